@@ -1,0 +1,111 @@
+// Formulas as people type them: plain arithmetic over named dimensions, with units checked.
+//
+//   auto typed = Expression::read("centres + pin/2 + stud/2");
+//   auto formula = typed->bind(kinds, Kind::kLength, UnitSystem::kInch);   // kinds: what each name is
+//   auto y = formula->at(values);                                          // base units; value and slopes
+//
+// Accepted: + - * / ^ (whole exponents), parentheses, the names, numbers with or without a unit (3/8 in, 12.5 mm,
+// 30 deg), pi, and sqrt sin cos tan asin acos atan abs min max.
+//
+// Units. Only like is added to like; a radius and a diameter are not. A diameter halved is a radius (pin/2), a radius
+// doubled a diameter. A bare number beside a length takes the job's unit, a bare fraction is inch; everywhere else it
+// is a plain number. 1-3/8 inside a longer formula could be 1.375 or 0.625: it is refused, and both ways to write it
+// are named. Failures point at the column (span into the text).
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/result.hpp"
+#include "core/quantity/kind.hpp"
+#include "core/quantity/unit.hpp"
+
+namespace sparewright::formula {
+
+enum class Operation {
+  kConstant,
+  kName,
+  kAdd,
+  kSubtract,
+  kMultiply,
+  kDivide,
+  kNegate,
+  kPower,
+  kSqrt,
+  kSin,
+  kCos,
+  kTan,
+  kAsin,
+  kAcos,
+  kAtan,
+  kAbs,
+  kMin,
+  kMax,
+};
+
+// One step of the tape: what it does, to which earlier steps, and where it stands in the text.
+struct Step {
+  Operation operation = Operation::kConstant;
+  std::size_t first = 0;   // an earlier step; for kName the index of the name
+  std::size_t second = 0;  // an earlier step
+  double constant = 0.0;   // kConstant: the number; kPower: the exponent
+  base::Span span;
+};
+
+// A formula whose units have been checked, ready to run. All numbers in base units (mm, kg, s, K, rad).
+class Formula {
+ public:
+  struct Value {
+    double value = 0.0;
+    std::vector<double> slopes;  // one for each name
+  };
+
+  // values: one for each name, in their order. Fails with kDividesByZero or kOutsideDomain, span into the text.
+  [[nodiscard]] base::Result<Value> at(std::span<const double> values) const;
+
+  [[nodiscard]] const std::vector<std::string>& names() const { return names_; }  // in order of first appearance
+  [[nodiscard]] quantity::Kind kind() const { return kind_; }
+  [[nodiscard]] const std::string& typed() const { return typed_; }
+
+ private:
+  friend class Expression;
+  std::string typed_;
+  std::vector<std::string> names_;
+  std::vector<Step> tape_;
+  quantity::Kind kind_ = quantity::Kind::kNumber;
+};
+
+// A formula that has been read, its units not yet known.
+class Expression {
+ public:
+  // Fails with kEmptyValue, kFormulaSyntax, kTooMany (longer than kLongestFormula or nested deeper than
+  // kDeepestNesting), and the failures of numbers.
+  static base::Result<Expression> read(std::string_view text);
+
+  // What a name is; nothing where it is not known.
+  using KindOf = std::function<std::optional<quantity::Kind>(std::string_view name)>;
+
+  // Checks the units and fixes the bare numbers. Fails with kNameUnknown (`known` is offered), kKindsDoNotMix,
+  // kUnitMissing.
+  [[nodiscard]] base::Result<Formula> bind(const KindOf& kind_of, quantity::Kind wanted, quantity::UnitSystem system,
+                                           std::span<const std::string> known = {}) const;
+
+  [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
+  [[nodiscard]] const std::string& typed() const { return typed_; }
+
+ private:
+  std::string typed_;
+  std::vector<std::string> names_;
+  std::vector<Step> steps_;                            // as read; constants as typed
+  std::vector<std::optional<quantity::Unit>> units_;   // by step: the unit written at a constant
+  std::vector<bool> fractions_;                        // by step: the constant was written as a fraction
+};
+
+inline constexpr std::size_t kLongestFormula = 500;  // characters
+inline constexpr int kDeepestNesting = 40;           // parentheses
+
+}  // namespace sparewright::formula

@@ -1,0 +1,13 @@
+// How a stage ends early when what it needs is not known. Thrown by Pen, caught by Ledger, seen by nobody else.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace sparewright::ledger {
+
+struct Leave {
+  std::vector<std::string> missing;
+};
+
+}  // namespace sparewright::ledger

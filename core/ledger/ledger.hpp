@@ -1,0 +1,159 @@
+// Every number and verdict of a job, worked out on demand and kept until something it asked has changed.
+//
+// The cell is a stage: ordinary C++ that asks other stages and writes figures (pen.hpp). The questions a stage asked
+// are kept with the fingerprints of the answers; they are asked again in that order, and the stage runs again only if
+// an answer changed. What it wrote is immutable, so a kept state costs a copy of pointers.
+//
+// Guarantees
+//   1. Incremental equals from scratch, bit for bit.
+//   2. Nothing runs when nothing changed.
+//   3. Equality is bitwise, element by element; there is no tolerance.
+// Not thread-safe; snapshots may be read from other threads.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/hash.hpp"
+#include "core/ledger/figure.hpp"
+#include "core/ledger/output.hpp"
+#include "core/ledger/pen.hpp"
+#include "core/ledger/verdict.hpp"
+
+namespace sparewright::ledger {
+
+// name: a path; its figures lie below it, and no other stage's name may lie below it where it writes.
+// definition: equal only where `work` would do the same with the same answers; it covers everything captured.
+struct Stage {
+  std::string name;
+  base::Fingerprint definition;
+  std::function<void(Pen&)> work;
+};
+
+// Takes the place of a root: a found size, a draw of a trial calculation.
+struct Replacement {
+  double value = 0.0;           // base unit
+  std::optional<Shares> shares; // none: those of the root stay
+  std::string source;           // said in the trail
+};
+
+// Where a figure comes from, down to the roots.
+struct Trail {
+  Figure figure;
+  std::vector<Trail> inputs;
+  bool shown_before = false;  // its inputs were given further up
+};
+
+// A figure that a root moves.
+struct Moved {
+  std::string name;
+  double amount = 0.0;  // standard uncertainty that the root's causes put into it, base unit
+  double part = 0.0;    // of its variance, 0 to 1
+};
+
+class Snapshot;
+
+class Ledger {
+ public:
+  // The whole set of stages. Those of an equal name and definition keep what they have worked out; others vanish.
+  void declare(std::vector<Stage> stages);
+  // Adds or replaces one.
+  void stage(Stage stage);
+
+  // The figure, worked out as far as needed. NOT KNOWN where there is none of that name.
+  Figure get(std::string_view name);
+  template <typename Value>
+  std::shared_ptr<const Value> value(std::string_view name) {
+    return std::static_pointer_cast<const Value>(value_of(name, typeid(Value)));
+  }
+
+  void settle();  // works out every stage
+
+  // All in the order of their names; these settle first.
+  std::vector<Figure> figures();
+  std::vector<Verdict> verdicts();
+  std::vector<Query> queries();
+
+  // The trail of a figure; a NOT KNOWN one where there is none of that name.
+  Trail why(std::string_view name);
+  // The figures whose trail reaches the root, and how much of each is its doing. Settles first.
+  std::vector<Moved> moved_by(std::string_view root);
+
+  void replace(std::string_view root, Replacement replacement);
+  void restore(std::string_view root);
+
+  Snapshot keep();  // settles first
+  void back_to(const Snapshot& snapshot);
+
+  [[nodiscard]] std::uint64_t runs() const { return runs_; }  // how often any stage has run
+
+ private:
+  friend class Pen;
+  friend class Snapshot;
+  struct Cell {
+    base::Fingerprint definition;
+    std::function<void(Pen&)> work;
+    std::shared_ptr<const Memo> memo;
+    std::uint64_t verified_at = 0;
+    bool running = false;
+  };
+  using Cells = std::map<std::string, Cell, std::less<>>;
+
+  Cell* owner_of(std::string_view name, std::string* stage = nullptr);
+  void bring_up_to_date(const std::string& name, Cell& cell);
+  bool still_answered(const Memo& memo);
+  void run(const std::string& name, Cell& cell);
+
+  // The answer now, and where it lies; null where there is none.
+  struct Answer {
+    const Figure* figure = nullptr;
+    std::vector<std::string> missing;  // where figure is null
+    base::Fingerprint print;
+  };
+  Answer figure_now(std::string_view name);
+  const PublishedValue* value_now(std::string_view name);
+  std::shared_ptr<const void> value_of(std::string_view name, const std::type_info& type);
+  std::vector<std::string> names_now(std::string_view stage);
+  base::Fingerprint answer_now(const Question& question);
+  Trail trail(const std::string& name, std::map<std::string, bool>& shown);
+
+  Cells cells_;
+  std::map<std::string, Replacement, std::less<>> replacements_;
+  std::vector<std::string> running_;  // innermost last, for naming a circle
+  std::uint64_t revision_ = 1;
+  std::uint64_t runs_ = 0;
+};
+
+// A state of the ledger that stays as it is.
+class Snapshot {
+ public:
+  [[nodiscard]] const Figure* find(std::string_view name) const;
+  [[nodiscard]] std::vector<const Figure*> figures() const;  // in the order of their names
+  [[nodiscard]] std::vector<Verdict> verdicts() const;
+
+ private:
+  friend class Ledger;
+  struct Held {
+    base::Fingerprint definition;
+    std::function<void(Pen&)> work;
+    std::shared_ptr<const Memo> memo;
+  };
+  std::map<std::string, Held, std::less<>> stages_;
+  std::map<std::string, Replacement, std::less<>> replacements_;
+};
+
+// What differs between two states, in the order of the names.
+struct Change {
+  std::string name;
+  std::optional<Figure> before;  // none: it was not there
+  std::optional<Figure> after;
+};
+[[nodiscard]] std::vector<Change> between(const Snapshot& before, const Snapshot& after);
+
+}  // namespace sparewright::ledger
