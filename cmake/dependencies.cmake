@@ -1,6 +1,24 @@
 # Other people's libraries, all from Debian 12. Each is fenced: the room that links it is named in CMakeLists.txt.
 find_package(fmt REQUIRED)
 find_package(pegtl QUIET)
+find_package(Eigen3 3.4 REQUIRED NO_MODULE)
+find_package(nlohmann_json REQUIRED)
+find_package(PkgConfig REQUIRED)
+find_package(CLI11 REQUIRED)
+pkg_check_modules(pangocairo REQUIRED IMPORTED_TARGET pangocairo)
+# Its -pthread would define _REENTRANT, and the shared precompiled header was made without.
+set_property(TARGET PkgConfig::pangocairo PROPERTY INTERFACE_COMPILE_OPTIONS "")
+pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # the shared library: TOML_HEADER_ONLY=0
+
+# The toolkits of Open CASCADE that the solid room calls: primitives, booleans, measurements, plain STEP. Nothing that
+# draws. Found one by one: its own package file wants every module there is, X11 and GL among them.
+find_path(OCCT_INCLUDE_DIR Standard_Version.hxx PATH_SUFFIXES opencascade REQUIRED)
+add_library(sparewright_occt INTERFACE)
+target_include_directories(sparewright_occt SYSTEM INTERFACE ${OCCT_INCLUDE_DIR})
+foreach(toolkit TKSTEP TKSTEPBase TKXSBase TKBO TKPrim TKTopAlgo TKBRep TKG3d TKMath TKernel)
+  find_library(OCCT_${toolkit} ${toolkit} REQUIRED)
+  target_link_libraries(sparewright_occt INTERFACE ${OCCT_${toolkit}})
+endforeach()
 
 # Header-only PEGTL; SYSTEM so its headers do not meet our warnings.
 add_library(sparewright_pegtl INTERFACE)

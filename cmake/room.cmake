@@ -5,6 +5,7 @@
 # USES         rooms this one may include. Inside core/ what those may use comes with them.
 # THIRD_PARTY  targets of other people's libraries; linked PRIVATE, so they stop at this room's .cpp files.
 # THIRD_PARTY_IN_HEADERS  the few that our own headers show (fmt, expected).
+# PROGRAM      the room is a program of that name, not a library.
 # HIDES        the room's users see this room only, not what it uses (app towards cli, server, store).
 #
 # Each room gets an include directory of its own holding one link to its folder, so an include of a room that is
@@ -20,7 +21,7 @@ function(sparewright_target_name room out)
 endfunction()
 
 function(sparewright_room room)
-  cmake_parse_arguments(ARG "HIDES" "" "USES;THIRD_PARTY;THIRD_PARTY_IN_HEADERS" ${ARGN})
+  cmake_parse_arguments(ARG "HIDES" "PROGRAM" "USES;THIRD_PARTY;THIRD_PARTY_IN_HEADERS" ${ARGN})
   sparewright_target_name(${room} target)
   set(source_dir ${PROJECT_SOURCE_DIR}/${room})
   set(include_dir ${PROJECT_BINARY_DIR}/rooms/${target})
@@ -32,8 +33,14 @@ function(sparewright_room room)
   file(GLOB headers CONFIGURE_DEPENDS RELATIVE ${source_dir} ${source_dir}/*.hpp)
   list(TRANSFORM headers PREPEND ${include_dir}/${room}/)
 
-  if(sources)
+  if(ARG_PROGRAM)
+    add_executable(${target} ${sources})
+    set_target_properties(${target} PROPERTIES OUTPUT_NAME ${ARG_PROGRAM}
+                                               RUNTIME_OUTPUT_DIRECTORY ${PROJECT_BINARY_DIR}/bin)
+  elseif(sources)
     add_library(${target} STATIC ${sources})
+  endif()
+  if(sources)
     set(scope PUBLIC)
     set(hidden PRIVATE)
     target_link_libraries(${target} PRIVATE sparewright_warnings)

@@ -1,11 +1,10 @@
 #include "core/base/hash.hpp"
 
-#include <fmt/format.h>
-
 #include <bit>
 #include <cmath>
-#include <cstring>
 #include <limits>
+
+#include <fmt/format.h>
 
 namespace sparewright::base {
 namespace {
@@ -41,16 +40,20 @@ Hasher& Hasher::add(std::uint64_t word) {
   return *this;
 }
 
-Hasher& Hasher::add(double value) { return add(std::bit_cast<std::uint64_t>(canonical(value))); }
+Hasher& Hasher::add(double value) {
+  return add(std::bit_cast<std::uint64_t>(canonical(value)));
+}
 
 Hasher& Hasher::add(std::string_view text) {
   add(static_cast<std::uint64_t>(text.size()));
   while (!text.empty()) {
-    std::uint64_t word = 0;
-    const std::size_t taken = text.size() < sizeof word ? text.size() : sizeof word;
-    std::memcpy(&word, text.data(), taken);
+    const std::string_view piece = text.substr(0, 8);
+    std::uint64_t word = 0;  // least significant byte first, on every machine
+    for (std::size_t i = 0; i < piece.size(); ++i) {
+      word |= std::uint64_t{static_cast<unsigned char>(piece[i])} << (8 * i);
+    }
     add(word);
-    text.remove_prefix(taken);
+    text.remove_prefix(piece.size());
   }
   return *this;
 }

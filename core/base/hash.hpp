@@ -13,6 +13,7 @@ struct Fingerprint {
   std::uint64_t high = 0;
   std::uint64_t low = 0;
 
+  // NOLINTNEXTLINE(modernize-use-nullptr): a false alarm of clang-tidy 14 on <=>
   friend auto operator<=>(const Fingerprint&, const Fingerprint&) = default;
 };
 
@@ -21,7 +22,8 @@ struct Fingerprint {
 // -0 becomes +0 and every NaN the same NaN, so that equal numbers are equal bit for bit.
 [[nodiscard]] double canonical(double value);
 
-// Takes values one by one; order matters. A text is taken with its length, so ("ab","c") differs from ("a","bc").
+// Takes values one by one; order matters. A text is taken with its length, so ("ab","c") differs from
+// ("a","bc").
 //
 //   Fingerprint f = Hasher().add("bore").add(22.225).done();
 //

@@ -9,13 +9,15 @@ std::size_t edit_distance(std::string_view a, std::string_view b) {
   std::vector<std::size_t> before(width);
   std::vector<std::size_t> last(width);
   std::vector<std::size_t> row(width);
-  for (std::size_t j = 0; j < width; ++j) last[j] = j;
+  for (std::size_t j = 0; j < width; ++j)
+    last[j] = j;
   for (std::size_t i = 1; i <= a.size(); ++i) {
     row[0] = i;
     for (std::size_t j = 1; j < width; ++j) {
       const std::size_t change = a[i - 1] == b[j - 1] ? 0 : 1;
       row[j] = std::min({last[j] + 1, row[j - 1] + 1, last[j - 1] + change});
-      if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1]) row[j] = std::min(row[j], before[j - 2] + 1);
+      if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+        row[j] = std::min(row[j], before[j - 2] + 1);
     }
     before.swap(last);
     last.swap(row);

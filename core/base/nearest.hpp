@@ -16,7 +16,8 @@ namespace sparewright::base {
 // four letters on). Of two equally near, the one that stands first.
 [[nodiscard]] std::string nearest(std::string_view word, std::span<const std::string> known);
 
-// "diameter, at, depth (did you mean 'diameter'?)": for the accepted line of a message. Long lists are shortened.
+// "diameter, at, depth (did you mean 'diameter'?)": for the accepted line of a message. Long lists are
+// shortened.
 [[nodiscard]] std::string known_words(std::string_view word, std::span<const std::string> known);
 
 }  // namespace sparewright::base

@@ -32,7 +32,8 @@ struct Place {
 // The place of a byte offset. An offset past the end is the end.
 [[nodiscard]] Place place_of(std::string_view file, std::string_view text, std::size_t offset);
 
-// The byte offset of a line and column (both from 1, columns in code points). Past the end of the line is its end.
+// The byte offset of a line and column (both from 1, columns in code points). Past the end of the line is its
+// end.
 [[nodiscard]] std::size_t offset_of(std::string_view text, int line, int column);
 
 }  // namespace sparewright::base

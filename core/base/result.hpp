@@ -1,14 +1,16 @@
 // Expected failures as values: bad input, contradictory readings, an impossible plan.
 //
-// Three kinds of failure, three tools: what a user can cause is a Result; what no input can reach is an assertion;
-// what no caller can act on (memory, a broken installation) is an exception, caught at the program's edge.
+// Three kinds of failure, three tools: what a user can cause is a Result; what no input can reach is an
+// assertion; what no caller can act on (memory, a broken installation) is an exception, caught at the
+// program's edge.
 #pragma once
 
 #include <optional>
 #include <string>
 #include <string_view>
-#include <tl/expected.hpp>
 #include <vector>
+
+#include <tl/expected.hpp>
 
 #include "core/base/place.hpp"
 
@@ -28,6 +30,7 @@ enum class Code {
   kDesignationWhereLength,
   kNumberTooLarge,
   kTrailingText,
+  kTwoReadings,
   kBadTolerance,
   kToleranceOrder,
   // formulas
@@ -59,6 +62,7 @@ enum class Code {
   kTooMany,
   // handed in by a room below
   kReadingsTooFew,
+  kReadingsDisagree,
   kKernel,
   kLast,  // one past the last; not a failure
 };
@@ -66,11 +70,11 @@ enum class Code {
 // One failure: what was found, where, and what would be accepted.
 struct Failure {
   Code code = Code::kNotSupported;
-  std::string subject;          // what it concerns: a key, a name, a feature
-  std::string found;            // as it stands in the input
-  std::string accepted;         // what would be taken instead; may be empty
-  std::optional<Span> span;     // bytes within the value that was being read, before a place is known
-  std::optional<Place> place;   // in a text
+  std::string subject;         // what it concerns: a key, a name, a feature
+  std::string found;           // as it stands in the input
+  std::string accepted;        // what would be taken instead; may be empty
+  std::optional<Span> span;    // bytes within the value that was being read, before a place is known
+  std::optional<Place> place;  // in a text
 };
 
 using Failures = std::vector<Failure>;
@@ -85,7 +89,8 @@ using ResultOrAll = tl::expected<Value, Failures>;  // where every failure of a 
   return tl::unexpected<Failure>(std::move(failure));
 }
 
-[[nodiscard]] inline tl::unexpected<Failure> fail(Code code, std::string_view found, std::string_view accepted = {},
+[[nodiscard]] inline tl::unexpected<Failure> fail(Code code, std::string_view found,
+                                                  std::string_view accepted = {},
                                                   std::string_view subject = {}) {
   Failure failure;
   failure.code = code;

@@ -36,7 +36,8 @@ std::string worded(std::string_view text, Dialect dialect) {
     const auto close = open == std::string_view::npos ? open : text.find(']', open);
     if (close == std::string_view::npos) break;
     const std::string_view word = text.substr(open + 1, close - open - 1);
-    const auto* pair = std::find_if(kPairs.begin(), kPairs.end(), [&](const Pair& p) { return p.american == word; });
+    const auto* pair =
+        std::find_if(kPairs.begin(), kPairs.end(), [&](const Pair& p) { return p.american == word; });
     out += text.substr(0, open);
     if (pair == kPairs.end()) {
       out += text.substr(open, close - open + 1);

@@ -1,5 +1,5 @@
-// British or American trade words, chosen by a setting. Product text writes the word in square brackets in its
-// American form ("grip it in the [vise]"); what a user typed is never touched.
+// British or American trade words, chosen by a setting. Product text writes the word in square brackets in
+// its American form ("grip it in the [vise]"); what a user typed is never touched.
 #pragma once
 
 #include <string>
@@ -9,8 +9,8 @@ namespace sparewright::base {
 
 enum class Dialect { kAmerican, kBritish };
 
-// Replaces every bracketed trade word by the dialect's word. A bracketed word that is not in the table stays as it
-// is, brackets and all.
+// Replaces every bracketed trade word by the dialect's word. A bracketed word that is not in the table stays
+// as it is, brackets and all.
 [[nodiscard]] std::string worded(std::string_view text, Dialect dialect);
 
 }  // namespace sparewright::base

@@ -1,9 +1,14 @@
 // A value that carries its slopes: forward differentiation, as wide as the argument list.
 //
-// Formulas of the trade are generic functions; run on double they give the number, run on Dual<N> also its slopes:
+// Formulas of the trade are generic functions; run on double they give the number, run on Dual<N> also its
+// slopes:
 //   auto clearance = [](auto bore, auto pin) { return bore - pin; };
 //   auto y = with_slopes(clearance, 15.90, 15.87);   // y.value = 0.03, y.slopes = {1, -1}
-// Comparisons look at the value only, so an `if` in a formula takes the branch the value takes.
+//
+// Comparisons look at the value only, so an `if` in a formula takes the branch the value takes; of two equal
+// numbers min and max take the first. Where a slope is infinite (sqrt at 0, asin at 1), the slopes by what
+// moves the argument are infinite, and those by everything else stay 0.
+//
 // Source: A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed., SIAM 2008, chapter 3 (forward mode).
 #pragma once
 
@@ -27,13 +32,17 @@ struct Dual {
   // The chain rule: outer value f(value) and outer slope f'(value).
   [[nodiscard]] Dual chained(double outer_value, double outer_slope) const {
     Dual y(outer_value);
-    for (std::size_t i = 0; i < N; ++i) y.slopes[i] = outer_slope * slopes[i];
+    for (std::size_t i = 0; i < N; ++i) {
+      if (slopes[i] != 0.0) y.slopes[i] = outer_slope * slopes[i];
+    }
     return y;
   }
 
   friend Dual operator+(const Dual& a, const Dual& b) { return combined(a.value + b.value, a, 1.0, b, 1.0); }
   friend Dual operator-(const Dual& a, const Dual& b) { return combined(a.value - b.value, a, 1.0, b, -1.0); }
-  friend Dual operator*(const Dual& a, const Dual& b) { return combined(a.value * b.value, a, b.value, b, a.value); }
+  friend Dual operator*(const Dual& a, const Dual& b) {
+    return combined(a.value * b.value, a, b.value, b, a.value);
+  }
   friend Dual operator/(const Dual& a, const Dual& b) {
     return combined(a.value / b.value, a, 1.0 / b.value, b, -a.value / (b.value * b.value));
   }
@@ -45,7 +54,8 @@ struct Dual {
  private:
   static Dual combined(double v, const Dual& a, double slope_a, const Dual& b, double slope_b) {
     Dual y(v);
-    for (std::size_t i = 0; i < N; ++i) y.slopes[i] = slope_a * a.slopes[i] + slope_b * b.slopes[i];
+    for (std::size_t i = 0; i < N; ++i)
+      y.slopes[i] = slope_a * a.slopes[i] + slope_b * b.slopes[i];
     return y;
   }
 };
@@ -91,7 +101,8 @@ Dual<N> exp(const Dual<N>& x) {
 }
 template <std::size_t N>
 Dual<N> pow(const Dual<N>& x, double exponent) {
-  return x.chained(std::pow(x.value, exponent), exponent * std::pow(x.value, exponent - 1.0));
+  const double slope = exponent == 0.0 ? 0.0 : exponent * std::pow(x.value, exponent - 1.0);
+  return x.chained(std::pow(x.value, exponent), slope);
 }
 template <std::size_t N>
 Dual<N> abs(const Dual<N>& x) {

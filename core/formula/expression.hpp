@@ -4,13 +4,19 @@
 //   auto formula = typed->bind(kinds, Kind::kLength, UnitSystem::kInch);   // kinds: what each name is
 //   auto y = formula->at(values);                                          // base units; value and slopes
 //
-// Accepted: + - * / ^ (whole exponents), parentheses, the names, numbers with or without a unit (3/8 in, 12.5 mm,
-// 30 deg), pi, and sqrt sin cos tan asin acos atan abs min max.
+// Accepted: + - * / ^ (whole exponents), parentheses, the names, numbers with or without a unit (3/8 in, 12.5
+// mm, 30 deg), pi, and sqrt sin cos tan asin acos atan abs min max. A name starts with a letter or '_' and
+// goes on with letters, digits, '_' and '.'.
 //
-// Units. Only like is added to like; a radius and a diameter are not. A diameter halved is a radius (pin/2), a radius
-// doubled a diameter. A bare number beside a length takes the job's unit, a bare fraction is inch; everywhere else it
-// is a plain number. 1-3/8 inside a longer formula could be 1.375 or 0.625: it is refused, and both ways to write it
-// are named. Failures point at the column (span into the text).
+// Units. Only like is added to like; a radius and a diameter are not. A diameter halved is a radius (pin/2),
+// a radius doubled a diameter. A bare number beside a length takes the job's unit, beside an angle it is
+// degrees, a bare fraction beside a length is inch; everywhere else it is a plain number.
+//
+// What can be meant in two ways is refused, and both ways to write it are named: 1-3/8 inside a longer
+// formula (1.375 or 0.625), a/3/8 (by a fraction or by two numbers), 3/8^2, 3 in^2. Digits around a slash
+// without blanks are one number.
+//
+// Failures point at the column (span into the text).
 #pragma once
 
 #include <functional>
@@ -20,6 +26,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/base/hash.hpp"
 #include "core/base/result.hpp"
 #include "core/quantity/kind.hpp"
 #include "core/quantity/unit.hpp"
@@ -56,6 +63,13 @@ struct Step {
   base::Span span;
 };
 
+// A step as read: a constant still in the unit it was typed with.
+struct TypedStep {
+  Step step;
+  std::optional<quantity::Unit> unit;  // as written
+  bool is_fraction = false;            // written as 3/8 or 1-3/8
+};
+
 // A formula whose units have been checked, ready to run. All numbers in base units (mm, kg, s, K, rad).
 class Formula {
  public:
@@ -64,12 +78,18 @@ class Formula {
     std::vector<double> slopes;  // one for each name
   };
 
-  // values: one for each name, in their order. Fails with kDividesByZero or kOutsideDomain, span into the text.
+  // values: one for each name, in their order, all finite. Fails where the value or one of the slopes is not
+  // a finite number (sqrt at 0, asin at 1) with kDividesByZero or kOutsideDomain, span into the text. Of two
+  // equal numbers min and max take the first; abs at 0 has the slope 1.
   [[nodiscard]] base::Result<Value> at(std::span<const double> values) const;
 
-  [[nodiscard]] const std::vector<std::string>& names() const { return names_; }  // in order of first appearance
+  // In the order of their first appearance.
+  [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
   [[nodiscard]] quantity::Kind kind() const { return kind_; }
   [[nodiscard]] const std::string& typed() const { return typed_; }
+
+  // Equal only where the formula gives the same from the same values.
+  [[nodiscard]] base::Fingerprint fingerprint() const;
 
  private:
   friend class Expression;
@@ -82,16 +102,18 @@ class Formula {
 // A formula that has been read, its units not yet known.
 class Expression {
  public:
-  // Fails with kEmptyValue, kFormulaSyntax, kTooMany (longer than kLongestFormula or nested deeper than
-  // kDeepestNesting), and the failures of numbers.
+  // Fails with kEmptyValue, kFormulaSyntax, kTwoReadings, kUnitUnknown, kDecimalComma, kTooMany (longer than
+  // kLongestFormula or nested deeper than kDeepestNesting), and for a number kBadFraction, kNumberTooLarge,
+  // kNotANumber.
   static base::Result<Expression> read(std::string_view text);
 
   // What a name is; nothing where it is not known.
   using KindOf = std::function<std::optional<quantity::Kind>(std::string_view name)>;
 
-  // Checks the units and fixes the bare numbers. Fails with kNameUnknown (`known` is offered), kKindsDoNotMix,
-  // kUnitMissing.
-  [[nodiscard]] base::Result<Formula> bind(const KindOf& kind_of, quantity::Kind wanted, quantity::UnitSystem system,
+  // Checks the units and fixes the bare numbers. Fails with kNameUnknown (`known` is offered) and
+  // kKindsDoNotMix.
+  [[nodiscard]] base::Result<Formula> bind(const KindOf& kind_of, quantity::Kind wanted,
+                                           quantity::UnitSystem system,
                                            std::span<const std::string> known = {}) const;
 
   [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
@@ -100,12 +122,10 @@ class Expression {
  private:
   std::string typed_;
   std::vector<std::string> names_;
-  std::vector<Step> steps_;                            // as read; constants as typed
-  std::vector<std::optional<quantity::Unit>> units_;   // by step: the unit written at a constant
-  std::vector<bool> fractions_;                        // by step: the constant was written as a fraction
+  std::vector<TypedStep> steps_;  // in the order they run
 };
 
-inline constexpr std::size_t kLongestFormula = 500;  // characters
+inline constexpr std::size_t kLongestFormula = 500;  // bytes
 inline constexpr int kDeepestNesting = 40;           // parentheses
 
 }  // namespace sparewright::formula

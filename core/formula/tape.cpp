@@ -1,8 +1,11 @@
-// Running a tape forwards for the value and backwards for the slopes (reverse mode; Griewank and Walther, Evaluating
-// Derivatives, 2nd ed., section 3.2).
+// Running a tape forwards for the value and backwards for the slopes (reverse mode; Griewank and Walther,
+// Evaluating Derivatives, 2nd ed., section 3.2).
+#include <algorithm>
+#include <cassert>
 #include <cmath>
 #include <limits>
 
+#include "core/formula/excerpt.hpp"
 #include "core/formula/expression.hpp"
 
 namespace sparewright::formula {
@@ -16,6 +19,15 @@ struct Local {
   double by_first = 0.0;
   double by_second = 0.0;
 };
+
+// An angle this near to a right angle is one: 90 deg is no binary fraction of a radian.
+constexpr double kRightAngle_rad = 1e-12;
+
+Local tangent(double a) {
+  if (std::abs(std::cos(a)) < kRightAngle_rad) return {std::numeric_limits<double>::infinity()};
+  const double t = std::tan(a);
+  return {t, 1.0 + t * t};
+}
 
 Local run(const Step& step, double a, double b) {
   switch (step.operation) {
@@ -43,7 +55,7 @@ Local run(const Step& step, double a, double b) {
     case Operation::kCos:
       return {std::cos(a), -std::sin(a)};
     case Operation::kTan:
-      return {std::tan(a), 1.0 + std::tan(a) * std::tan(a)};
+      return tangent(a);
     case Operation::kAsin:
       return {std::asin(a), 1.0 / std::sqrt(1.0 - a * a)};
     case Operation::kAcos:
@@ -74,11 +86,53 @@ bool takes_two(Operation operation) {
   }
 }
 
-bool takes_none(Operation operation) { return operation == Operation::kConstant || operation == Operation::kName; }
+bool takes_none(Operation operation) {
+  return operation == Operation::kConstant || operation == Operation::kName;
+}
+
+base::Failure outside_domain(base::Span span, std::string_view typed) {
+  base::Failure f;
+  f.code = Code::kOutsideDomain;
+  f.subject = excerpt(typed, span);
+  f.found = "these values";
+  f.span = span;
+  return f;
+}
+
+// A value or a slope that is not finite is refused where it arises.
+base::Failure not_finite(const Step& step, double a, double b, std::string_view typed) {
+  const bool by_zero = (step.operation == Operation::kDivide && b == 0.0) ||
+                       (step.operation == Operation::kPower && a == 0.0 && step.constant < 0.0);
+  base::Failure f = outside_domain(step.span, typed);
+  if (by_zero) {
+    f.code = Code::kDividesByZero;
+    f.found = f.subject;
+  }
+  return f;
+}
+
+// The slope of the last step by each of so many names.
+std::vector<double> slopes_of(const std::vector<Step>& tape, const std::vector<Local>& done,
+                              std::size_t names) {
+  std::vector<double> slopes(names, 0.0);
+  std::vector<double> towards(tape.size(), 0.0);  // of the last step, by each step
+  for (std::size_t i = tape.size(); i-- > 0;) {
+    const Step& step = tape[i];
+    const double slope = i + 1 == tape.size() ? 1.0 : towards[i];
+    if (step.operation == Operation::kName) {
+      slopes[step.first] += slope;
+    } else if (!takes_none(step.operation)) {
+      towards[step.first] += slope * done[i].by_first;
+      if (takes_two(step.operation)) towards[step.second] += slope * done[i].by_second;
+    }
+  }
+  return slopes;
+}
 
 }  // namespace
 
 base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
+  assert(values.size() == names_.size());
   std::vector<Local> done(tape_.size());
   for (std::size_t i = 0; i < tape_.size(); ++i) {
     const Step& step = tape_[i];
@@ -90,33 +144,27 @@ base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
     }
     const double b = takes_two(step.operation) ? done[step.second].value : 0.0;
     done[i] = run(step, a, b);
-    // A value or a slope that is not finite (x/0, sqrt at or below 0, asin beyond 1) is refused where it arises.
-    if (!std::isfinite(done[i].value) || !std::isfinite(done[i].by_first) || !std::isfinite(done[i].by_second)) {
-      base::Failure f;
-      f.code = step.operation == Operation::kDivide ? Code::kDividesByZero : Code::kOutsideDomain;
-      f.subject = typed_.substr(step.span.offset, step.span.length);
-      f.found = f.code == Code::kDividesByZero ? f.subject : "these values";
-      f.span = step.span;
-      return base::fail(std::move(f));
-    }
+    const bool finite =
+        std::isfinite(done[i].value) && std::isfinite(done[i].by_first) && std::isfinite(done[i].by_second);
+    if (!finite) return base::fail(not_finite(step, a, b, typed_));
   }
-
-  std::vector<double> towards(tape_.size(), 0.0);
-  Value result;
-  result.slopes.assign(names_.size(), 0.0);
-  if (tape_.empty()) return result;
-  result.value = done.back().value;
-  towards.back() = 1.0;
-  for (std::size_t i = tape_.size(); i-- > 0;) {
-    const Step& step = tape_[i];
-    if (step.operation == Operation::kName) {
-      result.slopes[step.first] += towards[i];
-    } else if (!takes_none(step.operation)) {
-      towards[step.first] += towards[i] * done[i].by_first;
-      if (takes_two(step.operation)) towards[step.second] += towards[i] * done[i].by_second;
-    }
-  }
+  Value result{done.back().value, slopes_of(tape_, done, names_.size())};
+  const bool finite =
+      std::all_of(result.slopes.begin(), result.slopes.end(), [](double s) { return std::isfinite(s); });
+  if (!finite) return base::fail(outside_domain({0, typed_.size()}, typed_));
   return result;
+}
+
+base::Fingerprint Formula::fingerprint() const {
+  base::Hasher h;
+  h.add(typed_).add(static_cast<int>(kind_));
+  for (const std::string& name : names_)
+    h.add(name);
+  for (const Step& step : tape_) {
+    h.add(static_cast<int>(step.operation)).add(static_cast<std::uint64_t>(step.first));
+    h.add(static_cast<std::uint64_t>(step.second)).add(step.constant);
+  }
+  return h.done();
 }
 
 }  // namespace sparewright::formula

@@ -33,8 +33,8 @@ std::string_view name_of(Bound bound) {
 }
 
 Bound scaled(Bound bound, double slope) {
-  if (slope == 0.0) return Bound::kExact;
-  if (slope > 0.0) return bound;
+  if (bound == Bound::kExact || slope > 0.0) return bound;
+  if (slope == 0.0) return Bound::kNeither;
   if (bound == Bound::kAtLeast) return Bound::kAtMost;
   if (bound == Bound::kAtMost) return Bound::kAtLeast;
   return bound;
@@ -50,13 +50,16 @@ base::Fingerprint fingerprint(const Figure& figure) {
   base::Hasher h;
   h.add(figure.name).add(static_cast<int>(figure.kind)).add(figure.value);
   h.add(static_cast<std::uint64_t>(figure.shares.size()));
-  for (const Share& share : figure.shares) h.add(share.cause).add(share.amount).add(share.degrees_of_freedom);
+  for (const Share& share : figure.shares)
+    h.add(share.cause).add(share.amount).add(share.degrees_of_freedom);
   h.add(static_cast<int>(figure.bound)).add(static_cast<int>(figure.origin)).add(figure.formula);
   h.add(static_cast<std::uint64_t>(figure.inputs.size()));
-  for (const std::string& input : figure.inputs) h.add(input);
+  for (const std::string& input : figure.inputs)
+    h.add(input);
   h.add(figure.source).add(figure.typed);
   h.add(static_cast<std::uint64_t>(figure.missing.size()));
-  for (const std::string& root : figure.missing) h.add(root);
+  for (const std::string& root : figure.missing)
+    h.add(root);
   h.add(figure.flips_after.has_value()).add(figure.flips_after.value_or(0.0));
   return h.done();
 }

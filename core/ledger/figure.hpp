@@ -21,8 +21,10 @@ enum class Bound { kExact, kAtLeast, kAtMost, kNeither };
 [[nodiscard]] std::string_view name_of(Origin origin);
 [[nodiscard]] std::string_view name_of(Bound bound);
 
-// The bound of slope * x where x has the bound given; and of a sum of two bounded terms.
+// The bound of slope * x where x has the bound given. A slope of 0 holds at the value only (the greater of
+// two sizes is flat in the smaller one), so of a bounded x nothing is then known.
 [[nodiscard]] Bound scaled(Bound bound, double slope);
+// The bound of a sum of two bounded terms.
 [[nodiscard]] Bound joined(Bound a, Bound b);
 
 struct Figure {
@@ -34,10 +36,10 @@ struct Figure {
   Origin origin = Origin::kWorked;
   std::string formula;              // in words: "bore less pin"
   std::vector<std::string> inputs;  // names of the figures that went in, in the order of the formula
-  std::string source;               // standard and clause, book and table; or the reading's instrument and place
-  std::string typed;                // as the user wrote it
-  std::vector<std::string> missing; // roots that are not known; empty where the figure is known
-  std::optional<double> flips_after; // a choice: how many standard uncertainties would turn it
+  std::string source;  // standard and clause, book and table; or the reading's instrument and place
+  std::string typed;   // as the user wrote it
+  std::vector<std::string> missing;   // roots that are not known; empty where the figure is known
+  std::optional<double> flips_after;  // a choice: how many standard uncertainties would turn it
 
   [[nodiscard]] bool known() const { return missing.empty(); }
   [[nodiscard]] double u() const { return standard_uncertainty(shares); }

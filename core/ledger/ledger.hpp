@@ -1,13 +1,18 @@
 // Every number and verdict of a job, worked out on demand and kept until something it asked has changed.
 //
-// The cell is a stage: ordinary C++ that asks other stages and writes figures (pen.hpp). The questions a stage asked
-// are kept with the fingerprints of the answers; they are asked again in that order, and the stage runs again only if
-// an answer changed. What it wrote is immutable, so a kept state costs a copy of pointers.
+// The cell is a stage: ordinary C++ that asks other stages and writes figures (pen.hpp). The questions a
+// stage asked are kept with the fingerprints of the answers; they are asked again in that order, and the
+// stage runs again only if an answer changed. What it wrote is immutable, so a kept state costs a copy of
+// pointers.
 //
 // Guarantees
-//   1. Incremental equals from scratch, bit for bit.
+//   1. Incremental equals from scratch, bit for bit, whatever was asked first.
 //   2. Nothing runs when nothing changed.
 //   3. Equality is bitwise, element by element; there is no tolerance.
+//
+// Limit: a chain of more than kDeepestChain stages, each waiting for the next, throws std::length_error and
+// leaves the ledger as it was. An exception of a stage's own passes through in the same way.
+//
 // Not thread-safe; snapshots may be read from other threads.
 #pragma once
 
@@ -28,6 +33,9 @@
 
 namespace sparewright::ledger {
 
+// A job's chains are a few dozen stages long; at this depth each may take 16 kB of an 8 MB stack.
+inline constexpr std::size_t kDeepestChain = 500;
+
 // name: a path; its figures lie below it, and no other stage's name may lie below it where it writes.
 // definition: equal only where `work` would do the same with the same answers; it covers everything captured.
 struct Stage {
@@ -36,18 +44,19 @@ struct Stage {
   std::function<void(Pen&)> work;
 };
 
-// Takes the place of a root: a found size, a draw of a trial calculation.
+// Takes the place of a root: a found size, a draw of a trial calculation. The figure is then a reading, exact
+// (not bounded), and no longer what was typed.
 struct Replacement {
-  double value = 0.0;           // base unit
-  std::optional<Shares> shares; // none: those of the root stay
-  std::string source;           // said in the trail
+  double value = 0.0;            // base unit
+  std::optional<Shares> shares;  // in any order; none: those of the root stay
+  std::string source;            // said in the trail
 };
 
-// Where a figure comes from, down to the roots.
+// Where a figure comes from, down to the roots, its inputs in the order of its formula.
 struct Trail {
   Figure figure;
   std::vector<Trail> inputs;
-  bool shown_before = false;  // its inputs were given further up
+  bool shown_before = false;  // its inputs were given further up; here they are left out
 };
 
 // A figure that a root moves.
@@ -61,12 +70,14 @@ class Snapshot;
 
 class Ledger {
  public:
-  // The whole set of stages. Those of an equal name and definition keep what they have worked out; others vanish.
+  // The whole set of stages, each name once. Those of an equal name and definition keep what they have worked
+  // out; others vanish.
   void declare(std::vector<Stage> stages);
   // Adds or replaces one.
   void stage(Stage stage);
 
-  // The figure, worked out as far as needed. NOT KNOWN where there is none of that name.
+  // The figure, worked out as far as needed. NOT KNOWN where there is none of that name: what is missing is
+  // then what kept its stage from writing it, or else the name.
   Figure get(std::string_view name);
   template <typename Value>
   std::shared_ptr<const Value> value(std::string_view name) {
@@ -75,7 +86,8 @@ class Ledger {
 
   void settle();  // works out every stage
 
-  // All in the order of their names; these settle first.
+  // These settle first. Figures in the order of their names; verdicts and queries in the order of their
+  // stages' names, within a stage as written.
   std::vector<Figure> figures();
   std::vector<Verdict> verdicts();
   std::vector<Query> queries();
@@ -95,37 +107,27 @@ class Ledger {
 
  private:
   friend class Pen;
-  friend class Snapshot;
   struct Cell {
-    base::Fingerprint definition;
-    std::function<void(Pen&)> work;
+    std::shared_ptr<const Stage> stage;
     std::shared_ptr<const Memo> memo;
     std::uint64_t verified_at = 0;
     bool running = false;
   };
   using Cells = std::map<std::string, Cell, std::less<>>;
 
-  Cell* owner_of(std::string_view name, std::string* stage = nullptr);
-  void bring_up_to_date(const std::string& name, Cell& cell);
+  Cell* owner_of(std::string_view name);
+  void bring_up_to_date(Cell& cell);
   bool still_answered(const Memo& memo);
-  void run(const std::string& name, Cell& cell);
+  void run(Cell& cell);
 
-  // The answer now, and where it lies; null where there is none.
-  struct Answer {
-    const Figure* figure = nullptr;
-    std::vector<std::string> missing;  // where figure is null
-    base::Fingerprint print;
-  };
-  Answer figure_now(std::string_view name);
-  const PublishedValue* value_now(std::string_view name);
+  Answer answer(Question::Of of, std::string_view name);
+  Answer replacement_answer(std::string_view root) const;
+  std::vector<std::string> circle_through(const Cell& cell) const;
   std::shared_ptr<const void> value_of(std::string_view name, const std::type_info& type);
-  std::vector<std::string> names_now(std::string_view stage);
-  base::Fingerprint answer_now(const Question& question);
-  Trail trail(const std::string& name, std::map<std::string, bool>& shown);
 
   Cells cells_;
   std::map<std::string, Replacement, std::less<>> replacements_;
-  std::vector<std::string> running_;  // innermost last, for naming a circle
+  std::vector<const Cell*> running_;  // innermost last
   std::uint64_t revision_ = 1;
   std::uint64_t runs_ = 0;
 };
@@ -135,13 +137,13 @@ class Snapshot {
  public:
   [[nodiscard]] const Figure* find(std::string_view name) const;
   [[nodiscard]] std::vector<const Figure*> figures() const;  // in the order of their names
-  [[nodiscard]] std::vector<Verdict> verdicts() const;
+  [[nodiscard]] std::vector<Verdict> verdicts() const;       // in the order of Ledger::verdicts
+  [[nodiscard]] std::vector<Query> queries() const;
 
  private:
   friend class Ledger;
   struct Held {
-    base::Fingerprint definition;
-    std::function<void(Pen&)> work;
+    std::shared_ptr<const Stage> stage;
     std::shared_ptr<const Memo> memo;
   };
   std::map<std::string, Held, std::less<>> stages_;

@@ -1,11 +1,11 @@
 #include "core/ledger/pen.hpp"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
-#include <limits>
 
-#include "core/ledger/ledger.hpp"
 #include "core/ledger/leave.hpp"
+#include "core/ledger/ledger.hpp"
 
 namespace sparewright::ledger {
 namespace {
@@ -22,14 +22,6 @@ void make_unknown(Figure& figure) {
   figure.bound = Bound::kExact;
 }
 
-// With a margin known only from one side, only that side can decide.
-State state_of(const Figure& margin, bool close_at_best) {
-  if (!margin.known() || margin.bound == Bound::kNeither) return State::kNotKnown;
-  if (margin.value < 0) return margin.bound == Bound::kAtLeast ? State::kNotKnown : State::kNo;
-  if (margin.bound == Bound::kAtMost) return State::kNotKnown;
-  return margin.value < margin.expanded() || close_at_best ? State::kClose : State::kOk;
-}
-
 }  // namespace
 
 std::string Pen::full_name(std::string_view local) const {
@@ -40,14 +32,25 @@ std::string Pen::full_name(std::string_view local) const {
 }
 
 const Figure& Pen::write(Figure figure) {
+  const base::Fingerprint print = fingerprint(figure);
   std::string name = figure.name;
-  return output_.figures.insert_or_assign(std::move(name), std::move(figure)).first->second;
+  const auto [written, is_new] =
+      output_.figures.try_emplace(std::move(name), WrittenFigure{std::move(figure), print});
+  assert(is_new && "a stage writes each of its figures once");
+  return written->second.figure;
+}
+
+// Asks, keeps the question, and ends the stage where it would wait for itself.
+Answer Pen::asked(Question::Of of, std::string_view name) {
+  Answer answer = ledger_.answer(of, name);
+  questions_.push_back({of, std::string(name), answer.print});
+  if (!answer.circle.empty()) throw Leave{std::move(answer.missing), std::move(answer.circle)};
+  return answer;
 }
 
 const Figure& Pen::ask(std::string_view name) {
-  if (const auto own = output_.figures.find(name); own != output_.figures.end()) return own->second;
-  Ledger::Answer answer = ledger_.figure_now(name);
-  questions_.push_back({Question::Of::kFigure, std::string(name), answer.print});
+  if (const auto own = output_.figures.find(name); own != output_.figures.end()) return own->second.figure;
+  Answer answer = asked(Question::Of::kFigure, name);
   if (answer.figure != nullptr) return *answer.figure;
   Figure& unknown = unknown_.emplace_back();
   unknown.name = name;
@@ -58,75 +61,91 @@ const Figure& Pen::ask(std::string_view name) {
 
 const Figure& Pen::need(std::string_view name) {
   const Figure& figure = ask(name);
-  if (!figure.known()) leave(figure.missing);
+  if (!figure.known()) throw Leave{figure.missing, {}};
   return figure;
 }
 
 const void* Pen::ask_value(std::string_view name, const std::type_info& type) {
-  const PublishedValue* found = ledger_.value_now(name);
-  questions_.push_back(
-      {Question::Of::kValue, std::string(name), found == nullptr ? base::Fingerprint{} : found->print});
-  return found != nullptr && found->type == type ? found->value.get() : nullptr;
+  const Answer answer = asked(Question::Of::kValue, name);
+  return answer.value != nullptr && answer.value->type == type ? answer.value->value.get() : nullptr;
+}
+
+const void* Pen::need_published(std::string_view name, const std::type_info& type) {
+  Answer answer = asked(Question::Of::kValue, name);
+  if (answer.value == nullptr) throw Leave{std::move(answer.missing), {}};
+  if (answer.value->type != type) throw Leave{{std::string(name)}, {}};
+  return answer.value->value.get();
 }
 
 std::vector<std::string> Pen::names(std::string_view stage) {
-  Question question{Question::Of::kNames, std::string(stage), {}};
-  question.answer = ledger_.answer_now(question);
-  questions_.push_back(std::move(question));
-  return ledger_.names_now(stage);
+  return asked(Question::Of::kNames, stage).names;
 }
 
 void Pen::publish_value(std::string_view local, std::shared_ptr<const void> value, const std::type_info& type,
                         const base::Fingerprint& print) {
-  output_.values.insert_or_assign(full_name(local), PublishedValue{std::move(value), type, print});
+  const bool is_new =
+      output_.values.try_emplace(full_name(local), PublishedValue{std::move(value), type, print}).second;
+  assert(is_new && "a stage publishes each of its values once");
 }
-
-void Pen::leave(std::vector<std::string> missing) { throw Leave{std::move(missing)}; }
 
 const Figure& Pen::root(std::string_view local, const Root& root) {
   Figure figure;
   figure.name = full_name(local);
   figure.kind = root.kind;
   figure.value = base::canonical(root.value.value_or(std::numeric_limits<double>::quiet_NaN()));
-  for (const Share& share : root.shares) add_scaled(figure.shares, {share}, 1.0);  // sorts and joins
+  figure.shares = in_order(root.shares);
   figure.bound = root.bound;
   figure.origin = root.origin;
   figure.typed = root.typed;
   figure.source = root.source;
-  if (!root.value) figure.missing = {figure.name};
-
-  Question question{Question::Of::kReplacement, figure.name, {}};
-  question.answer = ledger_.answer_now(question);
-  questions_.push_back(std::move(question));
-  if (const auto found = ledger_.replacements_.find(figure.name); found != ledger_.replacements_.end()) {
-    figure.value = base::canonical(found->second.value);
-    if (found->second.shares) figure.shares = *found->second.shares;
+  if (const Replacement* found = asked(Question::Of::kReplacement, figure.name).replacement;
+      found != nullptr) {
+    figure.value = base::canonical(found->value);
+    if (found->shares) figure.shares = *found->shares;
     figure.bound = Bound::kExact;
-    figure.source = found->second.source;
-    figure.missing.clear();
+    figure.origin = Origin::kReading;
+    figure.typed.clear();
+    figure.source = found->source;
+  }
+  const bool finite =
+      std::isfinite(figure.value) && std::all_of(figure.shares.begin(), figure.shares.end(),
+                                                 [](const Share& s) { return std::isfinite(s.amount); });
+  if (!finite) {
+    figure.missing = {figure.name};
+    make_unknown(figure);
   }
   return write(std::move(figure));
 }
 
-const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::string_view words, double value,
-                          std::span<const Term> terms, std::string_view source) {
+Figure Pen::worked(std::string_view local, quantity::Kind kind, std::string_view words, double value,
+                   std::span<const Term> terms) const {
   Figure figure;
   figure.name = full_name(local);
   figure.kind = kind;
   figure.value = base::canonical(value);
   figure.formula = words;
-  figure.source = source;
+  bool finite = std::isfinite(value);
   for (const Term& term : terms) {
     figure.inputs.push_back(term.figure->name);
     add_missing(figure.missing, term.figure->missing);
+    finite = finite && std::isfinite(term.slope);
+  }
+  if (figure.missing.empty() && !finite) figure.missing = {figure.name};
+  if (!figure.known()) {
+    make_unknown(figure);
+    return figure;
+  }
+  for (const Term& term : terms) {
     add_scaled(figure.shares, term.figure->shares, term.slope);
     figure.bound = joined(figure.bound, scaled(term.figure->bound, term.slope));
   }
-  const bool finite = std::isfinite(value) && std::all_of(terms.begin(), terms.end(), [](const Term& term) {
-                        return std::isfinite(term.slope);
-                      });
-  if (figure.missing.empty() && !finite) figure.missing = {figure.name};
-  if (!figure.missing.empty()) make_unknown(figure);
+  return figure;
+}
+
+const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::string_view words, double value,
+                          std::span<const Term> terms, std::string_view source) {
+  Figure figure = worked(local, kind, words, value, terms);
+  figure.source = source;
   return write(std::move(figure));
 }
 
@@ -144,37 +163,17 @@ const Figure& Pen::decide(std::string_view local, const Decision& decision) {
     add_missing(figure.missing, input->missing);
   }
   if (figure.missing.empty() && !std::isfinite(decision.value)) figure.missing = {figure.name};
-  if (!figure.missing.empty()) make_unknown(figure);
+  if (!figure.known()) make_unknown(figure);
   return write(std::move(figure));
 }
 
-State Pen::judge(const Judgement& j) {
-  const auto over_low = [](auto figure, auto low) { return figure - low; };
-  const auto under_high = [](auto figure, auto high) { return high - figure; };
-  const bool has_both = j.low != nullptr && j.high != nullptr;
-  const bool low_counts =
-      j.high == nullptr || (has_both && j.figure->value - j.low->value <= j.high->value - j.figure->value);
-  const Figure& margin = low_counts
-                             ? work(j.margin, j.figure->kind, "over the least allowed", over_low, *j.figure, *j.low)
-                             : work(j.margin, j.figure->kind, "under the most allowed", under_high, *j.figure, *j.high);
-  Verdict verdict;
-  verdict.check = j.check;
-  verdict.subject = j.subject;
-  verdict.state = state_of(margin, j.close_at_best);
-  verdict.figure = j.figure->name;
-  if (j.low != nullptr) verdict.low = j.low->name;
-  if (j.high != nullptr) verdict.high = j.high->name;
-  verdict.margin = margin.name;
-  verdict.reason = j.reason;
-  verdict.source = j.source;
-  verdict.missing = margin.missing;
-  if (verdict.state == State::kNotKnown && verdict.missing.empty()) verdict.missing = {margin.name};
-  if (verdict.state != State::kOk) verdict.todo = j.todo;
+void Pen::state(Verdict verdict) {
   output_.verdicts.push_back(std::move(verdict));
-  return output_.verdicts.back().state;
 }
 
-void Pen::query(Query query) { output_.queries.push_back(std::move(query)); }
+void Pen::query(Query query) {
+  output_.queries.push_back(std::move(query));
+}
 
 double sigmas_to(const Figure& figure, double threshold) {
   const double u = figure.u();

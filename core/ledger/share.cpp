@@ -8,6 +8,24 @@
 
 namespace sparewright::ledger {
 
+Shares in_order(Shares shares) {
+  std::stable_sort(shares.begin(), shares.end(),
+                   [](const Share& a, const Share& b) { return a.cause < b.cause; });
+  Shares ordered;
+  ordered.reserve(shares.size());
+  for (Share& share : shares) {
+    if (ordered.empty() || ordered.back().cause != share.cause) {
+      ordered.push_back(std::move(share));
+    } else {
+      ordered.back().amount += share.amount;
+      ordered.back().degrees_of_freedom =
+          std::min(ordered.back().degrees_of_freedom, share.degrees_of_freedom);
+    }
+  }
+  std::erase_if(ordered, [](const Share& share) { return share.amount == 0.0; });
+  return ordered;
+}
+
 void add_scaled(Shares& sum, const Shares& shares, double slope) {
   if (slope == 0.0 || shares.empty()) return;
   Shares merged;
@@ -32,7 +50,8 @@ void add_scaled(Shares& sum, const Shares& shares, double slope) {
 
 double standard_uncertainty(const Shares& shares) {
   double squares = 0.0;
-  for (const Share& share : shares) squares += share.amount * share.amount;
+  for (const Share& share : shares)
+    squares += share.amount * share.amount;
   return std::sqrt(squares);
 }
 
@@ -51,10 +70,11 @@ double covariance(const Shares& a, const Shares& b) {
 
 double effective_degrees_of_freedom(const Shares& shares) {
   const double u = standard_uncertainty(shares);
+  if (u == 0.0) return kManyDegreesOfFreedom;
   double sum = 0.0;
   for (const Share& share : shares) {
-    // An infinite number of degrees of freedom adds nothing.
-    if (u > 0.0) sum += std::pow(share.amount / u, 4) / share.degrees_of_freedom;
+    const double part = (share.amount / u) * (share.amount / u);
+    sum += part * part / share.degrees_of_freedom;  // an infinite number of degrees of freedom adds nothing
   }
   return sum > 0.0 ? 1.0 / sum : kManyDegreesOfFreedom;
 }

@@ -9,7 +9,7 @@ const Figure* Snapshot::find(std::string_view name) const {
     if (const auto stage = stages_.find(prefix); stage != stages_.end()) {
       const auto& figures = stage->second.memo->output.figures;
       const auto found = figures.find(name);
-      return found == figures.end() ? nullptr : &found->second;
+      return found == figures.end() ? nullptr : &found->second.figure;
     }
     const auto slash = prefix.rfind('/');
     if (slash == std::string_view::npos) return nullptr;
@@ -20,7 +20,8 @@ const Figure* Snapshot::find(std::string_view name) const {
 std::vector<const Figure*> Snapshot::figures() const {
   std::vector<const Figure*> all;
   for (const auto& [name, held] : stages_) {
-    for (const auto& [figure_name, figure] : held.memo->output.figures) all.push_back(&figure);
+    for (const auto& [figure_name, written] : held.memo->output.figures)
+      all.push_back(&written.figure);
   }
   std::sort(all.begin(), all.end(), [](const Figure* a, const Figure* b) { return a->name < b->name; });
   return all;
@@ -31,6 +32,15 @@ std::vector<Verdict> Snapshot::verdicts() const {
   for (const auto& [name, held] : stages_) {
     const auto& verdicts = held.memo->output.verdicts;
     all.insert(all.end(), verdicts.begin(), verdicts.end());
+  }
+  return all;
+}
+
+std::vector<Query> Snapshot::queries() const {
+  std::vector<Query> all;
+  for (const auto& [name, held] : stages_) {
+    const auto& queries = held.memo->output.queries;
+    all.insert(all.end(), queries.begin(), queries.end());
   }
   return all;
 }

@@ -1,64 +1,77 @@
 #include "core/ledger/student_t.hpp"
 
+#include <cassert>
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 namespace sparewright::ledger {
 namespace {
 
-// The continued fraction of the incomplete beta function, DLMF 8.17.22.
-double beta_fraction(double a, double b, double x) {
-  constexpr double kTiny = 1e-300;
-  constexpr int kMostTerms = 10000;
-  const auto kept_from_zero = [](double v) { return std::abs(v) < kTiny ? kTiny : v; };
-  double c = 1.0;
-  double d = 1.0 / kept_from_zero(1.0 - (a + b) * x / (a + 1.0));
-  double h = d;
-  for (int m = 1; m < kMostTerms; ++m) {
-    const double even = m * (b - m) * x / ((a + 2.0 * m - 1.0) * (a + 2.0 * m));
-    const double odd = -(a + m) * (a + b + m) * x / ((a + 2.0 * m) * (a + 2.0 * m + 1.0));
-    double step = 1.0;
-    for (const double term : {even, odd}) {
-      d = 1.0 / kept_from_zero(1.0 + term * d);
-      c = kept_from_zero(1.0 + term / c);
-      h *= c * d;
-      step = c * d;
-    }
-    if (std::abs(step - 1.0) < 1e-15) break;
+// gamma(b + 1/2) / gamma(b), b > 0: Stirling's series for both (DLMF 5.11.8 with h = 1/2 and h = 0), after
+// stepping b up by gamma(x + 1) = x gamma(x) to where the four terms leave less than 1e-15.
+double gamma_ratio(double b) {
+  constexpr double kLargeEnough = 20.0;
+  double steps = 1.0;
+  for (; b < kLargeEnough; b += 1.0)
+    steps *= b / (b + 0.5);
+  const double r = 1.0 / b;
+  const double r2 = r * r;
+  const double series = r * (-1.0 / 8.0 + r2 * (1.0 / 192.0 + r2 * (-1.0 / 640.0 + r2 * (17.0 / 14336.0))));
+  return steps * std::sqrt(b) * std::exp(series);
+}
+
+// The regularised incomplete beta function I_x(a, b) for x <= 1/2, by DLMF 8.17.8: the series of 2F1(a + b,
+// 1; a + 1; x), all of whose terms are positive. front is x^a (1 - x)^b / B(a, b).
+double incomplete_beta(double a, double b, double x, double front) {
+  constexpr double kNegligible = 1e-17;
+  double term = 1.0 / a;
+  double sum = 0.0;
+  for (double n = 1.0; term > kNegligible * sum; n += 1.0) {
+    sum += term;
+    term *= x * (a + b + n - 1.0) / (a + n);
   }
-  return h;
+  return front * sum;
 }
 
-// The regularised incomplete beta function I_x(a, b).
-double incomplete_beta(double a, double b, double x) {
-  if (x <= 0.0) return 0.0;
-  if (x >= 1.0) return 1.0;
-  const double front =
-      std::exp(std::lgamma(a + b) - std::lgamma(a) - std::lgamma(b) + a * std::log(x) + b * std::log1p(-x));
-  if (x < (a + 1.0) / (a + b + 2.0)) return front * beta_fraction(a, b, x) / a;
-  return 1.0 - front * beta_fraction(b, a, 1.0 - x) / b;
+// The density of |t|.
+double density(double t, double degrees_of_freedom) {
+  if (std::isinf(degrees_of_freedom)) return std::sqrt(2.0 / std::numbers::pi) * std::exp(-t * t / 2.0);
+  const double nu = degrees_of_freedom;
+  return 2.0 * gamma_ratio(nu / 2.0) / std::sqrt(nu * std::numbers::pi) *
+         std::exp(-(nu + 1.0) / 2.0 * std::log1p(t * t / nu));
 }
-
-// Beyond this the distribution is the normal one to the accuracy promised.
-constexpr double kNormalFrom = 1e12;
 
 }  // namespace
 
 double student_t_inside(double t, double degrees_of_freedom) {
-  if (degrees_of_freedom > kNormalFrom) return std::erf(t / std::sqrt(2.0));
-  // DLMF 8.17: P(|T| <= t) = I_x(1/2, nu/2) with x = t^2 / (nu + t^2).
-  return incomplete_beta(0.5, degrees_of_freedom / 2.0, t * t / (degrees_of_freedom + t * t));
+  assert(t >= 0.0 && degrees_of_freedom > 0.0);
+  if (std::isinf(degrees_of_freedom)) return std::erf(t / std::numbers::sqrt2);
+  // P(|T| <= t) = I_x(1/2, nu/2) with x = t^2 / (nu + t^2) (DLMF 8.17; JCGM 100:2008, G.3.2 for the density).
+  const double b = degrees_of_freedom / 2.0;
+  const double t2 = t * t;
+  const double x = t2 / (degrees_of_freedom + t2);
+  const double rest = degrees_of_freedom / (degrees_of_freedom + t2);  // 1 - x, to all its digits
+  const double front =
+      std::sqrt(x / std::numbers::pi) * gamma_ratio(b) * std::exp(-b * std::log1p(t2 / degrees_of_freedom));
+  if (x > 0.5) return 1.0 - incomplete_beta(b, 0.5, rest, front);
+  if (front == 0.0) return t > 0.0 ? 1.0 : 0.0;  // so far out that nothing is left outside
+  return incomplete_beta(0.5, b, x, front);
 }
 
 double student_t_two_sided(double probability, double degrees_of_freedom) {
-  double low = 0.0;
-  double high = 1.0;
-  while (student_t_inside(high, degrees_of_freedom) < probability && high < 1e15) high *= 2.0;
-  for (int i = 0; i < 200 && high - low > std::numeric_limits<double>::epsilon() * high; ++i) {
-    const double middle = low + (high - low) / 2.0;
-    (student_t_inside(middle, degrees_of_freedom) < probability ? low : high) = middle;
+  assert(probability >= 0.0 && probability < 1.0);
+  constexpr int kMostSteps = 1000;
+  // The probability inside is concave in t, so Newton's steps climb from 0 towards the answer and do not pass
+  // it.
+  double t = 0.0;
+  for (int i = 0; i < kMostSteps; ++i) {
+    const double step =
+        (probability - student_t_inside(t, degrees_of_freedom)) / density(t, degrees_of_freedom);
+    if (!(step > 2.0 * std::numeric_limits<double>::epsilon() * t)) break;
+    t += step;
   }
-  return low + (high - low) / 2.0;
+  return t;
 }
 
 }  // namespace sparewright::ledger

@@ -1,5 +1,7 @@
 #include "core/ledger/verdict.hpp"
 
+#include <cstdint>
+
 namespace sparewright::ledger {
 
 std::string_view name_of(State state) {
@@ -21,7 +23,9 @@ base::Fingerprint fingerprint(const Verdict& v) {
   h.add(v.check).add(v.subject).add(static_cast<int>(v.state)).add(v.figure);
   h.add(v.low.has_value()).add(v.low.value_or("")).add(v.high.has_value()).add(v.high.value_or(""));
   h.add(v.margin).add(v.reason).add(v.source).add(v.todo);
-  for (const std::string& root : v.missing) h.add(root);
+  h.add(static_cast<std::uint64_t>(v.missing.size()));
+  for (const std::string& root : v.missing)
+    h.add(root);
   return h.done();
 }
 

@@ -20,11 +20,11 @@ struct Verdict {
   std::string check;    // "fit with the mate"
   std::string subject;  // "pivot bore"
   State state = State::kNotKnown;
-  std::string figure;                // name of the figure judged
-  std::optional<std::string> low;    // names of the figures that limit it
+  std::string figure;              // name of the figure judged
+  std::optional<std::string> low;  // names of the figures that limit it
   std::optional<std::string> high;
-  std::string margin;                // name of the figure that holds the margin
-  std::string reason;                // one sentence
+  std::string margin;  // name of the figure that holds the margin
+  std::string reason;  // one sentence
   std::string source;
   std::string todo;                  // the smallest change that mends it; empty where nothing is to be done
   std::vector<std::string> missing;  // what is not known, for NOT KNOWN

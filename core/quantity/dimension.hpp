@@ -3,8 +3,9 @@
 
 namespace sparewright::quantity {
 
-// Angle is a dimension of its own: rpm is angle/time and a feed per turn is length/angle, so a feed per turn times
-// rpm is a feed rate. Where an angle becomes a pure number (arc = radius * angle) a named function says so.
+// Angle is a dimension of its own: rpm is angle/time and a feed per turn is length/angle, so a feed per turn
+// times rpm is a feed rate. Where an angle becomes a pure number (arc = radius * angle) a named function says
+// so.
 struct Dimension {
   int length = 0;
   int mass = 0;
@@ -15,10 +16,12 @@ struct Dimension {
   friend constexpr bool operator==(const Dimension&, const Dimension&) = default;
 
   friend constexpr Dimension operator*(const Dimension& a, const Dimension& b) {
-    return {a.length + b.length, a.mass + b.mass, a.time + b.time, a.temperature + b.temperature, a.angle + b.angle};
+    return {a.length + b.length, a.mass + b.mass, a.time + b.time, a.temperature + b.temperature,
+            a.angle + b.angle};
   }
   friend constexpr Dimension operator/(const Dimension& a, const Dimension& b) {
-    return {a.length - b.length, a.mass - b.mass, a.time - b.time, a.temperature - b.temperature, a.angle - b.angle};
+    return {a.length - b.length, a.mass - b.mass, a.time - b.time, a.temperature - b.temperature,
+            a.angle - b.angle};
   }
   [[nodiscard]] constexpr Dimension power(int n) const {
     return {length * n, mass * n, time * n, temperature * n, angle * n};

@@ -1,13 +1,21 @@
 #include "core/quantity/display.hpp"
 
-#include <fmt/format.h>
-
+#include <cassert>
 #include <cmath>
+
+#include <fmt/format.h>
 
 namespace sparewright::quantity {
 
+namespace {
+
+constexpr int kMostPlaces = 15;
+constexpr double kHalfCounts = 1e-6;
+
+}  // namespace
+
 double rounded(double value, int places) {
-  constexpr double kHalfCounts = 1e-6;
+  assert(places >= 0 && places <= kMostPlaces);
   const double scale = std::pow(10.0, places);
   const double magnitude = std::floor(std::abs(value) * scale + 0.5 + kHalfCounts) / scale;
   return value < 0 ? -magnitude : magnitude;
@@ -25,7 +33,7 @@ std::string signed_fixed(double value, int places) {
 
 InchFraction nearest_64th(Length length) {
   const double inches = length.in(unit::inch);
-  const double sixty_fourths = std::floor(std::abs(inches) * 64.0 + 0.5);
+  const double sixty_fourths = std::floor(std::abs(inches) * 64.0 + 0.5 + kHalfCounts);
   InchFraction f;
   f.negative = inches < 0 && sixty_fourths > 0;
   f.whole = static_cast<long>(sixty_fourths / 64.0);
@@ -53,25 +61,22 @@ std::string shown(double base, Kind kind, UnitSystem system, int places) {
 }
 
 int usual_places(Kind kind, UnitSystem system) {
-  const bool inch_job = system == UnitSystem::kInch;
   switch (kind) {
     case Kind::kLength:
     case Kind::kDiameter:
     case Kind::kRadius:
     case Kind::kCoordinate:
-      return inch_job ? 4 : 3;
     case Kind::kFeedPerTurn:
-      return inch_job ? 4 : 3;
+      return system == UnitSystem::kInch ? 4 : 3;
     case Kind::kRotationalSpeed:
     case Kind::kSpeed:
       return 0;
+    case Kind::kNumber:
     case Kind::kAngle:
     case Kind::kArea:
     case Kind::kVolume:
     case Kind::kMass:
     case Kind::kDensity:
-      return 3;
-    case Kind::kNumber:
       return 3;
     default:
       return 1;
@@ -82,8 +87,10 @@ std::string three_ways(Length length) {
   const InchFraction f = nearest_64th(length);
   const double error = f.error.in(unit::inch);
   std::string fraction = to_string(f);
-  if (std::abs(error) >= 0.00005) fraction += fmt::format(" {} {}", error < 0 ? '+' : '-', fixed(std::abs(error), 4));
-  return fmt::format("{} in = {} = {} mm", fixed(length.in(unit::inch), 4), fraction, fixed(length.in(unit::millimetre), 3));
+  if (std::abs(error) >= 0.00005)
+    fraction += fmt::format(" {} {}", error < 0 ? '+' : '-', fixed(std::abs(error), 4));
+  return fmt::format("{} in = {} = {} mm", fixed(length.in(unit::inch), 4), fraction,
+                     fixed(length.in(unit::millimetre), 3));
 }
 
 }  // namespace sparewright::quantity

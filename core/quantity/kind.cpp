@@ -26,7 +26,8 @@ constexpr std::array<Row, kKinds> kRows{{
     {Kind::kDensity, kDensityDimension, "a density", "density"},
     {Kind::kTime, kTimeDimension, "a time", "time"},
     {Kind::kTemperature, kTemperatureDimension, "a temperature", "temperature"},
-    {Kind::kTemperatureDifference, kTemperatureDimension, "a temperature difference", "temperature difference"},
+    {Kind::kTemperatureDifference, kTemperatureDimension, "a temperature difference",
+     "temperature difference"},
     {Kind::kForce, kForceDimension, "a force", "force"},
     {Kind::kPressure, kPressureDimension, "a pressure or stress", "pressure"},
     {Kind::kTorque, kTorqueDimension, "a torque", "torque"},
@@ -45,12 +46,20 @@ constexpr bool rows_stand_in_order() {
 }
 static_assert(rows_stand_in_order());
 
-const Row& row(Kind kind) { return kRows.at(static_cast<std::size_t>(kind)); }
+const Row& row(Kind kind) {
+  return kRows.at(static_cast<std::size_t>(kind));
+}
 
 }  // namespace
 
-Dimension dimension_of(Kind kind) { return row(kind).dimension; }
-std::string_view name_of(Kind kind) { return row(kind).name; }
-std::string_view code_name(Kind kind) { return row(kind).code; }
+Dimension dimension_of(Kind kind) {
+  return row(kind).dimension;
+}
+std::string_view name_of(Kind kind) {
+  return row(kind).name;
+}
+std::string_view code_name(Kind kind) {
+  return row(kind).code;
+}
 
 }  // namespace sparewright::quantity

@@ -42,7 +42,8 @@ inline constexpr int kKinds = static_cast<int>(Kind::kFeedRate) + 1;
 
 // Length, diameter, radius and coordinate are lengths of different kinds.
 [[nodiscard]] constexpr bool is_length_like(Kind kind) {
-  return kind == Kind::kLength || kind == Kind::kDiameter || kind == Kind::kRadius || kind == Kind::kCoordinate;
+  return kind == Kind::kLength || kind == Kind::kDiameter || kind == Kind::kRadius ||
+         kind == Kind::kCoordinate;
 }
 
 }  // namespace sparewright::quantity

@@ -16,7 +16,8 @@ struct GeneralTolerance {
   friend bool operator==(const GeneralTolerance&, const GeneralTolerance&) = default;
 };
 
-// Deviations from the size: ±0.002, +0.000/-0.001, +0.0010 to +0.0020. lower <= upper.
+// Deviations from the size: ±0.002, +0.000/-0.001, +0.0010 to +0.0020, +0.2/0. lower <= upper. Those of a
+// temperature are temperature differences.
 struct Deviations {
   Typed lower;
   Typed upper;
@@ -41,18 +42,25 @@ struct Tolerance {
   std::string typed;
 };
 
-// Reads a tolerance of a length or an angle. An empty text, or "general", is GeneralTolerance.
-// A unit written once at the end counts for both numbers. Fails with kBadTolerance, kToleranceOrder and the
-// failures of read_number.
+// Reads a tolerance of a length, an angle or another kind. An empty text, or "general", is GeneralTolerance.
+// Deviations may stand in either order, limits may not; a zero needs no sign. A unit written once at the end
+// counts for both numbers. Fails with kBadTolerance, kToleranceOrder and the failures of read_number, and
+// with kTwoReadings where a number without a unit could take either of two ("0.5 in to 12", in a metric job);
+// the span points into text.
 [[nodiscard]] base::Result<Tolerance> read_tolerance(std::string_view text, Kind kind,
                                                      std::optional<UnitSystem> system);
 
 // A size with its tolerance: "0.7500 -0.0002/-0.0004", "0.625 ±0.005", "25 H7", "1.000 in", "0.8750-0.8758".
+//
+// A tolerance without a unit takes that of its size. A size without one takes the job's, and fails with
+// kTwoReadings where the tolerance is in another ("25 ±0.002 in", in a metric job); outside a job it takes
+// the tolerance's.
 struct Sized {
-  Typed nominal;  // the middle where only limits were written
+  Typed nominal;  // the middle where only limits were written, its typed then holding both
   Tolerance tolerance;
   std::string typed;
 };
-[[nodiscard]] base::Result<Sized> read_sized(std::string_view text, Kind kind, std::optional<UnitSystem> system);
+[[nodiscard]] base::Result<Sized> read_sized(std::string_view text, Kind kind,
+                                             std::optional<UnitSystem> system);
 
 }  // namespace sparewright::quantity

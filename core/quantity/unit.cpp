@@ -4,20 +4,12 @@
 #include <array>
 #include <cstddef>
 
+#include "core/quantity/spelling.hpp"
+
 namespace sparewright::quantity {
 namespace {
 
 using namespace unit;  // NOLINT(google-build-using-namespace): the tables below are made of units
-
-const std::vector<UnitWords>& lengths() {
-  static const std::vector<UnitWords> kUnits{
-      {inch, {"in", "inch", "inches", "\""}}, {thou, {"thou"}},
-      {millimetre, {"mm"}},                   {foot, {"ft", "foot", "feet"}},
-      {centimetre, {"cm"}},                   {metre, {"m"}},
-      {micrometre, {"um", "µm", "μm"}},
-  };
-  return kUnits;
-}
 
 std::vector<UnitWords> make_units(Kind kind) {
   switch (kind) {
@@ -27,27 +19,36 @@ std::vector<UnitWords> make_units(Kind kind) {
     case Kind::kDiameter:
     case Kind::kRadius:
     case Kind::kCoordinate:
-      return lengths();
+      return {{inch, {"in", "inch", "inches", "\"", "″", "”", "''"}},
+              {millimetre, {"mm"}},
+              {thou, {"thou"}},
+              {foot, {"ft", "foot", "feet", "'", "′", "’"}},
+              {micrometre, {"um", "µm", "μm", "micron", "microns"}},
+              {centimetre, {"cm"}},
+              {metre, {"m"}}};
     case Kind::kAngle:
       return {{degree, {"deg", "°", "degree", "degrees"}},
-              {arc_minute, {"arcmin", "'"}},
-              {arc_second, {"arcsec", "\""}},
+              {arc_minute, {"arcmin", "'", "′", "’"}},
+              {arc_second, {"arcsec", "\"", "″", "”", "''"}},
               {radian, {"rad"}},
               {turn, {"turn", "turns"}}};
     case Kind::kArea:
       return {{square_inch, {"in2", "in²", "sq in"}}, {square_millimetre, {"mm2", "mm²"}}};
     case Kind::kVolume:
       return {{cubic_inch, {"in3", "in³", "cu in"}},
-              {cubic_millimetre, {"mm3", "mm³"}},
-              {cubic_centimetre, {"cm3", "cm³", "ml"}}};
+              {cubic_centimetre, {"cm3", "cm³", "ml"}},
+              {cubic_millimetre, {"mm3", "mm³"}}};
     case Kind::kMass:
       return {{pound, {"lb", "lbs"}}, {kilogram, {"kg"}}, {gram, {"g"}}};
     case Kind::kDensity:
-      return {{pound_per_cubic_inch, {"lb/in3", "lb/in³"}}, {gram_per_cubic_centimetre, {"g/cm3", "g/cm³"}}};
+      return {{pound_per_cubic_inch, {"lb/in3", "lb/in³"}},
+              {gram_per_cubic_centimetre, {"g/cm3", "g/cm³"}},
+              {kilogram_per_cubic_metre, {"kg/m3", "kg/m³"}}};
     case Kind::kTime:
-      return {{second, {"s", "sec"}}, {minute, {"min"}}, {hour, {"h", "hour", "hours"}}};
+      return {{minute, {"min"}}, {second, {"s", "sec"}}, {hour, {"h", "hour", "hours"}}};
     case Kind::kTemperature:
-      return {{degree_fahrenheit, {"degF", "°F", "F"}}, {degree_celsius, {"degC", "°C", "C"}}, {kelvin, {"K"}}};
+      return {
+          {degree_fahrenheit, {"degF", "°F", "F"}}, {degree_celsius, {"degC", "°C", "C"}}, {kelvin, {"K"}}};
     case Kind::kTemperatureDifference:
       return {{fahrenheit_difference, {"degF", "°F", "F"}},
               {celsius_difference, {"degC", "°C", "C"}},
@@ -55,15 +56,21 @@ std::vector<UnitWords> make_units(Kind kind) {
     case Kind::kForce:
       return {{pound_force, {"lbf", "lb", "lbs"}}, {newton, {"N"}}, {kilonewton, {"kN"}}};
     case Kind::kPressure:
-      return {{psi, {"psi"}}, {ksi, {"ksi"}}, {megapascal, {"MPa"}}, {gigapascal, {"GPa"}}, {bar, {"bar"}}};
+      return {{psi, {"psi", "lbf/in2", "lbf/in²"}},
+              {ksi, {"ksi"}},
+              {megapascal, {"MPa", "N/mm2", "N/mm²"}},
+              {gigapascal, {"GPa"}},
+              {bar, {"bar"}}};
     case Kind::kTorque:
-      return {{inch_pound, {"in lbf", "in lb", "in-lb", "lbf in"}},
-              {foot_pound, {"ft lbf", "ft lb", "ft-lb", "lbf ft"}},
-              {newton_metre, {"N m", "Nm"}}};
+      return {{inch_pound, {"in lbf", "in lb", "in-lb", "in-lbf", "lbf in", "lb in", "lb-in", "lbf-in"}},
+              {foot_pound, {"ft lbf", "ft lb", "ft-lb", "ft-lbf", "lbf ft", "lb ft", "lb-ft", "lbf-ft"}},
+              {newton_metre, {"N m", "Nm", "N·m"}}};
     case Kind::kPower:
-      return {{horsepower, {"hp", "HP"}}, {kilowatt, {"kW"}}, {watt, {"W"}}};
+      return {{horsepower, {"hp"}}, {kilowatt, {"kW"}}, {watt, {"W"}}};
     case Kind::kSpeed:
-      return {{foot_per_minute, {"ft/min", "sfm"}}, {metre_per_minute, {"m/min"}}, {millimetre_per_second, {"mm/s"}}};
+      return {{foot_per_minute, {"ft/min", "sfm"}},
+              {metre_per_minute, {"m/min"}},
+              {millimetre_per_second, {"mm/s"}}};
     case Kind::kRotationalSpeed:
       return {{rpm, {"rpm", "rev/min"}}, {radian_per_second, {"rad/s"}}};
     case Kind::kFeedPerTurn:
@@ -131,15 +138,30 @@ Printed printed(Kind kind) {
 std::span<const UnitWords> units_of(Kind kind) {
   static const auto kUnits = [] {
     std::array<std::vector<UnitWords>, kKinds> all;
-    for (int k = 0; k < kKinds; ++k) all.at(static_cast<std::size_t>(k)) = make_units(static_cast<Kind>(k));
+    for (int k = 0; k < kKinds; ++k)
+      all.at(static_cast<std::size_t>(k)) = make_units(static_cast<Kind>(k));
     return all;
   }();
   return kUnits.at(static_cast<std::size_t>(kind));
 }
 
+bool is_spelled(std::string_view written, std::string_view spelling) {
+  if (written == spelling) return true;
+  if (written.size() != spelling.size()) return false;
+  const auto letters = std::count_if(spelling.begin(), spelling.end(), is_letter);
+  if (letters < 2 || std::any_of(spelling.begin(), spelling.end(), is_upper)) return false;
+  const bool only_first = letters > 2 && std::none_of(written.begin() + 1, written.end(), is_upper);
+  if (!only_first && std::any_of(written.begin(), written.end(), is_lower)) return false;
+  return std::equal(written.begin(), written.end(), spelling.begin(),
+                    [](char w, char s) { return (is_upper(w) ? static_cast<char>(w - 'A' + 'a') : w) == s; });
+}
+
 std::optional<Unit> find_unit(Kind kind, std::string_view spelling) {
   for (const UnitWords& words : units_of(kind)) {
-    if (std::find(words.spellings.begin(), words.spellings.end(), spelling) != words.spellings.end()) return words.unit;
+    if (std::any_of(words.spellings.begin(), words.spellings.end(),
+                    [&](std::string_view s) { return is_spelled(spelling, s); })) {
+      return words.unit;
+    }
   }
   return std::nullopt;
 }

@@ -1,7 +1,8 @@
 // Units as exact ratios against one base: millimetre, kilogram, second, kelvin, radian.
 //
-// Exact by definition: 1 in = 25.4 mm (international yard and pound agreement, 1959), 1 lb = 0.45359237 kg (same),
-// standard gravity 9.80665 m/s2 (CGPM 1901), so 1 lbf = 4.4482216152605 N; 1 hp = 550 ft lbf/s (mechanical).
+// Exact by definition: 1 in = 25.4 mm (international yard and pound agreement, 1959), 1 lb = 0.45359237 kg
+// (same), standard gravity 9.80665 m/s2 (CGPM 1901), so 1 lbf = 4.4482216152605 N; 1 hp = 550 ft lbf/s
+// (mechanical).
 #pragma once
 
 #include <cstdint>
@@ -18,20 +19,20 @@
 namespace sparewright::quantity {
 
 // base = (count + offset) * numerator / denominator * pi^pi_power, pi_power being -1, 0 or 1.
-// A count of inches that is a binary fraction (n/64) is multiplied exactly and divided once, so its length in mm is
-// the nearest double there is.
+// A count of inches that is a binary fraction (n/64) is multiplied exactly and divided once, so its length in
+// mm is the nearest double there is.
 struct Unit {
   constexpr Unit() = default;
-  constexpr Unit(std::string_view symbol_, Dimension dimension_, std::int64_t numerator_, std::int64_t denominator_,
-                 int pi_power_, double offset_)
-      : symbol(symbol_),
-        dimension(dimension_),
-        numerator(numerator_),
-        denominator(denominator_),
-        pi_power(pi_power_),
-        offset(offset_) {}
+  constexpr Unit(std::string_view written, Dimension of, std::int64_t top, std::int64_t bottom,
+                 int power_of_pi, double shift)
+      : symbol(written),
+        dimension(of),
+        numerator(top),
+        denominator(bottom),
+        pi_power(power_of_pi),
+        offset(shift) {}
 
-  std::string_view symbol = "";
+  std::string_view symbol;
   Dimension dimension{};
   std::int64_t numerator = 1;
   std::int64_t denominator = 1;
@@ -45,7 +46,7 @@ struct Unit {
     return base / pi_factor() * static_cast<double>(denominator) / static_cast<double>(numerator) - offset;
   }
   friend constexpr bool operator==(const Unit& a, const Unit& b) {
-    return a.symbol == b.symbol && a.dimension == b.dimension;
+    return a.symbol == b.symbol && a.dimension == b.dimension && a.offset == b.offset;
   }
 
  private:
@@ -54,12 +55,16 @@ struct Unit {
   }
 };
 
+// Where a unit counts from. 20 degC is a temperature, and no difference of 20 K; a difference of 20 degC is
+// no temperature. A unit that counts from the true zero serves for both.
+enum class Zero { kTrue, kShifted, kDifference };
+
 // A unit whose dimension is known when compiling.
-template <Dimension D>
+template <Dimension D, Zero Z = Zero::kTrue>
 struct UnitOf : Unit {
-  constexpr UnitOf(std::string_view symbol_, std::int64_t numerator_, std::int64_t denominator_ = 1, int pi_power_ = 0,
-                   double offset_ = 0.0)
-      : Unit{symbol_, D, numerator_, denominator_, pi_power_, offset_} {}
+  constexpr UnitOf(std::string_view written, std::int64_t top, std::int64_t bottom = 1, int power_of_pi = 0,
+                   double shift = 0.0)
+      : Unit{written, D, top, bottom, power_of_pi, shift} {}
 };
 
 namespace unit {
@@ -77,8 +82,8 @@ inline constexpr UnitOf<kLengthDimension> foot{"ft", 1524, 5};
 
 inline constexpr UnitOf<kAngleDimension> radian{"rad", 1};
 inline constexpr UnitOf<kAngleDimension> degree{"deg", 1, 180, 1};
-inline constexpr UnitOf<kAngleDimension> arc_minute{"arcmin", 1, 180 * 60, 1};
-inline constexpr UnitOf<kAngleDimension> arc_second{"arcsec", 1, 180 * 3600, 1};
+inline constexpr UnitOf<kAngleDimension> arc_minute{"arcmin", 1, 10'800, 1};
+inline constexpr UnitOf<kAngleDimension> arc_second{"arcsec", 1, 648'000, 1};
 inline constexpr UnitOf<kAngleDimension> turn{"turn", 2, 1, 1};
 
 inline constexpr UnitOf<kAreaDimension> square_millimetre{"mm2", 1};
@@ -91,17 +96,19 @@ inline constexpr UnitOf<kMassDimension> kilogram{"kg", 1};
 inline constexpr UnitOf<kMassDimension> gram{"g", 1, 1000};
 inline constexpr UnitOf<kMassDimension> pound{"lb", 45359237, 100000000};
 inline constexpr UnitOf<kDensityDimension> gram_per_cubic_centimetre{"g/cm3", 1, 1000000};
-inline constexpr UnitOf<kDensityDimension> pound_per_cubic_inch{"lb/in3", 45359237LL * 125, 100000000LL * 2048383};
+inline constexpr UnitOf<kDensityDimension> kilogram_per_cubic_metre{"kg/m3", 1, 1000000000};
+inline constexpr UnitOf<kDensityDimension> pound_per_cubic_inch{"lb/in3", 45359237LL * 125,
+                                                                100000000LL * 2048383};
 
 inline constexpr UnitOf<kTimeDimension> second{"s", 1};
 inline constexpr UnitOf<kTimeDimension> minute{"min", 60};
 inline constexpr UnitOf<kTimeDimension> hour{"h", 3600};
 
 inline constexpr UnitOf<kTemperatureDimension> kelvin{"K", 1};
-inline constexpr UnitOf<kTemperatureDimension> degree_celsius{"degC", 1, 1, 0, 273.15};
-inline constexpr UnitOf<kTemperatureDimension> degree_fahrenheit{"degF", 5, 9, 0, 459.67};
-inline constexpr UnitOf<kTemperatureDimension> celsius_difference{"degC", 1};
-inline constexpr UnitOf<kTemperatureDimension> fahrenheit_difference{"degF", 5, 9};
+inline constexpr UnitOf<kTemperatureDimension, Zero::kShifted> degree_celsius{"degC", 1, 1, 0, 273.15};
+inline constexpr UnitOf<kTemperatureDimension, Zero::kShifted> degree_fahrenheit{"degF", 5, 9, 0, 459.67};
+inline constexpr UnitOf<kTemperatureDimension, Zero::kDifference> celsius_difference{"degC", 1};
+inline constexpr UnitOf<kTemperatureDimension, Zero::kDifference> fahrenheit_difference{"degF", 5, 9};
 
 // Coherent units of this base: force kg mm/s2 = mN, pressure kg/(mm s2) = kPa, torque kg mm2/s2 = mN mm,
 // power kg mm2/s3 = uW.
@@ -140,6 +147,11 @@ struct UnitWords {
   std::vector<std::string_view> spellings;
 };
 [[nodiscard]] std::span<const UnitWords> units_of(Kind kind);
+
+// Whether a text spells a unit so. A spelling of two or more small letters may be in capitals (IN, PSI,
+// FT/MIN), one of three or more may begin with one (Inch); where capitals tell units apart (MPa, kN, N, m)
+// they must be as listed.
+[[nodiscard]] bool is_spelled(std::string_view written, std::string_view spelling);
 
 // The unit that a text spells so, among those of the kind.
 [[nodiscard]] std::optional<Unit> find_unit(Kind kind, std::string_view spelling);

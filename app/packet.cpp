@@ -1,0 +1,156 @@
+#include "app/packet.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+
+#include "app/printing.hpp"
+#include "core/route/printing.hpp"
+
+namespace sparewright::app {
+namespace {
+
+// A list without repeats, in the order of first mention.
+class Listed {
+ public:
+  void add(std::string entry) {
+    if (seen_.insert(entry).second) entries_.push_back(std::move(entry));
+  }
+  [[nodiscard]] std::vector<std::string> entries() const { return entries_; }
+
+ private:
+  std::set<std::string> seen_;
+  std::vector<std::string> entries_;
+};
+
+std::string blank_words(const part::Blank& blank, const route::Printing& print) {
+  const auto typed = [](const part::BlankSize& size) { return size.nominal.typed; };
+  std::string words;
+  if (blank.shape == part::BlankShape::kRoundBar) {
+    words = fmt::format("{} {} dia, {} long", part::name_of(blank.shape), typed(blank.sizes[1]), typed(blank.sizes[0]));
+  } else {
+    words = fmt::format("{} {} x {} x {}", part::name_of(blank.shape), typed(blank.sizes[2]), typed(blank.sizes[1]),
+                        typed(blank.sizes[0]));
+  }
+  std::string found;
+  for (const std::size_t axis : {std::size_t{2}, std::size_t{1}, std::size_t{0}}) {
+    if (blank.shape == part::BlankShape::kRoundBar && axis == 2) continue;
+    if (!blank.sizes.at(axis).found) continue;
+    found += (found.empty() ? "" : " x ") + print.plain(blank.sizes.at(axis).found->base);
+  }
+  return found.empty() ? words : fmt::format("{}, found {}", words, found);
+}
+
+std::string hand_words(const job::Job& job) {
+  std::string words = job.hand.empty() ? "not said" : job.hand;
+  if (job.turn_over) words += *job.turn_over ? "; may be turned over" : "; may NOT be turned over";
+  return words;
+}
+
+// Every measured dimension that a feature of the new part is made to or checked against.
+std::vector<sheets::Mate> mates_of(const job::Job& job, const ledger::Snapshot& figures) {
+  std::vector<sheets::Mate> mates;
+  Listed names;
+  for (const part::Feature& feature : job.subject.route.part.features) {
+    const auto* hole = std::get_if<part::Hole>(&feature.shape);
+    if (hole == nullptr) continue;
+    const auto* on = std::get_if<part::OnMate>(&hole->diameter.size);
+    if (on != nullptr) names.add(on->mate);
+    if (!hole->mate.empty()) names.add(hole->mate);
+  }
+  for (const std::string& name : names.entries()) {
+    const ledger::Figure* figure = figures.find("survey/" + name);
+    if (figure == nullptr) continue;
+    const NumberRow row = row_of(*figure, job.system);
+    std::string how;
+    for (const std::string& input : figure->inputs) {
+      const ledger::Figure* reading = figures.find(input);
+      if (reading != nullptr) how += (how.empty() ? "" : "; ") + reading->source;
+    }
+    mates.push_back({name, row.shown, row.good_to, how});
+  }
+  return mates;
+}
+
+std::vector<sheets::Check> checks_of(const ledger::Snapshot& figures, quantity::UnitSystem system) {
+  std::vector<sheets::Check> checks;
+  for (const ledger::Verdict& verdict : figures.verdicts()) {
+    const VerdictRow row = row_of(verdict, figures, system);
+    checks.push_back({verdict.check, verdict.subject, verdict.state, row.margin_shown, verdict.reason, verdict.todo});
+  }
+  return checks;
+}
+
+std::vector<sheets::Query> queries_of(std::vector<ledger::Query> open) {
+  std::stable_partition(open.begin(), open.end(), [](const ledger::Query& q) { return q.serious; });
+  std::vector<sheets::Query> queries;
+  for (const ledger::Query& query : open) {
+    if (queries.size() == sheets::kMostQueries) break;
+    queries.push_back({query.says, query.happens, query.todo, query.serious, query.reason});
+  }
+  return queries;
+}
+
+sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, const ledger::Snapshot& figures,
+                               const std::vector<route::SetupSheet>& setups) {
+  const route::Printing print(job.system);
+  const part::Part& part = job.subject.route.part;
+  sheets::FirstSheet first;
+  first.hand = hand_words(job);
+  first.material = job.material_assumed.empty() ? part.blank.material
+                                                : fmt::format("{} ({})", part.blank.material, job.material_assumed);
+  first.blank = blank_words(part.blank, print);
+  first.sizes_in = job.system == quantity::UnitSystem::kInch ? "inches" : "millimetres";
+  first.mates = mates_of(job, figures);
+  first.checks = checks_of(figures, job.system);
+  first.queries = queries_of(ledger.queries());
+  const auto& general = part.surroundings.general;
+  first.the_rest = fmt::format("all others: two places and fractions {}, three places {}", general.two_places.typed,
+                               general.three_places.typed);
+  Listed matters;
+  Listed cautions;
+  for (const route::SetupSheet& setup : setups) {
+    for (const std::string& size : setup.sizes_that_matter) matters.add(size);
+    for (const std::string& caution : setup.cautions) cautions.add(caution);
+  }
+  Listed hardware;
+  for (const part::Feature& feature : part.features) {
+    const auto* hole = std::get_if<part::Hole>(&feature.shape);
+    if (hole != nullptr && hole->screw) hardware.add(hole->screw->designation);
+  }
+  Listed tools;
+  for (const route::Setup& setup : job.subject.route.plan.setups) {
+    tools.add(setup.holding.vise.name + ", parallels " + setup.holding.parallels.typed);
+    tools.add(setup.x.edge_finder.name);
+    for (const route::Work& work : setup.works) {
+      for (const shop::Tool& tool : work.tools) tools.add(tool.name);
+    }
+  }
+  first.sizes_that_matter = matters.entries();
+  first.cautions = cautions.entries();
+  first.hardware = hardware.entries();
+  first.tools = tools.entries();
+  return first;
+}
+
+}  // namespace
+
+sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger) {
+  sheets::Packet packet;
+  packet.title = job.title;
+  packet.revision = job.revision;
+  const ledger::Snapshot figures = ledger.keep();
+  const route::Printing print(job.system);
+  for (const route::Setup& setup : job.subject.route.plan.setups) {
+    if (const auto sheet = ledger.value<route::SetupSheet>(route::sheet_path(setup))) {
+      packet.setups.push_back(*sheet);
+      packet.setups.back().stock =
+          fmt::format("{}, {}", job.subject.route.part.blank.material, blank_words(job.subject.route.part.blank, print));
+    }
+  }
+  packet.first = first_sheet(job, ledger, figures, packet.setups);
+  return packet;
+}
+
+}  // namespace sparewright::app

@@ -1,0 +1,86 @@
+// What a job's readers get: plain rows, numbers in the reader's unit beside the unit's name. Programs outside this room
+// see nothing else of the house.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace sparewright::app {
+
+// A number of the job.
+struct NumberRow {
+  std::string name;                  // a path
+  std::string kind;                  // "diameter"
+  std::optional<double> value;       // in `unit`; none where it is not known
+  std::string unit;                  // "in", "mm", "rpm"; empty for a plain number
+  std::optional<double> u;           // standard uncertainty, in `unit`
+  std::optional<double> dof;         // effective degrees of freedom; none where they are without limit
+  std::string bound;                 // "", "at least", "at most", "not bounded"
+  std::string typed;                 // as the user wrote it
+  std::string state;                 // "known" or "NOT KNOWN"
+  std::vector<std::string> missing;  // what is not known
+  std::string origin;                // "reading", "standard", "choice", "default", "worked out"
+  std::string formula;               // in words
+  std::vector<std::string> inputs;
+  std::string source;
+  std::optional<double> flips_after; // of a choice: standard uncertainties that would turn it
+  std::string shown;                 // for people: "0.6258 in"
+  std::string good_to;               // "0.0003 in, 19 times in 20"; empty where nothing is uncertain
+};
+
+struct VerdictRow {
+  std::string check;
+  std::string subject;
+  std::string verdict;  // "OK", "CLOSE", "NO", "NOT KNOWN"
+  std::string figure;   // name of the number judged
+  std::optional<double> low;
+  std::optional<double> high;
+  std::optional<double> margin;
+  std::string unit;
+  std::string margin_shown;
+  std::string reason;
+  std::string source;
+  std::string todo;
+  std::vector<std::string> missing;
+};
+
+struct QueryRow {
+  std::string id;
+  std::string about;
+  std::string says;
+  std::string happens;
+  std::string todo;
+  bool serious = false;
+  std::string state;  // "open", "overruled"
+  std::string reason;
+};
+
+// Where a number comes from, down to readings and sources.
+struct TrailRow {
+  NumberRow number;
+  std::vector<TrailRow> inputs;
+  bool shown_before = false;
+};
+
+// Something wrong with what was given.
+struct Trouble {
+  std::string code;     // stable: "key-unknown"
+  std::string says;     // one sentence
+  std::string accepted;
+  std::string file;     // empty where no text is to blame
+  int line = 0;
+  int column = 0;
+};
+// "pad.job.toml:12:8: [[feature]] has no key 'diametr'", and what is accepted on a second line.
+[[nodiscard]] std::string report(const Trouble& trouble);
+
+// A line of the order of work, for people.
+struct OrderRow {
+  int op = 0;
+  std::string name;
+  std::string machine;
+  std::vector<std::string> lines;
+};
+
+}  // namespace sparewright::app

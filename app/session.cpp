@@ -1,0 +1,179 @@
+#include "app/session.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "app/packet.hpp"
+#include "app/printing.hpp"
+#include "core/base/nearest.hpp"
+#include "core/job/job.hpp"
+#include "core/job/shapes.hpp"
+#include "core/text/json_schema.hpp"
+#include "core/text/limits.hpp"
+#include "sheets/pdf.hpp"
+#include "solid/make_solid.hpp"
+#include "solid/step.hpp"
+
+namespace sparewright::app {
+
+struct Session::Inside {
+  job::Job job;
+  ledger::Ledger ledger;
+};
+
+namespace {
+
+tl::unexpected<Troubles> failed(const base::Failure& failure) {
+  return tl::unexpected<Troubles>(Troubles{trouble_of(failure)});
+}
+tl::unexpected<Troubles> failed(const base::Failures& failures) {
+  return tl::unexpected<Troubles>(troubles_of(failures));
+}
+
+std::vector<std::string> order_lines(const route::SetupSheet& sheet) {
+  std::vector<std::string> lines;
+  for (const route::Item& item : sheet.items) {
+    if (const auto* line = std::get_if<route::Line>(&item)) {
+      std::string text = fmt::format("{:2}  {}", line->number, line->says);
+      for (const auto& [axis, reads] : {std::pair{"X", line->x_reads}, {"Y", line->y_reads}, {"Z", line->z_reads}}) {
+        if (!reads.empty()) text += fmt::format("  {} {}", axis, reads);
+      }
+      if (!line->rpm.empty()) text += fmt::format("  {} rpm", line->rpm);
+      if (!line->feed.empty()) text += fmt::format("  {}", line->feed);
+      if (!line->expect.empty()) text += fmt::format("  -> {}", line->expect);
+      lines.push_back(std::move(text));
+    } else if (const auto* stop = std::get_if<route::Stop>(&item)) {
+      lines.push_back("    " + stop->says);
+      for (const route::ProofReading& reading : stop->readings) {
+        lines.push_back(fmt::format("        {} {}", reading.what, reading.expect));
+      }
+      lines.push_back("        " + stop->rule);
+    } else {
+      lines.push_back("    " + std::get<route::Note>(item).says);
+    }
+  }
+  return lines;
+}
+
+}  // namespace
+
+Session::Session(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+Session::Session(Session&&) noexcept = default;
+Session& Session::operator=(Session&&) noexcept = default;
+Session::~Session() = default;
+
+Outcome<Session> Session::open(Text job, Text shop) {
+  const auto shop_document = text::Document::parse(std::move(shop.content), std::move(shop.name));
+  const auto job_document = text::Document::parse(std::move(job.content), std::move(job.name));
+  base::Failures failures;
+  for (const auto& document : {shop_document, job_document}) {
+    if (!document) failures.push_back(document.error());
+  }
+  if (!failures.empty()) return failed(failures);
+  const auto shop_read = job::read_shop(*shop_document);
+  if (!shop_read) return failed(shop_read.error());
+  auto job_read = job::read_job(*job_document, *shop_read);
+  if (!job_read) return failed(job_read.error());
+  auto stages = job::stages(*job_read);
+  if (!stages) return failed(stages.error());
+  auto inside = std::make_unique<Inside>();
+  inside->job = std::move(*job_read);
+  inside->ledger.declare(std::move(*stages));
+  return Session(std::move(inside));
+}
+
+std::string Session::title() const { return inside_->job.title; }
+
+std::vector<NumberRow> Session::numbers() {
+  std::vector<NumberRow> rows;
+  for (const ledger::Figure& figure : inside_->ledger.figures()) rows.push_back(row_of(figure, inside_->job.system));
+  return rows;
+}
+
+std::vector<VerdictRow> Session::verdicts() {
+  std::vector<VerdictRow> rows;
+  const ledger::Snapshot figures = inside_->ledger.keep();
+  for (const ledger::Verdict& verdict : figures.verdicts()) {
+    rows.push_back(row_of(verdict, figures, inside_->job.system));
+  }
+  return rows;
+}
+
+std::vector<QueryRow> Session::queries() {
+  std::vector<QueryRow> rows;
+  for (const ledger::Query& query : inside_->ledger.queries()) rows.push_back(row_of(query));
+  return rows;
+}
+
+Outcome<TrailRow> Session::why(std::string_view name) {
+  const ledger::Snapshot figures = inside_->ledger.keep();
+  if (figures.find(name) == nullptr) {
+    std::vector<std::string> known;
+    for (const ledger::Figure* figure : figures.figures()) known.push_back(figure->name);
+    base::Failure failure;
+    failure.code = base::Code::kNameUnknown;
+    failure.subject = "number of this job";
+    failure.found = name;
+    const std::string near = base::nearest(name, known);
+    failure.accepted = near.empty() ? "the names that `numbers` lists" : fmt::format("did you mean '{}'?", near);
+    return failed(failure);
+  }
+  return row_of(inside_->ledger.why(name), inside_->job.system);
+}
+
+std::vector<OrderRow> Session::order() {
+  std::vector<OrderRow> rows;
+  for (const route::Setup& setup : inside_->job.subject.route.plan.setups) {
+    const auto sheet = inside_->ledger.value<route::SetupSheet>(route::sheet_path(setup));
+    if (!sheet) continue;
+    rows.push_back({setup.op, setup.name, setup.machine.name, order_lines(*sheet)});
+  }
+  return rows;
+}
+
+Outcome<std::string> Session::sheets_pdf(Paper paper) {
+  const sheets::Packet packet = packet_of(inside_->job, inside_->ledger);
+  const auto pdf = sheets::render_pdf(
+      packet, {paper == Paper::kA4 ? sheets::Paper::kA4 : sheets::Paper::kLetter, inside_->job.dialect});
+  if (!pdf) return failed(pdf.error());
+  return *pdf;
+}
+
+Outcome<std::string> Session::solid_step() {
+  const auto recipe = inside_->ledger.value<shape::Recipe>(part::kRecipe);
+  if (!recipe) {
+    base::Failure failure;
+    failure.code = base::Code::kKernel;
+    failure.subject = inside_->job.title;
+    const ledger::Figure volume = inside_->ledger.get("part/volume");
+    failure.found = volume.missing.empty() ? "its geometry cannot be" : "not known: " + volume.missing.front();
+    failure.accepted = "see the checks";
+    return failed(failure);
+  }
+  const auto solid = solid::make_solid(*recipe);
+  if (!solid) return failed(solid.error());
+  const auto step = solid::write_step(solid->solid, inside_->job.title);
+  if (!step) return failed(step.error());
+  return *step;
+}
+
+Outcome<std::string> shop_named_in(const Text& job) {
+  const auto document = text::Document::parse(job.content, job.name);
+  if (!document) return failed(document.error());
+  const auto name = job::shop_name_of(*document);
+  if (!name) return failed(name.error());
+  return *name;
+}
+
+std::string json_schema(Schema schema) {
+  if (schema == Schema::kJob) {
+    return text::json_schema(job::job_shape(), "Sparewright job", "One replacement part: measured, made, checked");
+  }
+  return text::json_schema(job::shop_shape(), "Sparewright shop", "Machines, holding devices, instruments and tools");
+}
+
+std::size_t longest_text() { return text::kLargestText; }
+
+}  // namespace sparewright::app

@@ -1,0 +1,64 @@
+// One job, opened from texts: the facade of the house. It opens texts, never paths.
+#pragma once
+
+#include <memory>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include <tl/expected.hpp>
+
+#include "app/rows.hpp"
+
+namespace sparewright::app {
+
+using Troubles = std::vector<Trouble>;
+template <typename Value>
+using Outcome = tl::expected<Value, Troubles>;
+
+struct Text {
+  std::string content;
+  std::string name;  // what messages call it
+};
+
+enum class Paper { kA4, kLetter };
+
+class Session {
+ public:
+  // Reads both texts and tells everything that is wrong with them at once.
+  [[nodiscard]] static Outcome<Session> open(Text job, Text shop);
+
+  Session(Session&&) noexcept;
+  Session& operator=(Session&&) noexcept;
+  ~Session();
+
+  [[nodiscard]] std::string title() const;
+  [[nodiscard]] std::vector<NumberRow> numbers();
+  [[nodiscard]] std::vector<VerdictRow> verdicts();
+  [[nodiscard]] std::vector<QueryRow> queries();
+
+  // Fails with name-unknown, the nearest names offered.
+  [[nodiscard]] Outcome<TrailRow> why(std::string_view name);
+  [[nodiscard]] std::vector<OrderRow> order();
+
+  // The bytes of the files.
+  [[nodiscard]] Outcome<std::string> sheets_pdf(Paper paper);
+  [[nodiscard]] Outcome<std::string> solid_step();
+
+ private:
+  struct Inside;
+  explicit Session(std::unique_ptr<Inside> inside);
+  std::unique_ptr<Inside> inside_;
+};
+
+// The shop text that a job text names; empty where it names none.
+[[nodiscard]] Outcome<std::string> shop_named_in(const Text& job);
+
+enum class Schema { kJob, kShop };
+[[nodiscard]] std::string json_schema(Schema schema);
+
+// Largest text that is read.
+[[nodiscard]] std::size_t longest_text();
+
+}  // namespace sparewright::app

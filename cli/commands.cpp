@@ -1,0 +1,243 @@
+#include "cli/commands.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <filesystem>
+#include <string_view>
+#include <utility>
+
+#include "app/session.hpp"
+#include "cli/files.hpp"
+#include "cli/json.hpp"
+
+namespace sparewright::cli {
+namespace {
+
+int tell(const Asked& asked, const app::Troubles& troubles) {
+  if (asked.json) {
+    fmt::print(stdout, "{}", as_json(troubles));
+  }
+  for (const app::Trouble& trouble : troubles) fmt::print(stderr, "{}\n", app::report(trouble));
+  return kWrongInput;
+}
+
+app::Outcome<app::Text> read_text(const std::string& path) {
+  auto bytes = read_file(path, app::longest_text());
+  if (!bytes) return tl::unexpected(app::Troubles{bytes.error()});
+  return app::Text{std::move(*bytes), path};
+}
+
+// The shop text asked for, else the one the job names, which lies beside the job.
+app::Outcome<std::string> shop_path(const Asked& asked, const app::Text& job) {
+  if (!asked.shop.empty()) return asked.shop;
+  const auto named = app::shop_named_in(job);
+  if (!named) return tl::unexpected(named.error());
+  if (named->empty()) {
+    app::Trouble trouble;
+    trouble.code = "key-missing";
+    trouble.says = "the job names no shop";
+    trouble.accepted = "shop = \"....shop.toml\" under [job], or --shop FILE";
+    trouble.file = job.name;
+    return tl::unexpected(app::Troubles{std::move(trouble)});
+  }
+  return (std::filesystem::path(asked.job).parent_path() / *named).string();
+}
+
+app::Outcome<app::Session> open(const Asked& asked) {
+  auto job = read_text(asked.job);
+  if (!job) return tl::unexpected(job.error());
+  const auto path = shop_path(asked, *job);
+  if (!path) return tl::unexpected(path.error());
+  auto shop = read_text(*path);
+  if (!shop) return tl::unexpected(shop.error());
+  return app::Session::open(std::move(*job), std::move(*shop));
+}
+
+int status_of(app::Session& session) {
+  const auto verdicts = session.verdicts();
+  const bool bad = std::any_of(verdicts.begin(), verdicts.end(), [](const app::VerdictRow& v) {
+    return v.verdict == "NO" || v.verdict == "NOT KNOWN";
+  });
+  const auto queries = session.queries();
+  const bool serious = std::any_of(queries.begin(), queries.end(),
+                                   [](const app::QueryRow& q) { return q.serious && q.state == "open"; });
+  return bad || serious ? kNotWell : kAllWell;
+}
+
+constexpr std::array<std::string_view, 4> kWorstFirst{"NO", "NOT KNOWN", "CLOSE", "OK"};
+
+void print_verdict(const app::VerdictRow& row) {
+  fmt::print("{:<9}  {}: {}\n", row.verdict, row.check, row.subject);
+  if (row.verdict == "OK") return;
+  fmt::print("           {}\n", row.reason);
+  for (const std::string& missing : row.missing) fmt::print("           not known: {}\n", missing);
+  if (!row.margin_shown.empty()) fmt::print("           margin {} {}\n", row.margin_shown, row.unit);
+  if (!row.todo.empty()) fmt::print("           do: {}\n", row.todo);
+}
+
+void print_query(const app::QueryRow& row) {
+  fmt::print("QUERY      {}{}\n           {}\n           do: {}\n", row.serious ? "serious: " : "", row.says, row.happens,
+             row.todo);
+}
+
+void print_check(const std::string& title, const std::vector<app::VerdictRow>& verdicts,
+                 const std::vector<app::QueryRow>& queries) {
+  fmt::print("{}\n\n", title);
+  for (const app::QueryRow& query : queries) print_query(query);
+  std::string counts;
+  for (const std::string_view state : kWorstFirst) {
+    std::size_t count = 0;
+    for (const app::VerdictRow& verdict : verdicts) {
+      if (verdict.verdict != state) continue;
+      print_verdict(verdict);
+      ++count;
+    }
+    counts += fmt::format("{}{} {}", counts.empty() ? "" : ", ", count, state);
+  }
+  fmt::print("\n{}. Queries: {}.\n", counts, queries.size());
+  fmt::print("NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.\n");
+}
+
+void print_number(const app::NumberRow& row) {
+  std::string line = fmt::format("{:<52} {}", row.name, row.shown);
+  if (!row.good_to.empty()) line += fmt::format("  (good to {})", row.good_to);
+  if (row.origin == "default") line += "  (default)";
+  fmt::print("{}\n", line);
+}
+
+void print_trail(const app::TrailRow& trail, int depth) {
+  const app::NumberRow& row = trail.number;
+  const std::string indent(static_cast<std::size_t>(depth) * 3, ' ');
+  std::string line = fmt::format("{}{} = {}", indent, row.name, row.shown);
+  if (!row.good_to.empty()) line += fmt::format(", good to {}", row.good_to);
+  fmt::print("{}\n", line);
+  const auto say = [&](std::string_view what, std::string_view text) {
+    if (!text.empty()) fmt::print("{}   {}: {}\n", indent, what, text);
+  };
+  if (row.origin == "worked out") {
+    say("worked out", row.formula);
+  } else {
+    say(row.origin, row.formula);
+    say("as typed", row.typed);
+  }
+  say("from", row.source);
+  for (const std::string& missing : row.missing) say("not known", missing);
+  if (trail.shown_before) {
+    fmt::print("{}   (its trail is given above)\n", indent);
+    return;
+  }
+  for (const app::TrailRow& input : trail.inputs) print_trail(input, depth + 1);
+}
+
+// "brackets/pad.job.toml" to "pad.pdf".
+std::string default_output(const Asked& asked, std::string_view extension) {
+  std::string stem = std::filesystem::path(asked.job).filename().string();
+  for (const std::string_view ending : {".toml", ".job"}) {
+    if (stem.ends_with(ending)) stem.resize(stem.size() - ending.size());
+  }
+  return stem + std::string(extension);
+}
+
+int put(const Asked& asked, const std::string& path, const std::string& bytes, int status) {
+  if (path == "-") {
+    const bool done = std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size() && std::fflush(stdout) == 0;
+    return done ? status : static_cast<int>(kWrongInput);
+  }
+  if (const auto written = write_file(path, bytes); !written) return tell(asked, {written.error()});
+  fmt::print(stderr, "wrote {} ({} bytes)\n", path, bytes.size());
+  return status;
+}
+
+}  // namespace
+
+int check(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  const auto verdicts = session->verdicts();
+  const auto queries = session->queries();
+  if (asked.json) {
+    fmt::print("{}", as_json(Printed{{}, verdicts, queries}));
+  } else {
+    print_check(session->title(), verdicts, queries);
+  }
+  return status_of(*session);
+}
+
+int numbers(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  auto rows = session->numbers();
+  rows.erase(std::remove_if(rows.begin(), rows.end(),
+                            [&](const app::NumberRow& row) { return !row.name.starts_with(asked.name); }),
+             rows.end());
+  if (asked.json) {
+    fmt::print("{}", as_json(Printed{rows, session->verdicts(), session->queries()}));
+  } else {
+    for (const app::NumberRow& row : rows) print_number(row);
+  }
+  return status_of(*session);
+}
+
+int why(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  const auto trail = session->why(asked.name);
+  if (!trail) return tell(asked, trail.error());
+  if (asked.json) {
+    fmt::print("{}", as_json(*trail));
+  } else {
+    print_trail(*trail, 0);
+  }
+  return status_of(*session);
+}
+
+int sheets(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  const auto pdf = session->sheets_pdf(asked.paper == "Letter" ? app::Paper::kLetter : app::Paper::kA4);
+  if (!pdf) return tell(asked, pdf.error());
+  return put(asked, asked.output.empty() ? default_output(asked, ".pdf") : asked.output, *pdf, status_of(*session));
+}
+
+int order(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  const auto rows = session->order();
+  if (asked.json) {
+    fmt::print("{}", as_json(rows));
+  } else {
+    if (rows.empty()) fmt::print("The job gives no order of work.\n");
+    for (const app::OrderRow& row : rows) {
+      fmt::print("OP {}  {}  ({})\n", row.op, row.name, row.machine);
+      for (const std::string& line : row.lines) fmt::print("  {}\n", line);
+      fmt::print("\n");
+    }
+  }
+  return status_of(*session);
+}
+
+int solid(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  const std::string path = asked.output.empty() ? default_output(asked, ".step") : asked.output;
+  if (path != "-" && !path.ends_with(".step") && !path.ends_with(".stp")) {
+    app::Trouble trouble;
+    trouble.code = "value-not-accepted";
+    trouble.says = fmt::format("'{}' is no kind of solid file that is written here", path);
+    trouble.accepted = "a name that ends in .step or .stp";
+    return tell(asked, {trouble});
+  }
+  const auto step = session->solid_step();
+  if (!step) return tell(asked, step.error());
+  return put(asked, path, *step, status_of(*session));
+}
+
+int schema(const Asked& asked) {
+  fmt::print("{}", app::json_schema(asked.schema == "shop" ? app::Schema::kShop : app::Schema::kJob));
+  return kAllWell;
+}
+
+}  // namespace sparewright::cli

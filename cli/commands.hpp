@@ -1,0 +1,32 @@
+// What the program does, one function a command. Each prints to standard output, troubles to standard error, and gives
+// the exit status:
+//   0  every verdict OK or CLOSE
+//   1  any NO, any NOT KNOWN, or an open serious query
+//   2  the input is wrong or the output cannot be written
+#pragma once
+
+#include <string>
+
+namespace sparewright::cli {
+
+enum ExitStatus : int { kAllWell = 0, kNotWell = 1, kWrongInput = 2, kInternal = 3 };
+
+struct Asked {
+  std::string job;       // path of the job text
+  std::string shop;      // path of the shop text; empty: the one the job names, beside the job
+  bool json = false;
+  std::string name;      // of a number, or the start of names
+  std::string output;    // path; empty: a name made from the job's
+  std::string paper = "A4";
+  std::string schema;
+};
+
+int check(const Asked& asked);
+int numbers(const Asked& asked);
+int why(const Asked& asked);
+int sheets(const Asked& asked);
+int order(const Asked& asked);
+int solid(const Asked& asked);
+int schema(const Asked& asked);
+
+}  // namespace sparewright::cli

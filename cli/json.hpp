@@ -1,0 +1,22 @@
+// Rows as JSON.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "app/rows.hpp"
+
+namespace sparewright::cli {
+
+// Whatever is given; the keys numbers, verdicts and queries are always there.
+struct Printed {
+  std::vector<app::NumberRow> numbers;
+  std::vector<app::VerdictRow> verdicts;
+  std::vector<app::QueryRow> queries;
+};
+[[nodiscard]] std::string as_json(const Printed& printed);
+[[nodiscard]] std::string as_json(const app::TrailRow& trail);
+[[nodiscard]] std::string as_json(const std::vector<app::OrderRow>& order);
+[[nodiscard]] std::string as_json(const std::vector<app::Trouble>& troubles);
+
+}  // namespace sparewright::cli

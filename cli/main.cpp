@@ -1,0 +1,95 @@
+// The command line. CLI11 is read by this file alone.
+#include <CLI/CLI.hpp>
+#include <cstdio>
+#include <exception>
+#include <functional>
+
+#include "cli/commands.hpp"
+
+namespace {
+
+using sparewright::cli::Asked;
+
+constexpr const char* kAbout =
+    "Sparewright helps make a one-off replacement part on hand-operated machines: from what can still be measured to\n"
+    "checked numbers for the handwheel.\n";
+
+constexpr const char* kFoot =
+    "\nExit status: 0 every verdict OK or CLOSE; 1 any NO, any NOT KNOWN or an open serious query; 2 the input is wrong\n"
+    "or the output cannot be written; 3 internal.\n"
+    "NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.";
+
+void add_job(CLI::App& command, Asked& asked) {
+  command.add_option("JOB", asked.job, "the job text, *.job.toml")->required();
+  command.add_option("--shop", asked.shop, "the shop text; else the one the job names, beside it");
+}
+
+void add_json(CLI::App& command, Asked& asked) {
+  command.add_flag("--json", asked.json, "print JSON instead of text");
+}
+
+int run(int argc, char** argv) {
+  CLI::App app{kAbout, "sparewright"};
+  app.footer(kFoot);
+  app.require_subcommand(1);
+  app.set_version_flag("--version", SPAREWRIGHT_VERSION);
+  Asked asked;
+  std::function<int(const Asked&)> chosen;
+  const auto add = [&](const char* name, const char* about, const char* example, int (*command)(const Asked&)) {
+    CLI::App* sub = app.add_subcommand(name, about);
+    sub->footer(std::string("\nExample: ") + example);
+    sub->callback([&chosen, command] { chosen = command; });
+    return sub;
+  };
+
+  CLI::App* check = add("check", "say what is right and wrong with a job, and what to do",
+                        "sparewright check bracket.job.toml", sparewright::cli::check);
+  CLI::App* numbers = add("numbers", "list every number of a job, or those whose names start so",
+                          "sparewright numbers bracket.job.toml feature/", sparewright::cli::numbers);
+  CLI::App* why = add("why", "say where a number comes from, down to readings and sources",
+                      "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"", sparewright::cli::why);
+  CLI::App* sheets = add("sheets", "print the job sheets as a PDF", "sparewright sheets bracket.job.toml -o bracket.pdf",
+                         sparewright::cli::sheets);
+  CLI::App* order = add("order", "print the order of work with what is dialled", "sparewright order bracket.job.toml",
+                        sparewright::cli::order);
+  CLI::App* solid = add("solid", "write the finished part as a solid",
+                        "sparewright solid bracket.job.toml -o bracket.step", sparewright::cli::solid);
+  CLI::App* schema = add("schema", "print the JSON Schema of a text", "sparewright schema job > job.schema.json",
+                         sparewright::cli::schema);
+  for (CLI::App* command : {check, numbers, why, sheets, order, solid}) {
+    add_job(*command, asked);
+    add_json(*command, asked);
+  }
+  numbers->add_option("NAME", asked.name, "the start of the names wanted");
+  why->add_option("NAME", asked.name, "the whole name of a number, as `numbers` lists it")->required();
+  for (CLI::App* command : {sheets, solid}) {
+    command->add_option("-o,--output", asked.output, "the file to write; - for standard output");
+  }
+  sheets->add_option("--paper", asked.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
+  schema->add_option("TEXT", asked.schema, "job or shop")->required()->check(CLI::IsMember({"job", "shop"}));
+
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    // Asked-for help and version are no errors; anything else is wrong input.
+    return app.exit(error) == 0 ? sparewright::cli::kAllWell : sparewright::cli::kWrongInput;
+  }
+  const int status = chosen(asked);
+  // A full disk or a closed pipe shows when the last of the output goes out.
+  if (std::fflush(stdout) != 0) {
+    std::fputs("standard output cannot be written\n", stderr);
+    return sparewright::cli::kWrongInput;
+  }
+  return status;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    return run(argc, argv);
+  } catch (const std::exception& error) {
+    std::fprintf(stderr, "internal error: %s\n", error.what());
+    return sparewright::cli::kInternal;
+  }
+}

@@ -1,0 +1,140 @@
+// How a metric thread's designation is read and written.
+#include <charconv>
+#include <cmath>
+#include <optional>
+
+#include <fmt/format.h>
+
+#include "core/handbook/lookup.hpp"
+#include "core/handbook/metric_threads.hpp"
+#include "core/handbook/thread_formulas.hpp"
+#include "core/quantity/spelling.hpp"
+
+namespace sparewright::handbook {
+namespace {
+
+using quantity::Diameter;
+using quantity::Length;
+namespace unit = quantity::unit;
+
+struct CoarsePitch {
+  Diameter nominal;
+  Length pitch;
+  Source source;
+};
+constexpr CoarsePitch kCoarsePitches[] = {
+#include "generated/core/handbook/metric_coarse.inc"
+};
+
+constexpr double kLargestMm = 300.0;
+
+std::string coarse_name(const CoarsePitch& row) {
+  return fmt::format("M{}x{}", row.nominal.in(unit::millimetre), row.pitch.in(unit::millimetre));
+}
+
+base::Result<MetricThread> no_such_metric_thread(std::string_view text) {
+  return unknown(text, "metric thread", names_of(kCoarsePitches, coarse_name),
+                 "a thread such as M8, M8x1.25, M10x1-6g or M8x1-LH");
+}
+
+// A decimal at the start of text, taken off it; none where there is none or it is 0 or over 300 mm.
+std::optional<double> take_mm(std::string_view& text) {
+  double mm = 0.0;
+  const auto [rest, error] =
+      std::from_chars(text.data(), text.data() + text.size(), mm, std::chars_format::fixed);
+  if (error != std::errc{} || !quantity::is_digit(text.front()) || mm <= 0.0 || mm > kLargestMm)
+    return std::nullopt;
+  text.remove_prefix(static_cast<std::size_t>(rest - text.data()));
+  return mm;
+}
+
+// Takes an x or the sign of multiplication, with the blanks around it.
+bool take_times(std::string_view& text) {
+  const std::string_view rest = quantity::trimmed(text);
+  for (const std::string_view times : {"x", "X", "×", "*"}) {
+    if (!rest.starts_with(times)) continue;
+    text = quantity::trimmed(rest.substr(times.size()));
+    return true;
+  }
+  return false;
+}
+
+// 6g, 6H, 5g6g: one or two pairs of a grade and a letter.
+bool is_class(std::string_view word) {
+  if (word.size() != 2 && word.size() != 4) return false;
+  for (std::size_t i = 0; i < word.size(); i += 2) {
+    if (word[i] < '3' || word[i] > '9' ||
+        std::string_view("efghEFGH").find(word[i + 1]) == std::string_view::npos) {
+      return false;
+    }
+  }
+  return true;
+}
+
+// The rest, words parted by dashes or blanks: class and hand, each once.
+bool read_rest(std::string_view text, MetricThread& thread) {
+  bool hand_written = false;
+  while (!text.empty()) {
+    if (const std::size_t gap = quantity::blanks_at(text) + quantity::minus_at(text); gap > 0) {
+      text.remove_prefix(gap);
+      continue;
+    }
+    const std::string_view word = text.substr(0, text.find_first_of("- \t"));
+    if (const std::string hand = folded(word); hand == "lh" || hand == "rh") {
+      if (hand_written) return false;
+      hand_written = true;
+      thread.left_hand = hand == "lh";
+    } else if (is_class(word) && thread.thread_class.empty()) {
+      thread.thread_class = word;
+    } else {
+      return false;
+    }
+    text.remove_prefix(word.size());
+  }
+  return true;
+}
+
+base::Result<Length> coarse_pitch(Diameter major) {
+  for (const CoarsePitch& row : kCoarsePitches) {
+    if (std::abs(row.nominal.base() - major.base()) < kSizeSlackMm) return row.pitch;
+  }
+  return not_tabled_among("the coarse pitch", fmt::format("M{}", major.in(unit::millimetre)),
+                          names_of(kCoarsePitches, coarse_name));
+}
+
+}  // namespace
+
+base::Result<MetricThread> read_metric_thread(std::string_view text) {
+  const std::string_view typed = quantity::trimmed(text);
+  if (!typed.starts_with('M') && !typed.starts_with('m')) return no_such_metric_thread(typed);
+  std::string_view rest = quantity::trimmed(typed.substr(1));
+  const auto major_mm = take_mm(rest);
+  if (!major_mm) return no_such_metric_thread(typed);
+
+  MetricThread thread;
+  thread.major = Diameter::of(*major_mm, unit::millimetre);
+  if (take_times(rest)) {
+    const auto pitch_mm = take_mm(rest);
+    if (!pitch_mm || internal_minor_mm(*major_mm, *pitch_mm) <= 0.0) return no_such_metric_thread(typed);
+    thread.pitch = Length::of(*pitch_mm, unit::millimetre);
+  }
+  if (!read_rest(rest, thread)) return no_such_metric_thread(typed);
+  if (thread.pitch == Length()) {
+    const auto coarse = coarse_pitch(thread.major);
+    if (!coarse) return tl::unexpected(coarse.error());
+    thread.pitch = *coarse;
+    thread.assumed.push_back(
+        fmt::format("no pitch written: coarse, {} mm", thread.pitch.in(unit::millimetre)));
+  }
+  return thread;
+}
+
+std::string to_string(const MetricThread& thread) {
+  std::string out =
+      fmt::format("M{}x{}", thread.major.in(unit::millimetre), thread.pitch.in(unit::millimetre));
+  if (!thread.thread_class.empty()) out += "-" + thread.thread_class;
+  if (thread.left_hand) out += "-LH";
+  return out;
+}
+
+}  // namespace sparewright::handbook

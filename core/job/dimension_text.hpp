@@ -1,0 +1,42 @@
+// Reading the dimensions of the new part.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/part/feature.hpp"
+#include "core/shop/shop.hpp"
+#include "core/survey/reading.hpp"
+#include "core/text/reading.hpp"
+
+namespace sparewright::job {
+
+// What dimensions may name.
+struct Names {
+  std::map<std::string, quantity::Kind> dimensions;   // measured ones, and what each is
+  std::vector<std::string> dimension_names;           // the same, for messages
+  std::vector<std::string> instruments;
+  std::vector<std::string> features;
+};
+
+// The entry at a key, a size, a formula or a table; nothing where the key is not there. jaws: the faces an instrument
+// would touch it with. What goes wrong is gathered.
+[[nodiscard]] std::optional<part::Dimension> read_dimension(const text::TableReader& in, std::string_view key,
+                                                            quantity::Kind kind, std::string_view jaws,
+                                                            const Names& names);
+
+// A hole's diameter: as read_dimension, and made to a mate or checked against one.
+struct HoleDiameter {
+  std::optional<part::Dimension> diameter;
+  std::string mate;
+  std::optional<part::Dimension> clearance_asked;
+};
+[[nodiscard]] HoleDiameter read_hole_diameter(const text::TableReader& in, const Names& names);
+
+// A position along an axis; usually from the left end, the front or the underside.
+[[nodiscard]] std::optional<part::Position> read_position(const text::TableReader& in, std::string_view key,
+                                                          part::Axis axis, const Names& names);
+
+}  // namespace sparewright::job

@@ -1,0 +1,48 @@
+// A job: the old part as measured, the new part, the order of work. Read from texts; turned into stages.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/result.hpp"
+#include "core/base/words.hpp"
+#include "core/judge/judge.hpp"
+#include "core/ledger/ledger.hpp"
+#include "core/shop/shop.hpp"
+#include "core/survey/reading.hpp"
+#include "core/text/document.hpp"
+
+namespace sparewright::job {
+
+// The shop as its text gives it.
+struct ShopText {
+  shop::Shop shop;
+  std::vector<survey::Instrument> instruments;
+};
+
+struct Job {
+  std::string title;
+  std::string revision = "A";
+  quantity::UnitSystem system = quantity::UnitSystem::kInch;
+  base::Dialect dialect = base::Dialect::kAmerican;
+  std::string hand;                // as written
+  std::optional<bool> turn_over;
+  std::string material_assumed;    // what had to be assumed to find the material; may be empty
+  survey::Survey survey;
+  judge::Subject subject;          // route, and in it the part
+};
+
+// Every failure of a text is told at once, each with its place.
+[[nodiscard]] base::ResultOrAll<ShopText> read_shop(const text::Document& document);
+
+// The job's shop text must have been read before; what the job names must be in it.
+[[nodiscard]] base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& shop);
+
+// The name of the shop text that the job asks for; empty where it names none. Fails as the job text's syntax does.
+[[nodiscard]] base::Result<std::string> shop_name_of(const text::Document& document);
+
+// All stages of the job: measuring up, part, order of work, checks.
+[[nodiscard]] base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job);
+
+}  // namespace sparewright::job

@@ -1,0 +1,78 @@
+// Reading a job text as a whole.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/job/job.hpp"
+#include "core/job/old_part_text.hpp"
+#include "core/job/part_text.hpp"
+#include "core/job/route_text.hpp"
+#include "core/job/shapes.hpp"
+#include "core/job/vocabulary.hpp"
+#include "core/text/validate.hpp"
+
+namespace sparewright::job {
+namespace {
+
+using text::TableReader;
+
+Names names_for(const TableReader& in, const survey::Survey& survey) {
+  Names names;
+  for (const survey::Dimension& dimension : survey.dimensions) {
+    names.dimensions.emplace(dimension.name, dimension.kind);
+    names.dimension_names.push_back(dimension.name);
+  }
+  for (const survey::Instrument& instrument : survey.instruments) names.instruments.push_back(instrument.name);
+  for (const TableReader& feature : in.tables("feature")) {
+    if (const auto name = feature.text("name")) names.features.push_back(*name);
+  }
+  return names;
+}
+
+void read_head(const TableReader& in, Job& job) {
+  job.title = in.text("title").value_or("");
+  job.revision = in.text("revision").value_or("A");
+  job.dialect = in.word("words", kDialects).value_or(base::Dialect::kAmerican);
+  job.hand = in.text("hand").value_or("");
+  job.turn_over = in.truth("turn_over");
+  job.subject.least_wall = in.number("least_wall", quantity::Kind::kLength);
+  job.subject.route.part.surroundings.general = read_general_tolerances(in);
+}
+
+}  // namespace
+
+base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& shop) {
+  text::Problems problems;
+  problems.add(text::validate(document, job_shape()));
+  if (!problems.empty()) return tl::unexpected(problems.sorted());
+  const auto units = TableReader(*document.root().find("job"), std::nullopt, problems).word("units", kUnits);
+  const TableReader in(document.root(), units, problems);
+  Job job;
+  job.system = units.value_or(quantity::UnitSystem::kInch);
+  read_head(*in.table("job"), job);
+  job.survey = read_survey(in, shop.instruments);
+  const Names names = names_for(in, job.survey);
+
+  route::Route& route = job.subject.route;
+  route.system = job.system;
+  route.part.surroundings.system = job.system;
+  const TableReader blank = *in.table("blank");
+  const MaterialText material = read_material(blank);
+  job.material_assumed = material.assumed;
+  if (material.material) route.work = handbook::work_of(*material.material);
+  route.part.blank = read_blank(blank, material, names);
+  route.part.features = read_features(in, names);
+  for (const std::string& name : names.dimension_names) {
+    route.part.surroundings.dimension_figures[name] = "survey/" + name;
+  }
+  route.plan = read_plan(in, shop.shop, names);
+  return problems.unless_any(std::move(job));
+}
+
+base::Result<std::string> shop_name_of(const text::Document& document) {
+  const auto job = document.root().find("job");
+  const auto shop = job && job->type() == text::Type::kTable ? job->find("shop") : std::nullopt;
+  return shop ? std::string(shop->typed()) : std::string();
+}
+
+}  // namespace sparewright::job

@@ -1,0 +1,120 @@
+#include "core/job/old_part_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/formula/expression.hpp"
+#include "core/job/vocabulary.hpp"
+#include "core/survey/check.hpp"
+
+namespace sparewright::job {
+namespace {
+
+using quantity::Kind;
+using text::TableReader;
+
+survey::Reading read_reading(const TableReader& in, std::size_t number) {
+  survey::Reading reading;
+  reading.name = in.text("name").value_or(fmt::format("reading {}", number));
+  reading.way = in.word("what", kWays).value_or(survey::Way::kOutside);
+  reading.of = in.texts("of");
+  reading.is = in.typed("is").value_or("");
+  reading.instrument = in.text("with").value_or("");
+  reading.jaws = in.word("jaws", kJaws);
+  reading.repeats = in.numbers("got", Kind::kLength);
+  reading.place = in.text("place").value_or("");
+  reading.condition = in.word("condition", kConditions).value_or(survey::Condition::kSound);
+  return reading;
+}
+
+// What the way of measuring says of the dimension at a place in `of`.
+Kind usual_kind(survey::Way way, std::size_t place) {
+  switch (way) {
+    case survey::Way::kEdgeToHoleNear:
+    case survey::Way::kEdgeToHoleFar:
+    case survey::Way::kOverPins:
+    case survey::Way::kBetweenPins:
+      return place == 0 ? Kind::kLength : Kind::kDiameter;
+    default:
+      return Kind::kLength;
+  }
+}
+
+class Dimensions {
+ public:
+  explicit Dimensions(const TableReader& in) {
+    const auto table = in.table("dimension");
+    if (!table) return;
+    for (const text::Node& node : table->node()) {
+      if (const auto kind = table->word(node.key(), kKinds)) {
+        all_.push_back({std::string(node.key()), *kind});
+        said_.emplace_back(node.key());
+      }
+    }
+  }
+
+  // A diameter said by one reading outranks the plain length of another.
+  void meet(const std::string& name, Kind kind) {
+    const auto known = std::find_if(all_.begin(), all_.end(), [&](const auto& d) { return d.name == name; });
+    if (known == all_.end()) {
+      all_.push_back({name, kind});
+    } else if (kind != Kind::kLength && std::find(said_.begin(), said_.end(), name) == said_.end()) {
+      known->kind = kind;
+    }
+  }
+
+  [[nodiscard]] std::vector<survey::Dimension> all() const { return all_; }
+
+ private:
+  std::vector<survey::Dimension> all_;
+  std::vector<std::string> said_;
+};
+
+std::string key_of(const std::string& field) {
+  if (field == "instrument") return "with";
+  if (field == "repeats") return "got";
+  if (field == "way") return "what";
+  return field;
+}
+
+// The trouble at the value it is about, in the list the text has.
+base::Failure placed(const survey::Trouble& trouble, const std::vector<TableReader>& readings, const TableReader& in) {
+  if (trouble.in == survey::Trouble::In::kReading && trouble.index < readings.size()) {
+    const text::Node& table = readings[trouble.index].node();
+    const auto value = table.find(key_of(trouble.field));
+    return text::located(trouble.failure, value ? *value : table);
+  }
+  if (const auto list = in.node().find(trouble.in == survey::Trouble::In::kDimension ? "dimension" : "reading")) {
+    return text::located(trouble.failure, *list);
+  }
+  return trouble.failure;
+}
+
+}  // namespace
+
+survey::Survey read_survey(const TableReader& in, std::vector<survey::Instrument> instruments) {
+  survey::Survey survey;
+  survey.instruments = std::move(instruments);
+  survey.system = in.system().value_or(quantity::UnitSystem::kInch);
+  const auto tables = in.tables("reading");
+  Dimensions dimensions(in);
+  for (const TableReader& table : tables) {
+    survey.readings.push_back(read_reading(table, survey.readings.size() + 1));
+    const survey::Reading& reading = survey.readings.back();
+    for (std::size_t i = 0; i < reading.of.size(); ++i) dimensions.meet(reading.of[i], usual_kind(reading.way, i));
+    if (reading.way != survey::Way::kExpression) continue;
+    if (const auto expression = formula::Expression::read(reading.is)) {
+      for (const std::string& name : expression->names()) dimensions.meet(name, Kind::kLength);
+    }
+  }
+  survey.dimensions = dimensions.all();
+  if (survey.readings.empty()) return survey;
+  for (const survey::Trouble& trouble : survey::troubles(survey)) {
+    if (trouble.in == survey::Trouble::In::kInstrument) continue;  // told when the shop was read
+    in.problems().add(placed(trouble, tables, in));
+  }
+  return survey;
+}
+
+}  // namespace sparewright::job

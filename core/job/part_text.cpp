@@ -1,0 +1,249 @@
+#include "core/job/part_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/handbook/bar_stock.hpp"
+#include "core/job/hole_text.hpp"
+#include "core/job/vocabulary.hpp"
+
+namespace sparewright::job {
+namespace {
+
+using base::Code;
+using quantity::Kind;
+using text::TableReader;
+
+// --- the blank ----------------------------------------------------------------------------------------------------
+struct SizeKey {
+  const char* key;
+  part::Axis axis;
+};
+
+std::vector<SizeKey> size_keys(part::BlankShape shape) {
+  if (shape == part::BlankShape::kRoundBar) {
+    return {{"length", part::Axis::kX}, {"diameter", part::Axis::kY}, {"diameter", part::Axis::kZ}};
+  }
+  return {{"length", part::Axis::kX}, {"width", part::Axis::kY}, {"thickness", part::Axis::kZ}};
+}
+
+// Drawn bar lies between what the mill may leave; nothing is known of a sawn length or a block.
+void set_mill_limits(part::Blank& blank, const MaterialText& material) {
+  if (blank.shape == part::BlankShape::kBlock || !material.material) return;
+  const part::BlankSize& governing = blank.sizes.at(1);
+  const bool is_inch = governing.nominal.unit.symbol != quantity::unit::millimetre.symbol;
+  if (!is_inch || !material.material->inch_bar) return;
+  const auto form = blank.shape == part::BlankShape::kRoundBar ? handbook::BarForm::kRound : handbook::BarForm::kFlat;
+  const auto tolerance = handbook::bar_tolerance(*material.material->inch_bar, form, governing.nominal.length());
+  if (!tolerance) return;
+  for (const std::size_t axis : {std::size_t{1}, std::size_t{2}}) {
+    blank.sizes.at(axis).mill_lower_mm = -tolerance->minus.base();
+    blank.sizes.at(axis).mill_upper_mm = tolerance->plus.base();
+    blank.sizes.at(axis).mill_source = handbook::cite(tolerance->source);
+  }
+}
+
+void read_sizes(const TableReader& in, part::Blank& blank) {
+  const auto nominal = in.table("size");
+  const auto found = in.table("found");
+  const auto keys = size_keys(blank.shape);
+  for (const SizeKey& entry : keys) {
+    part::BlankSize& size = blank.sizes.at(static_cast<std::size_t>(entry.axis));
+    if (nominal) size.nominal = nominal->number(entry.key, Kind::kLength).value_or(quantity::Typed{});
+    if (found) size.found = found->number(entry.key, Kind::kLength);
+    const bool again = blank.shape == part::BlankShape::kRoundBar && entry.axis == part::Axis::kZ;
+    if (nominal && !again && !nominal->node().find(entry.key)) {
+      base::Failure failure;
+      failure.code = Code::kKeyMissing;
+      failure.subject = nominal->node().label();
+      failure.found = entry.key;
+      failure.place = nominal->node().place();
+      in.problems().add(std::move(failure));
+    } else if (nominal && !again && nominal->node().find(entry.key) && size.nominal.base <= 0.0) {
+      in.problems().add(
+          text::failure_at(*nominal->node().find(entry.key), Code::kSizeNotPositive, size.nominal.typed));
+    }
+  }
+  for (const auto& table : {nominal, found}) {
+    if (!table) continue;
+    for (const text::Node& node : table->node()) {
+      const bool known =
+          std::any_of(keys.begin(), keys.end(), [&](const SizeKey& k) { return node.key() == k.key; });
+      if (known) continue;
+      in.problems().add(text::failure_at(node, Code::kValueNotAccepted, node.key(),
+                                         fmt::format("the sizes of a {}", part::name_of(blank.shape))));
+    }
+  }
+}
+
+// --- features -----------------------------------------------------------------------------------------------------
+part::Flat read_flat(const TableReader& in, const Names& names) {
+  part::Flat flat;
+  flat.side = in.word("side", kFaces).value_or(part::Face::kTop);
+  if (auto leaves = read_dimension(in, "leaves", Kind::kLength, "outside jaws", names)) flat.leaves = std::move(*leaves);
+  const auto region = in.table("region");
+  if (!region) return flat;
+  part::Flat::Region r;
+  r.along = region->word("along", kAxes).value_or(part::Axis::kX);
+  if (r.along == part::axis_of(flat.side)) {
+    in.problems().add(text::failure_at(*region->node().find("along"), Code::kValueNotAccepted, part::name_of(r.along),
+                                       "an axis that lies in the side"));
+  }
+  if (auto start = read_position(*region, "start", r.along, names)) r.start = std::move(*start);
+  if (const auto towards = region->word("towards", kFaces)) {
+    if (part::axis_of(*towards) != r.along) {
+      in.problems().add(text::failure_at(
+          *region->node().find("towards"), Code::kValueNotAccepted, part::name_of(*towards),
+          fmt::format("{} or {}", part::name_of(part::face_at(r.along, false)),
+                      part::name_of(part::face_at(r.along, true)))));
+    }
+    r.towards_greater = part::at_greater_end(*towards);
+  }
+  flat.region = std::move(r);
+  return flat;
+}
+
+// The features a feature's positions are measured from.
+std::vector<std::string> measured_from(const part::Feature& feature) {
+  std::vector<std::string> others;
+  const auto add = [&](const part::Position& position) {
+    if (const auto* other = std::get_if<std::string>(&position.from)) others.push_back(*other);
+  };
+  if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
+    for (const auto& [axis, position] : hole->at) add(position);
+  } else if (const auto& flat = std::get<part::Flat>(feature.shape); flat.region) {
+    add(flat.region->start);
+  }
+  return others;
+}
+
+// "a -> b -> a", or nothing.
+std::string circle_through(const std::vector<part::Feature>& features, const std::string& start) {
+  std::vector<std::string> trail{start};
+  std::vector<std::string> seen{start};
+  const std::function<bool(const std::string&)> comes_back = [&](const std::string& name) {
+    const auto found = std::find_if(features.begin(), features.end(), [&](const auto& f) { return f.name == name; });
+    if (found == features.end()) return false;
+    for (const std::string& other : measured_from(*found)) {
+      trail.push_back(other);
+      if (other == start) return true;
+      if (std::find(seen.begin(), seen.end(), other) == seen.end()) {
+        seen.push_back(other);
+        if (comes_back(other)) return true;
+      }
+      trail.pop_back();
+    }
+    return false;
+  };
+  return comes_back(start) ? fmt::format("{}", fmt::join(trail, " -> ")) : std::string();
+}
+
+void refuse_doubles_and_circles(const TableReader& in, const std::vector<part::Feature>& features) {
+  const auto tables = in.tables("feature");
+  bool circle_told = false;
+  for (std::size_t i = 0; i < features.size(); ++i) {
+    const text::Node place = tables[i].node().find("name").value_or(tables[i].node());
+    for (std::size_t j = 0; j < i; ++j) {
+      if (features[j].name != features[i].name) continue;
+      auto failure = text::failure_at(place, Code::kNameTwice, features[i].name, "names of their own");
+      failure.subject = "feature";
+      in.problems().add(std::move(failure));
+      break;
+    }
+    if (circle_told) continue;
+    if (const std::string circle = circle_through(features, features[i].name); !circle.empty()) {
+      auto failure = text::failure_at(place, Code::kNameCircle, circle, "a chain that starts at a side of the work");
+      failure.subject = fmt::format("the place of {}", features[i].name);
+      in.problems().add(std::move(failure));
+      circle_told = true;
+    }
+  }
+}
+
+}  // namespace
+
+MaterialText read_material(const TableReader& blank) {
+  MaterialText text;
+  const auto name = blank.text("material");
+  if (!name || *name == "not known") return text;
+  auto found = handbook::find_material(*name);
+  if (!found) {
+    found.error().accepted += found.error().accepted.empty() ? "not known" : ", or not known";
+    blank.problems().add(text::located(found.error(), *blank.node().find("material")));
+    return text;
+  }
+  text.material = found->material;
+  text.assumed = found->assumed;
+  return text;
+}
+
+part::Blank read_blank(const TableReader& in, const MaterialText& material, const Names& names) {
+  part::Blank blank;
+  blank.shape = in.word("shape", kBlanks).value_or(part::BlankShape::kFlatBar);
+  blank.material = in.text("material").value_or("");
+  if (material.material) {
+    blank.density_kg_per_mm3 = material.material->density.base();
+    blank.density_source =
+        handbook::cite(handbook::source_of(*material.material, handbook::MaterialProperty::kDensity));
+  }
+  read_sizes(in, blank);
+  set_mill_limits(blank, material);
+  const auto with = in.text("found_with");
+  if (with && std::find(names.instruments.begin(), names.instruments.end(), *with) == names.instruments.end()) {
+    auto failure = text::failure_at(*in.node().find("found_with"), Code::kNotInTheShop, *with,
+                                    base::known_words(*with, names.instruments));
+    failure.subject = "instrument";
+    in.problems().add(std::move(failure));
+  }
+  for (part::BlankSize& size : blank.sizes) size.found_with = with.value_or("");
+  if (in.node().find("found") && !with) {
+    base::Failure failure;
+    failure.code = Code::kKeyMissing;
+    failure.subject = "blank";
+    failure.found = "found_with";
+    failure.accepted = "the instrument the sizes were found with";
+    failure.place = in.node().find("found")->place();
+    in.problems().add(std::move(failure));
+  }
+  return blank;
+}
+
+std::vector<part::Feature> read_features(const TableReader& job, const Names& names) {
+  std::vector<part::Feature> features;
+  for (const TableReader& in : job.tables("feature")) {
+    part::Feature feature;
+    feature.name = in.text("name").value_or("");
+    if (in.text("kind") == "flat") {
+      feature.shape = read_flat(in, names);
+    } else {
+      feature.shape = read_hole(in, names);
+    }
+    features.push_back(std::move(feature));
+  }
+  refuse_doubles_and_circles(job, features);
+  return features;
+}
+
+part::GeneralTolerances read_general_tolerances(const TableReader& job) {
+  part::GeneralTolerances general = part::usual_general_tolerances();
+  const auto table = job.table("general_tolerance");
+  if (!table) return general;
+  general.given = true;
+  const auto band = [&](const char* key, part::GeneralTolerances::Band& into) {
+    const auto tolerance = table->tolerance(key, Kind::kLength);
+    if (!tolerance) return;
+    const auto* d = std::get_if<quantity::Deviations>(&tolerance->form);
+    if (d == nullptr) {
+      job.problems().add(text::failure_at(*table->node().find(key), Code::kValueNotAccepted, tolerance->typed,
+                                          "±0.010 or +0.010/-0.005"));
+      return;
+    }
+    into = {d->lower.base, d->upper.base, tolerance->typed};
+  };
+  band("two_places", general.two_places);
+  band("three_places", general.three_places);
+  return general;
+}
+
+}  // namespace sparewright::job

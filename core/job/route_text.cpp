@@ -1,0 +1,153 @@
+#include "core/job/route_text.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/job/parallels.hpp"
+#include "core/job/vocabulary.hpp"
+#include "core/route/orientation.hpp"
+
+namespace sparewright::job {
+namespace {
+
+using base::Code;
+using text::TableReader;
+
+template <typename Thing>
+std::vector<std::string> names_of(const std::vector<Thing>& things) {
+  std::vector<std::string> names;
+  for (const Thing& thing : things) names.push_back(thing.name);
+  return names;
+}
+
+void refuse(const TableReader& in, const text::Node& node, Code code, std::string_view subject,
+            const std::vector<std::string>& known) {
+  auto failure = text::failure_at(node, code, node.typed(), base::known_words(node.typed(), known));
+  failure.subject = subject;
+  in.problems().add(std::move(failure));
+}
+
+// The thing of the shop that a key names.
+template <typename Thing>
+std::optional<Thing> from_shop(const TableReader& in, std::string_view key, std::string_view subject,
+                               const std::vector<Thing>& things) {
+  const auto name = in.text(key);
+  if (!name) return std::nullopt;
+  const auto found = std::find_if(things.begin(), things.end(), [&](const Thing& t) { return t.name == *name; });
+  if (found != things.end()) return *found;
+  refuse(in, *in.node().find(key), Code::kNotInTheShop, subject, names_of(things));
+  return std::nullopt;
+}
+
+void read_parallels(const TableReader& in, route::Holding& holding) {
+  const auto node = in.node().find("parallels");
+  if (!node) return;
+  const auto wanted = in.problems().keep(read_parallel(*node, in.system()));
+  if (!wanted) return;
+  constexpr double kSame_mm = 1e-6;
+  std::vector<std::string> known;
+  for (const shop::Parallel& pair : holding.vise.parallels) {
+    known.push_back(pair.typed);
+    const bool same = std::abs((pair.height - wanted->height).base()) < kSame_mm &&
+                      std::abs((pair.thickness - wanted->thickness).base()) < kSame_mm;
+    if (same) {
+      holding.parallels = pair;
+      return;
+    }
+  }
+  refuse(in, *node, Code::kNotInTheShop, fmt::format("parallels of the {}", holding.vise.name), known);
+}
+
+void read_holding(const TableReader& in, const shop::Shop& shop, route::Setup& setup) {
+  const auto hold = in.table("hold");
+  if (!hold) return;
+  const auto vise = from_shop(*hold, "in", "holding device", shop.vises);
+  if (vise) setup.holding.vise = *vise;
+  setup.holding.sits_on = hold->word("sits_on", kFaces).value_or(part::Face::kUnderside);
+  setup.holding.fixed_jaw = hold->word("fixed_jaw", kFaces).value_or(part::Face::kBack);
+  if (vise) read_parallels(*hold, setup.holding);
+  const auto orientation = route::orientation_of(setup.holding);
+  if (!orientation) {
+    in.problems().add(text::located(orientation.error(), *hold->node().find("fixed_jaw")));
+  }
+}
+
+void read_pick_up(const TableReader& in, const shop::Shop& shop, route::Setup& setup) {
+  const auto pick_up = in.table("pick_up");
+  if (!pick_up) return;
+  const auto finder = from_shop(*pick_up, "with", "tool", shop.tools);
+  if (finder && finder->kind != shop::ToolKind::kEdgeFinder) {
+    in.problems().add(text::failure_at(*pick_up->node().find("with"), Code::kValueNotAccepted, finder->name,
+                                       "an edge finder"));
+  }
+  const auto orientation = route::orientation_of(setup.holding);
+  for (const char* key : {"x", "y"}) {
+    route::EdgePickUp& edge = *key == 'x' ? setup.x : setup.y;
+    if (finder) edge.edge_finder = *finder;
+    const auto side = pick_up->word(key, kFaces);
+    if (!side || !orientation) continue;
+    edge.side = *side;
+    const part::Axis along = *key == 'x' ? orientation->along_x().axis : orientation->along_y().axis;
+    if (part::axis_of(*side) == along) continue;
+    in.problems().add(text::failure_at(
+        *pick_up->node().find(key), Code::kValueNotAccepted, part::name_of(*side),
+        fmt::format("as it is held, {} or {}", part::name_of(part::face_at(along, false)),
+                    part::name_of(part::face_at(along, true)))));
+  }
+}
+
+void read_works(const TableReader& in, const shop::Shop& shop, const Names& names, route::Setup& setup) {
+  for (const TableReader& table : in.tables("do")) {
+    route::Work work;
+    work.feature = table.text("make").value_or("");
+    if (std::find(names.features.begin(), names.features.end(), work.feature) == names.features.end()) {
+      refuse(in, *table.node().find("make"), Code::kNotInTheJob, "feature", names.features);
+    }
+    const auto tools = table.node().find("with");
+    for (const text::Node& node : *tools) {
+      const shop::Tool* tool = shop::find_tool(shop, node.typed());
+      if (tool != nullptr) {
+        work.tools.push_back(*tool);
+      } else {
+        refuse(in, node, Code::kNotInTheShop, "tool", names_of(shop.tools));
+      }
+    }
+    setup.works.push_back(std::move(work));
+  }
+}
+
+}  // namespace
+
+route::Plan read_plan(const TableReader& job, const shop::Shop& shop, const Names& names) {
+  route::Plan plan;
+  for (const TableReader& in : job.tables("setup")) {
+    route::Setup setup;
+    setup.op = static_cast<int>(std::clamp<std::int64_t>(in.whole("op").value_or(0), 0, 100000));
+    setup.name = in.text("name").value_or("");
+    setup.done_before = in.text("done_before").value_or("");
+    if (const auto machine = from_shop(in, "machine", "machine", shop.machines)) {
+      setup.machine = *machine;
+      if (!machine->out_of_use.empty()) {
+        in.problems().add(text::failure_at(*in.node().find("machine"), Code::kValueNotAccepted, machine->name,
+                                           fmt::format("a machine in use; this one is not: {}", machine->out_of_use)));
+      }
+    }
+    read_holding(in, shop, setup);
+    read_pick_up(in, shop, setup);
+    read_works(in, shop, names, setup);
+    const bool twice = std::any_of(plan.setups.begin(), plan.setups.end(),
+                                   [&](const route::Setup& other) { return other.op == setup.op; });
+    if (twice) {
+      auto failure = text::failure_at(*in.node().find("op"), Code::kNameTwice, fmt::format("{}", setup.op),
+                                      "numbers of their own: 10, 20, 30");
+      failure.subject = "op";
+      job.problems().add(std::move(failure));
+    }
+    plan.setups.push_back(std::move(setup));
+  }
+  return plan;
+}
+
+}  // namespace sparewright::job

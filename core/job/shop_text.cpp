@@ -1,0 +1,222 @@
+// Reading a shop text.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/job/job.hpp"
+#include "core/job/parallels.hpp"
+#include "core/job/shapes.hpp"
+#include "core/job/vocabulary.hpp"
+#include "core/text/reading.hpp"
+#include "core/text/validate.hpp"
+
+namespace sparewright::job {
+namespace {
+
+using quantity::Kind;
+using quantity::Length;
+using text::TableReader;
+
+std::optional<Length> length(const TableReader& in, std::string_view key) {
+  const auto typed = in.number(key, Kind::kLength);
+  if (!typed) return std::nullopt;
+  return typed->length();
+}
+
+// A size that has to be more than zero.
+Length positive(const TableReader& in, std::string_view key) {
+  const auto typed = in.number(key, Kind::kLength);
+  if (!typed) return {};
+  if (typed->base <= 0.0) {
+    in.problems().add(text::failure_at(*in.node().find(key), base::Code::kSizeNotPositive, typed->typed));
+  }
+  return typed->length();
+}
+
+std::optional<shop::Collar> read_collar(const std::optional<TableReader>& in) {
+  if (!in) return std::nullopt;
+  shop::Collar collar;
+  collar.per_turn = positive(*in, "turn");
+  if (const auto divisions = in->whole("divisions")) {
+    constexpr std::int64_t kMostDivisions = 10000;
+    if (*divisions < 1 || *divisions > kMostDivisions) {
+      in->problems().add(text::failure_at(*in->node().find("divisions"), base::Code::kValueNotAccepted,
+                                          fmt::format("{}", *divisions), "a whole number from 1 to 10000"));
+    } else {
+      collar.divisions = static_cast<int>(*divisions);
+    }
+  }
+  collar.reads = in->word("reads", kReads).value_or(shop::CollarReads::kTravel);
+  collar.numbers_rise = in->word("numbers_rise", kTurnings).value_or(shop::Turning::kClockwise);
+  collar.clockwise_moves_work = in->word("clockwise_moves_work", kMoves).value_or(shop::WorkMoves::kLeft);
+  collar.slack = length(*in, "slack").value_or(Length{});
+  const auto repeats = length(*in, "repeats");
+  collar.repeats_given = repeats.has_value();
+  collar.repeats = repeats.value_or(collar.divisions > 0 ? collar.division() : Length{});
+  return collar;
+}
+
+// Which way the work can move along an axis.
+bool suits(std::string_view axis, shop::WorkMoves moves) {
+  switch (moves) {
+    case shop::WorkMoves::kLeft:
+    case shop::WorkMoves::kRight:
+      return axis == "x";
+    case shop::WorkMoves::kAway:
+    case shop::WorkMoves::kTowards:
+      return axis == "y";
+    case shop::WorkMoves::kUp:
+    case shop::WorkMoves::kDown:
+      return axis == "z";
+  }
+  return false;
+}
+
+void read_collars(const TableReader& in, shop::Machine& machine) {
+  const auto collars = in.table("collar");
+  if (!collars) return;
+  for (const char* axis : {"x", "y", "z"}) {
+    const auto table = collars->table(axis);
+    const auto collar = read_collar(table);
+    if (!collar) continue;
+    if (!suits(axis, collar->clockwise_moves_work)) {
+      const auto node = table->node().find("clockwise_moves_work");
+      in.problems().add(text::failure_at(node ? *node : table->node(), base::Code::kValueNotAccepted,
+                                         node ? node->typed() : "",
+                                         *axis == 'x'   ? "left or right"
+                                         : *axis == 'y' ? "away or towards"
+                                                        : "up or down"));
+    }
+    if (collar->divisions > 0) machine.collars[axis] = *collar;
+  }
+}
+
+shop::Machine read_machine(const TableReader& in) {
+  shop::Machine machine;
+  machine.name = in.text("name").value_or("");
+  machine.kind = in.word("kind", kMachines).value_or(shop::MachineKind::kVerticalMill);
+  for (const quantity::Typed& speed : in.numbers("speeds", Kind::kRotationalSpeed)) {
+    const double rpm = quantity::unit::rpm.from_base(speed.base);
+    if (rpm <= 0.0) {
+      in.problems().add(text::failure_at(*in.node().find("speeds"), base::Code::kSizeNotPositive, speed.typed));
+    }
+    machine.speeds_rpm.push_back(rpm);
+  }
+  std::sort(machine.speeds_rpm.begin(), machine.speeds_rpm.end());
+  if (const auto power = in.number("power", Kind::kPower)) machine.power = quantity::Power::from_base(power->base);
+  machine.quiet_cut = length(in, "quiet_cut");
+  if (const auto travel = in.table("travel")) {
+    machine.travel = {length(*travel, "x"), length(*travel, "y"), length(*travel, "z"), length(*travel, "quill")};
+  }
+  read_collars(in, machine);
+  if (const auto tram = in.table("head_tram")) {
+    machine.head_tram = length(*tram, "out");
+    machine.tram_sweep = length(*tram, "over");
+  }
+  machine.jaw_lift = length(in, "jaw_lift");
+  machine.out_of_use = in.text("out_of_use").value_or("");
+  return machine;
+}
+
+shop::Vise read_vise(const TableReader& in) {
+  shop::Vise vise;
+  vise.name = in.text("name").value_or("");
+  if (const auto jaws = in.table("jaws")) {
+    vise.jaw_width = positive(*jaws, "width");
+    vise.jaw_depth = positive(*jaws, "depth");
+    vise.opens = positive(*jaws, "opens");
+  }
+  const auto system = in.system();
+  vise.parallels = in.values("parallels", [system](const text::Node& node) { return read_parallel(node, system); });
+  return vise;
+}
+
+survey::Instrument read_instrument(const TableReader& in) {
+  survey::Instrument instrument;
+  instrument.name = in.text("name").value_or("");
+  instrument.kind = in.text("kind").value_or("");
+  instrument.reads = in.number("reads", Kind::kLength).value_or(quantity::Typed{});
+  instrument.good_to = in.number("good_to", Kind::kLength).value_or(quantity::Typed{});
+  instrument.zero_found = in.number("zero", Kind::kLength);
+  instrument.zero_checked = instrument.zero_found.has_value();
+  instrument.zero_within = in.number("zero_within", Kind::kLength);
+  for (const survey::Jaws jaws :
+       in.values("jaws", [](const text::Node& node) { return text::read_word(node, kJaws); })) {
+    instrument.jaw_pairs.push_back({jaws, std::nullopt, std::nullopt});
+  }
+  return instrument;
+}
+
+// A tool's diameter may be a drill designation, which the handbook knows.
+std::optional<quantity::Typed> tool_diameter(const TableReader& in, std::string_view key) {
+  const auto size = in.size(key, Kind::kDiameter);
+  if (!size) return std::nullopt;
+  if (const auto* typed = std::get_if<quantity::Typed>(&*size)) return *typed;
+  return drill_size(in, key, std::get<quantity::Designation>(*size));
+}
+
+shop::Tool read_tool(const TableReader& in) {
+  shop::Tool tool;
+  tool.name = in.text("name").value_or("");
+  tool.kind = in.word("kind", kTools).value_or(shop::ToolKind::kTwistDrill);
+  tool.material = in.word("material", kToolMaterials).value_or(handbook::ToolMaterial::kHighSpeedSteel);
+  tool.diameter = tool_diameter(in, "diameter");
+  if (const auto measured = in.number("measured", Kind::kDiameter)) {
+    tool.diameter = measured;
+    tool.diameter_measured = true;
+  }
+  if (tool.diameter && tool.diameter->base <= 0.0) {
+    in.problems().add(text::failure_at(*in.node().find(tool.diameter_measured ? "measured" : "diameter"),
+                                       base::Code::kSizeNotPositive, tool.diameter->typed));
+  }
+  tool.reach = length(in, "reach");
+  tool.pilot = length(in, "pilot");
+  tool.bar = length(in, "bar");
+  tool.least_bore = length(in, "least_bore");
+  if (in.node().find("division")) tool.division = positive(in, "division");
+  tool.reads_diameter = in.word("reads", kReads).value_or(shop::CollarReads::kDiameter) == shop::CollarReads::kDiameter;
+  tool.thread = in.text("thread").value_or("");
+  tool.flutes = static_cast<int>(std::clamp<std::int64_t>(in.whole("flutes").value_or(0), 0, 100));
+  tool.good_to = length(in, "good_to");
+  return tool;
+}
+
+void refuse_doubles(const TableReader& in, std::string_view list) {
+  std::vector<std::string> seen;
+  for (const TableReader& item : in.tables(list)) {
+    const auto name = item.node().find("name");
+    if (!name) continue;
+    std::string typed(name->typed());
+    if (std::find(seen.begin(), seen.end(), typed) != seen.end()) {
+      base::Failure failure;
+      failure.code = base::Code::kNameTwice;
+      failure.subject = list;
+      failure.found = typed;
+      failure.accepted = "names of their own";
+      failure.place = name->place();
+      in.problems().add(std::move(failure));
+    }
+    seen.push_back(std::move(typed));
+  }
+}
+
+}  // namespace
+
+base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
+  text::Problems problems;
+  problems.add(text::validate(document, shop_shape()));
+  if (!problems.empty()) return tl::unexpected(problems.sorted());
+  const auto units = TableReader(*document.root().find("shop"), std::nullopt, problems).word("units", kUnits);
+  const TableReader in(document.root(), units, problems);
+  ShopText shop;
+  shop.shop.units = units.value_or(quantity::UnitSystem::kInch);
+  shop.shop.title = in.table("shop")->text("title").value_or("");
+  for (const TableReader& machine : in.tables("machine")) shop.shop.machines.push_back(read_machine(machine));
+  for (const TableReader& vise : in.tables("holding")) shop.shop.vises.push_back(read_vise(vise));
+  for (const TableReader& instrument : in.tables("instrument")) shop.instruments.push_back(read_instrument(instrument));
+  for (const TableReader& tool : in.tables("tool")) shop.shop.tools.push_back(read_tool(tool));
+  for (const char* list : {"machine", "holding", "instrument", "tool"}) refuse_doubles(in, list);
+  return problems.unless_any(std::move(shop));
+}
+
+}  // namespace sparewright::job

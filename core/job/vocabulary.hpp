@@ -1,0 +1,104 @@
+// The words of job and shop texts and what they stand for. Used inside this room only.
+#pragma once
+
+#include "core/base/words.hpp"
+#include "core/part/blank.hpp"
+#include "core/part/face.hpp"
+#include "core/part/feature.hpp"
+#include "core/shop/shop.hpp"
+#include "core/survey/reading.hpp"
+#include "core/text/words.hpp"
+
+namespace sparewright::job {
+
+using text::Meaning;
+
+inline constexpr std::array kUnits{Meaning{"in", quantity::UnitSystem::kInch, "inches"},
+                                   Meaning{"mm", quantity::UnitSystem::kMetric, "millimetres"}};
+
+inline constexpr std::array kDialects{Meaning{"American", base::Dialect::kAmerican, "vise, bushing, compound"},
+                                      Meaning{"British", base::Dialect::kBritish, "vice, bush, top slide"}};
+
+inline constexpr std::array kFaces{Meaning{"left end", part::Face::kLeftEnd, "where x starts"},
+                                   Meaning{"right end", part::Face::kRightEnd, ""},
+                                   Meaning{"front", part::Face::kFront, "where y starts"},
+                                   Meaning{"back", part::Face::kBack, ""},
+                                   Meaning{"underside", part::Face::kUnderside, "where z starts"},
+                                   Meaning{"top", part::Face::kTop, ""}};
+
+inline constexpr std::array kAxes{Meaning{"x", part::Axis::kX, "left end to right end"},
+                                  Meaning{"y", part::Axis::kY, "front to back"},
+                                  Meaning{"z", part::Axis::kZ, "underside to top"}};
+
+inline constexpr std::array kDuties{Meaning{"fits", part::Duty::kFits, "goes on or in something"},
+                                    Meaning{"locates", part::Duty::kLocates, "puts something in its place"},
+                                    Meaning{"clears", part::Duty::kClears, "must only not touch"},
+                                    Meaning{"free", part::Duty::kFree, "takes the general tolerance"}};
+
+inline constexpr std::array kBlanks{Meaning{"flat bar", part::BlankShape::kFlatBar, "sold by thickness and width"},
+                                    Meaning{"block", part::BlankShape::kBlock, "cut to size, no mill limits"},
+                                    Meaning{"round bar", part::BlankShape::kRoundBar, "lies along x"}};
+
+inline constexpr std::array kMakes{Meaning{"drilled", part::HoleMake::kDrilled, "with a twist drill"},
+                                   Meaning{"bored", part::HoleMake::kBored, "with a boring head"},
+                                   Meaning{"reamed", part::HoleMake::kReamed, "drilled, then reamed"},
+                                   Meaning{"tapped", part::HoleMake::kTapped, "drilled, then tapped"},
+                                   Meaning{"counterbored", part::HoleMake::kCounterbored, "for a screw's head"}};
+
+inline constexpr std::array kHeads{
+    Meaning{"flush or below", part::HeadStands::kFlushOrBelow, "nothing stands out"},
+    Meaning{"proud", part::HeadStands::kProud, "the head may stand out"}};
+
+inline constexpr std::array kWays{
+    Meaning{"outside", survey::Way::kOutside, "over metal; of: the size"},
+    Meaning{"inside", survey::Way::kInside, "between metal; of: the size"},
+    Meaning{"depth", survey::Way::kDepth, "of: the depth"},
+    Meaning{"edge to hole, near", survey::Way::kEdgeToHoleNear,
+            "from an edge to the near side of a hole; of: edge to centre, hole"},
+    Meaning{"edge to hole, far", survey::Way::kEdgeToHoleFar,
+            "from an edge to the far side of a hole; of: edge to centre, hole"},
+    Meaning{"over pins", survey::Way::kOverPins, "of: centres, one pin, the other"},
+    Meaning{"between pins", survey::Way::kBetweenPins, "of: centres, one pin, the other"},
+    Meaning{"expression", survey::Way::kExpression, "anything else: is = \"a formula of dimensions\""}};
+
+inline constexpr std::array kConditions{
+    Meaning{"sound", survey::Condition::kSound, ""}, Meaning{"worn", survey::Condition::kWorn, "a bound, not a size"},
+    Meaning{"bent", survey::Condition::kBent, ""},
+    Meaning{"across a break", survey::Condition::kAcrossABreak, ""}};
+
+inline constexpr std::array kJaws{Meaning{"outside", survey::Jaws::kOutside, ""},
+                                  Meaning{"inside", survey::Jaws::kInside, ""},
+                                  Meaning{"depth", survey::Jaws::kDepth, ""}};
+
+inline constexpr std::array kKinds{Meaning{"length", quantity::Kind::kLength, ""},
+                                   Meaning{"diameter", quantity::Kind::kDiameter, ""},
+                                   Meaning{"radius", quantity::Kind::kRadius, ""},
+                                   Meaning{"angle", quantity::Kind::kAngle, ""}};
+
+inline constexpr std::array kMachines{Meaning{"vertical mill", shop::MachineKind::kVerticalMill, ""}};
+
+inline constexpr std::array kReads{Meaning{"travel", shop::CollarReads::kTravel, "what the slide moves"},
+                                   Meaning{"diameter", shop::CollarReads::kDiameter, "twice what the slide moves"}};
+
+inline constexpr std::array kTurnings{Meaning{"clockwise", shop::Turning::kClockwise, ""},
+                                      Meaning{"counterclockwise", shop::Turning::kCounterclockwise, ""}};
+
+inline constexpr std::array kMoves{
+    Meaning{"left", shop::WorkMoves::kLeft, ""}, Meaning{"right", shop::WorkMoves::kRight, ""},
+    Meaning{"away", shop::WorkMoves::kAway, ""}, Meaning{"towards", shop::WorkMoves::kTowards, "towards the operator"},
+    Meaning{"up", shop::WorkMoves::kUp, ""},     Meaning{"down", shop::WorkMoves::kDown, ""}};
+
+inline constexpr std::array kTools{Meaning{"spot drill", shop::ToolKind::kSpotDrill, ""},
+                                   Meaning{"twist drill", shop::ToolKind::kTwistDrill, ""},
+                                   Meaning{"reamer", shop::ToolKind::kReamer, ""},
+                                   Meaning{"tap", shop::ToolKind::kTap, ""},
+                                   Meaning{"counterbore", shop::ToolKind::kCounterbore, ""},
+                                   Meaning{"end mill", shop::ToolKind::kEndMill, ""},
+                                   Meaning{"boring head", shop::ToolKind::kBoringHead, ""},
+                                   Meaning{"edge finder", shop::ToolKind::kEdgeFinder, ""}};
+
+inline constexpr std::array kToolMaterials{
+    Meaning{"high-speed steel", handbook::ToolMaterial::kHighSpeedSteel, "also said HSS"},
+    Meaning{"carbide", handbook::ToolMaterial::kCarbide, ""}};
+
+}  // namespace sparewright::job

@@ -1,0 +1,73 @@
+#include <fmt/format.h>
+
+#include "core/judge/checks.hpp"
+#include "core/route/orientation.hpp"
+
+namespace sparewright::judge {
+namespace {
+
+using ledger::Figure;
+using ledger::Origin;
+using ledger::Pen;
+
+// A drill is kept this far from parallels, and its point this far from what is under the work. Common practice.
+constexpr double kKeepOff_mm = 0.020 * 25.4;
+
+void judge_through(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
+  const route::Printing print(subject.route.system);
+  const std::string op = route::setup_path(setup);
+  const Figure& beside = pen.ask(fmt::format("{}/{}/to parallel", op, feature));
+  const Figure& keep_off = limit(pen, "keep off", kKeepOff_mm, Origin::kDefault, "common practice");
+  pen.judge({.check = "drill clears the parallels",
+             .subject = feature,
+             .figure = &beside,
+             .low = &keep_off,
+             .reason = beside.value < 0 ? fmt::format("the hole runs {} into a parallel", print.plain(-beside.value))
+                                        : fmt::format("the hole passes a parallel by {}", print.plain(beside.value)),
+             .source = "plain geometry; 0.020 in kept off by common practice",
+             .todo = "use thinner parallels, or set them where the hole is not",
+             .margin = "parallel margin"});
+  const Figure& below = pen.ask(fmt::format("{}/{}/below", op, feature));
+  const Figure& under = pen.ask(op + "/hold/under the work");
+  pen.judge({.check = "drill point clears what is under the work",
+             .subject = feature,
+             .figure = &below,
+             .high = &under,
+             .reason = fmt::format("the point goes {} past the work and there is {} under it",
+                                   route::or_not_known(below, print.plain(below.value)),
+                                   route::or_not_known(under, print.plain(under.value))),
+             .source = "drill point: (D/2)/tan 59 degrees; 1.5 mm run through by common practice",
+             .todo = "use higher parallels",
+             .margin = "under margin"});
+}
+
+void judge_blind(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
+  const route::Printing print(subject.route.system);
+  const Figure& below = pen.ask(fmt::format("{}/{}/below", route::setup_path(setup), feature));
+  pen.judge({.check = "drill point stays in the metal",
+             .subject = feature,
+             .figure = &below,
+             .high = &limit(pen, "far side", 0.0, Origin::kStandard, "the far side of the work"),
+             .reason = below.value > 0 ? fmt::format("the point comes {} out of the far side", print.plain(below.value))
+                                       : fmt::format("{} is left under the point", print.plain(-below.value)),
+             .source = "drill point: (D/2)/tan 59 degrees",
+             .todo = "drill less deep, or through"});
+}
+
+}  // namespace
+
+void add_drill_room_checks(const Subject& subject, Stages& stages) {
+  for (const route::Setup& setup : subject.route.plan.setups) {
+    for (const route::Work& work : setup.works) {
+      const part::Feature* feature = part::find_feature(subject.route.part, work.feature);
+      const auto* hole = feature == nullptr ? nullptr : std::get_if<part::Hole>(&feature->shape);
+      if (hole == nullptr) continue;
+      const bool blind = hole->depth.has_value();
+      stages.push_back(check_stage(subject, "drill room", work.feature, [subject, setup, work, blind](Pen& pen) {
+        blind ? judge_blind(pen, subject, setup, work.feature) : judge_through(pen, subject, setup, work.feature);
+      }));
+    }
+  }
+}
+
+}  // namespace sparewright::judge

@@ -1,0 +1,80 @@
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "core/judge/checks.hpp"
+#include "core/route/orientation.hpp"
+
+namespace sparewright::judge {
+namespace {
+
+using ledger::Figure;
+using ledger::Origin;
+using ledger::Pen;
+using quantity::Kind;
+
+// A vise holds milled work by at least this height. Common practice: a quarter of an inch.
+constexpr double kLeastGrip_mm = 0.25 * 25.4;
+// A cutter or a drill is kept this far from hardened jaws and parallels. Common practice.
+constexpr double kKeepOff_mm = 0.020 * 25.4;
+
+void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup) {
+  const route::Printing print(subject.route.system);
+  const std::string op = route::setup_path(setup);
+  const Figure& gripped = pen.ask(op + "/hold/gripped");
+  pen.judge({.check = "grip",
+             .subject = op,
+             .figure = &gripped,
+             .low = &limit(pen, "least grip", kLeastGrip_mm, Origin::kDefault, "common practice"),
+             .reason = fmt::format("{} of the work is between the jaws",
+                                   route::or_not_known(gripped, print.plain(gripped.value))),
+             .source = "common practice; friction is not worked out",
+             .todo = "use lower parallels",
+             .margin = "grip margin"});
+  const part::Axis across = part::axis_of(setup.holding.fixed_jaw);
+  const Figure& width = pen.ask(part::blank_path(subject.route.part.blank, across));
+  pen.judge({.check = "jaws open far enough",
+             .subject = op,
+             .figure = &width,
+             .high = &limit(pen, "jaws open", setup.holding.vise.opens.base(), Origin::kChoice,
+                            "the shop's " + setup.holding.vise.name),
+             .reason = fmt::format("the work is {} across and the jaws open {}",
+                                   route::or_not_known(width, print.plain(width.value)),
+                                   print.plain(setup.holding.vise.opens.base())),
+             .source = "the shop",
+             .todo = "hold it the other way round, or in a larger vise",
+             .margin = "opening margin"});
+}
+
+void judge_above_jaws(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
+  const route::Printing print(subject.route.system);
+  const Figure& above = pen.ask(fmt::format("{}/{}/above jaws", route::setup_path(setup), feature));
+  pen.judge({.check = "cutter clears the jaws",
+             .subject = feature,
+             .figure = &above,
+             .low = &limit(pen, "keep off", kKeepOff_mm, Origin::kDefault, "common practice"),
+             .reason = above.value < 0 ? fmt::format("the floor of the cut lies {} below the jaws",
+                                                     route::or_not_known(above, print.plain(-above.value)))
+                                       : fmt::format("the floor of the cut lies {} above the jaws",
+                                                     route::or_not_known(above, print.plain(above.value))),
+             .source = "common practice",
+             .todo = "use higher parallels"});
+}
+
+}  // namespace
+
+void add_holding_checks(const Subject& subject, Stages& stages) {
+  for (const route::Setup& setup : subject.route.plan.setups) {
+    stages.push_back(check_stage(subject, "holding", route::setup_path(setup),
+                                 [subject, setup](Pen& pen) { judge_holding(pen, subject, setup); }));
+    for (const route::Work& work : setup.works) {
+      const part::Feature* feature = part::find_feature(subject.route.part, work.feature);
+      if (feature == nullptr || !std::holds_alternative<part::Flat>(feature->shape)) continue;
+      stages.push_back(check_stage(subject, "above jaws", work.feature, [subject, setup, work](Pen& pen) {
+        judge_above_jaws(pen, subject, setup, work.feature);
+      }));
+    }
+  }
+}
+
+}  // namespace sparewright::judge

@@ -1,0 +1,52 @@
+#include "core/judge/judge.hpp"
+
+#include <fmt/format.h>
+
+#include "core/judge/checks.hpp"
+
+namespace sparewright::judge {
+namespace {
+
+base::Fingerprint fingerprint(const Subject& subject) {
+  base::Hasher h;
+  h.add(part::fingerprint(subject.route.part)).add(static_cast<int>(subject.route.system));
+  for (const route::Setup& setup : subject.route.plan.setups) h.add(route::fingerprint(setup));
+  h.add(subject.least_wall.has_value());
+  if (subject.least_wall) h.add(subject.least_wall->base).add(subject.least_wall->typed);
+  return h.done();
+}
+
+}  // namespace
+
+std::vector<ledger::Stage> stages(const Subject& subject) {
+  Stages all;
+  add_fit_checks(subject, all);
+  add_screw_head_checks(subject, all);
+  add_wall_checks(subject, all);
+  add_clean_up_checks(subject, all);
+  add_holding_checks(subject, all);
+  add_drill_room_checks(subject, all);
+  add_build_up_checks(subject, all);
+  add_tooling_checks(subject, all);
+  return all;
+}
+
+ledger::Stage check_stage(const Subject& subject, const std::string& family, const std::string& of,
+                          std::function<void(ledger::Pen&)> work) {
+  std::string name = fmt::format("check/{}/{}", family, of);
+  base::Fingerprint definition = base::Hasher().add(name).add(fingerprint(subject)).done();
+  return {std::move(name), definition, std::move(work)};
+}
+
+const ledger::Figure& limit(ledger::Pen& pen, std::string_view local, double mm, ledger::Origin origin,
+                            std::string source, std::string typed) {
+  ledger::Root root;
+  root.kind = quantity::Kind::kLength;
+  root.value = mm;
+  root.origin = origin;
+  root.source = std::move(source);
+  root.typed = std::move(typed);
+  return pen.root(local, root);
+}
+
+}  // namespace sparewright::judge

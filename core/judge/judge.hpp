@@ -1,0 +1,30 @@
+// The checks: each asks figures and says OK, CLOSE, NO or NOT KNOWN with a margin, a reason and what to do. One small
+// file a family:
+//
+//   fit.cpp         a hole against the mate as measured: tight end, loose end, and at the aim with these instruments
+//   screw_head.cpp  a screw's head on its face: seats wholly, stands proud or below
+//   wall.cpp        least metal from each hole to the outside and to every other cut
+//   drill_room.cpp  the deepest drill against parallels and table; a blind hole's point against the far side
+//   clean_up.cpp    whether the blank has the metal that each flat takes
+//   holding.cpp     grip, opening of the jaws, cutter above the jaws
+//   build_up.cpp    a located place as the collar readings make it, against its tolerance
+//   tooling.cpp     a tool for every feature, a speed for every tool
+#pragma once
+
+#include <vector>
+
+#include "core/ledger/ledger.hpp"
+#include "core/part/part.hpp"
+#include "core/route/route.hpp"
+
+namespace sparewright::judge {
+
+// What is judged. The route holds the part.
+struct Subject {
+  route::Route route;
+  std::optional<quantity::Typed> least_wall;  // the job's own limit; none: the usual one
+};
+
+[[nodiscard]] std::vector<ledger::Stage> stages(const Subject& subject);
+
+}  // namespace sparewright::judge

@@ -1,0 +1,86 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/judge/checks.hpp"
+
+namespace sparewright::judge {
+namespace {
+
+using ledger::Pen;
+using shop::ToolKind;
+
+// The tool that brings a feature to its size.
+std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  if (hole == nullptr) return {ToolKind::kEndMill};
+  switch (hole->make) {
+    case part::HoleMake::kDrilled:
+      return {ToolKind::kTwistDrill};
+    case part::HoleMake::kBored:
+      return {ToolKind::kBoringHead};
+    case part::HoleMake::kReamed:
+      return {ToolKind::kReamer};
+    case part::HoleMake::kTapped:
+      return {ToolKind::kTap};
+    case part::HoleMake::kCounterbored:
+      return {ToolKind::kCounterbore, ToolKind::kEndMill};
+  }
+  return {};
+}
+
+void judge_tools(Pen& pen, const route::Work& work, const part::Feature& feature) {
+  const auto kinds = finishing_tools(feature);
+  const bool there = std::any_of(work.tools.begin(), work.tools.end(), [&](const shop::Tool& tool) {
+    return std::find(kinds.begin(), kinds.end(), tool.kind) != kinds.end();
+  });
+  if (there || kinds.empty()) return;
+  pen.state({.check = "a tool makes it",
+             .subject = feature.name,
+             .state = ledger::State::kNo,
+             .reason = fmt::format("no {} is among its tools", shop::name_of(kinds.front())),
+             .source = "the job's order of work",
+             .todo = fmt::format("add a {} to its tools", shop::name_of(kinds.front()))});
+}
+
+void judge_speeds(Pen& pen, const Subject& subject, const route::Setup& setup) {
+  if (setup.machine.speeds_rpm.empty()) return;
+  const double slowest = quantity::unit::rpm.to_base(setup.machine.speeds_rpm.front());
+  for (const std::string& name : pen.names(route::setup_path(setup))) {
+    constexpr std::string_view kWanted = " rpm wanted";
+    if (!name.ends_with(kWanted)) continue;
+    const ledger::Figure& wanted = pen.ask(name);
+    if (wanted.known() && wanted.value >= slowest) continue;
+    const std::string tool = name.substr(name.rfind('/') + 1, name.size() - name.rfind('/') - 1 - kWanted.size());
+    pen.state({.check = "the machine has the speed",
+               .subject = tool,
+               .state = wanted.known() ? ledger::State::kNo : ledger::State::kNotKnown,
+               .figure = name,
+               .reason = wanted.known()
+                             ? fmt::format("{} wants {} and the slowest is {}", tool,
+                                           quantity::shown(wanted.value, wanted.kind, subject.route.system, 0),
+                                           quantity::shown(slowest, wanted.kind, subject.route.system, 0))
+                             : fmt::format("no speed is known for {}", tool),
+               .source = "the handbook's starting speeds",
+               .todo = wanted.known() ? "use a machine with a slower speed" : "name a material the handbook knows",
+               .missing = wanted.missing});
+  }
+}
+
+}  // namespace
+
+void add_tooling_checks(const Subject& subject, Stages& stages) {
+  for (const route::Setup& setup : subject.route.plan.setups) {
+    for (const route::Work& work : setup.works) {
+      const part::Feature* feature = part::find_feature(subject.route.part, work.feature);
+      if (feature == nullptr) continue;
+      stages.push_back(check_stage(subject, "tools", work.feature, [work, feature = *feature](Pen& pen) {
+        judge_tools(pen, work, feature);
+      }));
+    }
+    stages.push_back(check_stage(subject, "speeds", route::setup_path(setup),
+                                 [subject, setup](Pen& pen) { judge_speeds(pen, subject, setup); }));
+  }
+}
+
+}  // namespace sparewright::judge

@@ -1,0 +1,40 @@
+#include "core/part/blank.hpp"
+
+namespace sparewright::part {
+namespace {
+
+struct Row {
+  BlankShape shape;
+  std::string_view name;
+};
+constexpr std::array kShapes{Row{BlankShape::kFlatBar, "flat bar"}, Row{BlankShape::kBlock, "block"},
+                             Row{BlankShape::kRoundBar, "round bar"}};
+
+}  // namespace
+
+std::string_view name_of(BlankShape shape) {
+  for (const Row& row : kShapes) {
+    if (row.shape == shape) return row.name;
+  }
+  return "";
+}
+
+std::optional<BlankShape> find_blank_shape(std::string_view name) {
+  for (const Row& row : kShapes) {
+    if (row.name == name) return row.shape;
+  }
+  return std::nullopt;
+}
+
+base::Fingerprint fingerprint(const Blank& blank) {
+  base::Hasher h;
+  h.add(static_cast<int>(blank.shape)).add(blank.material).add(blank.density_kg_per_mm3).add(blank.density_source);
+  for (const BlankSize& size : blank.sizes) {
+    h.add(size.nominal.base).add(size.nominal.typed).add(size.found.has_value());
+    if (size.found) h.add(size.found->base).add(size.found->typed);
+    h.add(size.found_with).add(size.mill_lower_mm).add(size.mill_upper_mm).add(size.mill_source);
+  }
+  return h.done();
+}
+
+}  // namespace sparewright::part

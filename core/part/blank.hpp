@@ -1,0 +1,39 @@
+// The piece of stock the part is made from.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+
+#include "core/base/hash.hpp"
+#include "core/part/face.hpp"
+#include "core/quantity/typed.hpp"
+
+namespace sparewright::part {
+
+enum class BlankShape { kFlatBar, kBlock, kRoundBar };
+[[nodiscard]] std::string_view name_of(BlankShape shape);
+[[nodiscard]] std::optional<BlankShape> find_blank_shape(std::string_view name);
+
+// One size of the blank: what it is called, and what it was found to be where it has been measured.
+struct BlankSize {
+  quantity::Typed nominal;
+  std::optional<quantity::Typed> found;
+  std::string found_with;          // instrument
+  double mill_lower_mm = 0.0;      // mill limits about the nominal, where they are known
+  double mill_upper_mm = 0.0;
+  std::string mill_source;         // empty: no mill limits are known for it
+};
+
+struct Blank {
+  BlankShape shape = BlankShape::kFlatBar;
+  std::string material;
+  double density_kg_per_mm3 = 0.0; // 0: not known
+  std::string density_source;
+  // Along x, y and z. A round bar has its length along x and its diameter along y and z (the same entry twice).
+  std::array<BlankSize, 3> sizes;
+};
+
+[[nodiscard]] base::Fingerprint fingerprint(const Blank& blank);
+
+}  // namespace sparewright::part

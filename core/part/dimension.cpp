@@ -1,0 +1,306 @@
+#include "core/part/dimension.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <cmath>
+#include <limits>
+#include <utility>
+
+#include "core/handbook/inch_fits.hpp"
+#include "core/quantity/display.hpp"
+
+namespace sparewright::part {
+namespace {
+
+using ledger::Figure;
+using ledger::Origin;
+using ledger::Pen;
+
+struct DutyRow {
+  Duty duty;
+  std::string_view name;
+};
+constexpr std::array kDuties{DutyRow{Duty::kFits, "fits"}, DutyRow{Duty::kLocates, "locates"},
+                             DutyRow{Duty::kClears, "clears"}, DutyRow{Duty::kFree, "free"}};
+
+std::string below(std::string_view local, std::string_view name) {
+  std::string path(local);
+  path += '/';
+  path += name;
+  return path;
+}
+
+// A value that was chosen or tabled, as a root.
+const Figure& stated(Pen& pen, std::string_view local, quantity::Kind kind, double base, Origin origin,
+                     std::string typed, std::string source) {
+  ledger::Root root;
+  root.kind = kind;
+  root.value = base;
+  root.origin = origin;
+  root.typed = std::move(typed);
+  root.source = std::move(source);
+  return pen.root(local, root);
+}
+
+const Figure& write_formula(Pen& pen, std::string_view local, quantity::Kind kind, const formula::Formula& formula,
+                            const Surroundings& surroundings) {
+  std::vector<const Figure*> figures;
+  std::vector<double> values;
+  for (const std::string& name : formula.names()) {
+    const auto path = surroundings.dimension_figures.find(name);
+    figures.push_back(&pen.ask(path == surroundings.dimension_figures.end() ? name : path->second));
+    values.push_back(figures.back()->value);
+  }
+  const auto y = formula.at(values);
+  std::vector<ledger::Term> terms;
+  for (std::size_t i = 0; i < figures.size(); ++i) terms.push_back({figures[i], y ? y->slopes[i] : 0.0});
+  const double value = y ? y->value : std::numeric_limits<double>::quiet_NaN();
+  return pen.linear(local, kind, formula.typed(), value, terms);
+}
+
+// The nominal size, except for a size taken from a mate, which has limits first.
+const Figure& write_nominal(Pen& pen, std::string_view local, const Dimension& d, const Surroundings& surroundings) {
+  if (const auto* typed = std::get_if<quantity::Typed>(&d.size)) {
+    return stated(pen, local, d.kind, typed->base, Origin::kChoice, d.typed, "");
+  }
+  if (const auto* table = std::get_if<FromTable>(&d.size)) {
+    return stated(pen, local, d.kind, table->base, Origin::kStandard, d.typed, table->source);
+  }
+  return write_formula(pen, local, d.kind, std::get<formula::Formula>(d.size), surroundings);
+}
+
+Written write_on_mate(Pen& pen, std::string_view local, quantity::Kind kind, const OnMate& on,
+                      const Surroundings& surroundings) {
+  const auto path = surroundings.dimension_figures.find(on.mate);
+  const Figure& mate = pen.ask(path == surroundings.dimension_figures.end() ? on.mate : path->second);
+  const auto clearance = [&](std::string_view name, const quantity::Typed& typed) -> const Figure& {
+    return stated(pen, below(local, name), quantity::Kind::kLength, typed.base, Origin::kChoice, typed.typed, "");
+  };
+  const auto plus = [](auto size, auto gap) { return size + gap; };
+  Written w;
+  w.least = &pen.work(below(local, "least"), kind, "the mate as measured plus the least clearance", plus, mate,
+                      clearance("least clearance", on.least_clearance));
+  w.most = &pen.work(below(local, "most"), kind, "the mate as measured plus the most clearance", plus, mate,
+                     clearance("most clearance", on.most_clearance));
+  w.nominal = &pen.work(local, kind, "middle of its limits", [](auto a, auto b) { return (a + b) / 2.0; }, *w.least,
+                        *w.most);
+  return w;
+}
+
+struct DeviationFigures {
+  const Figure* lower = nullptr;
+  const Figure* upper = nullptr;
+};
+
+DeviationFigures write_deviations(Pen& pen, std::string_view local, double lower, double upper, Origin origin,
+                                  const std::string& typed, const std::string& source) {
+  return {&stated(pen, below(local, "lower deviation"), quantity::Kind::kLength, lower, origin, typed, source),
+          &stated(pen, below(local, "upper deviation"), quantity::Kind::kLength, upper, origin, typed, source)};
+}
+
+const GeneralTolerances::Band& general_band(const Dimension& d, const GeneralTolerances& general) {
+  const auto* typed = std::get_if<quantity::Typed>(&d.size);
+  const bool coarse = typed != nullptr && typed->places < 3;  // a fraction counts as two places
+  return coarse ? general.two_places : general.three_places;
+}
+
+DeviationFigures deviations_of(Pen& pen, std::string_view local, const Dimension& d, const Figure& nominal,
+                               const Surroundings& surroundings, CutMakesIt cut_makes_it) {
+  if (const auto* written = std::get_if<quantity::Deviations>(&d.tolerance.form)) {
+    return write_deviations(pen, local, written->lower.base, written->upper.base, Origin::kChoice, d.tolerance.typed,
+                            "");
+  }
+  if (const auto* fit = std::get_if<quantity::FitClass>(&d.tolerance.form)) {
+    const auto tabled = fit_deviations(fit->name, quantity::Diameter::from_base(nominal.value), cut_makes_it);
+    if (!tabled) {  // the job room has refused what is not tabled; a size that has moved since is not known
+      ledger::Root unknown;
+      unknown.kind = quantity::Kind::kLength;
+      unknown.origin = Origin::kStandard;
+      return {&pen.root(below(local, "lower deviation"), unknown), &pen.root(below(local, "upper deviation"), unknown)};
+    }
+    return write_deviations(pen, local, tabled->lower.base(), tabled->upper.base(), Origin::kStandard, fit->name,
+                            handbook::cite(tabled->source));
+  }
+  const auto& band = general_band(d, surroundings.general);
+  return write_deviations(pen, local, band.lower, band.upper,
+                          surroundings.general.given ? Origin::kChoice : Origin::kDefault, band.typed,
+                          surroundings.general.given ? "general tolerance of the job"
+                                                     : "general tolerance, common practice: the job states none");
+}
+
+Written write_limits(Pen& pen, std::string_view local, const Dimension& d, const Surroundings& surroundings,
+                     CutMakesIt cut_makes_it) {
+  Written w;
+  if (const auto* on = std::get_if<OnMate>(&d.size)) return write_on_mate(pen, local, d.kind, *on, surroundings);
+  w.nominal = &write_nominal(pen, local, d, surroundings);
+  if (const auto* limits = std::get_if<quantity::WrittenLimits>(&d.tolerance.form)) {
+    w.least = &stated(pen, below(local, "least"), d.kind, limits->low.base, Origin::kChoice, d.tolerance.typed, "");
+    w.most = &stated(pen, below(local, "most"), d.kind, limits->high.base, Origin::kChoice, d.tolerance.typed, "");
+    return w;
+  }
+  const DeviationFigures deviations = deviations_of(pen, local, d, *w.nominal, surroundings, cut_makes_it);
+  const auto plus = [](auto size, auto deviation) { return size + deviation; };
+  w.least = &pen.work(below(local, "least"), d.kind, "size and lower deviation", plus, *w.nominal, *deviations.lower);
+  w.most = &pen.work(below(local, "most"), d.kind, "size and upper deviation", plus, *w.nominal, *deviations.upper);
+  return w;
+}
+
+// Up to the next size that is printed, so that a printed aim keeps the whole distance.
+double up_to_printed(double mm, quantity::UnitSystem system) {
+  const quantity::Unit unit = quantity::display_unit(quantity::Kind::kLength, system);
+  const double scale = std::pow(10.0, quantity::usual_places(quantity::Kind::kLength, system));
+  constexpr double kSame = 1e-6;  // of a last place
+  return unit.to_base(std::ceil(unit.from_base(mm) * scale - kSame) / scale);
+}
+
+// What is not known when a reading is held against the limit: the reading's own causes and the limit's (a limit taken
+// from a mate is as well known as the mate). A cause behind both counts once. NOT KNOWN, and the instrument named as
+// missing, where none is given.
+const Figure& write_unknown(Pen& pen, std::string_view local, const Dimension& d, const Figure& limit,
+                            quantity::UnitSystem system) {
+  if (d.instrument.empty()) {
+    ledger::Root none;
+    none.kind = quantity::Kind::kLength;
+    none.origin = Origin::kChoice;
+    const Figure& instrument = pen.root(below(local, "instrument"), none);
+    return pen.work(below(local, "unknown"), quantity::Kind::kLength, "needs an instrument", [](auto u) { return u; },
+                    instrument);
+  }
+  const Figure& held = pen.work(below(local, "as read"), d.kind, "the limit, as one reading with the instrument shows it",
+                                [](auto size, auto error) { return size + error; }, limit,
+                                pen.ask(good_to_path(d) + "/one reading"));
+  ledger::Decision inset;
+  inset.kind = quantity::Kind::kLength;
+  inset.value = up_to_printed(held.expanded(), system);
+  inset.words = "what a reading does not know against the limit, 19 times in 20, up to the next printed size";
+  inset.inputs = {&held};
+  inset.source = "JCGM 100:2008, 6.2";
+  return pen.decide(below(local, "unknown"), inset);
+}
+
+const Figure& write_aim(Pen& pen, std::string_view local, const Dimension& d, const Written& w,
+                        CutMakesIt cut_makes_it, quantity::UnitSystem system) {
+  const std::string name = below(local, "aim");
+  const Figure& limit = cut_makes_it == CutMakesIt::kLarger    ? *w.least
+                        : cut_makes_it == CutMakesIt::kSmaller ? *w.most
+                                                               : *w.nominal;
+  const Figure& inset = write_unknown(pen, local, d, limit, system);
+  if (cut_makes_it == CutMakesIt::kNeither) {
+    return pen.work(name, d.kind, "the nominal", [](auto size) { return size; }, *w.nominal);
+  }
+  if (cut_makes_it == CutMakesIt::kLarger) {
+    return pen.work(
+        name, d.kind, "least, inset by what the instrument does not know, but not past the middle",
+        [](auto least, auto most, auto unknown) {
+          using std::min;
+          return min(least + unknown, (least + most) / 2.0);
+        },
+        *w.least, *w.most, inset);
+  }
+  return pen.work(
+      name, d.kind, "most, inset by what the instrument does not know, but not past the middle",
+      [](auto least, auto most, auto unknown) {
+        using std::max;
+        return max(most - unknown, (least + most) / 2.0);
+      },
+      *w.least, *w.most, inset);
+}
+
+}  // namespace
+
+std::string_view name_of(Duty duty) {
+  for (const DutyRow& row : kDuties) {
+    if (row.duty == duty) return row.name;
+  }
+  return "";
+}
+
+std::optional<Duty> find_duty(std::string_view name) {
+  for (const DutyRow& row : kDuties) {
+    if (row.name == name) return row.duty;
+  }
+  return std::nullopt;
+}
+
+std::string good_to_path(const Dimension& dimension) {
+  return fmt::format("good to/{}/{}", dimension.instrument, dimension.jaws);
+}
+
+GeneralTolerances usual_general_tolerances() {
+  const double ten_thou = quantity::Length::of(0.010, quantity::unit::inch).base();
+  const double five_thou = quantity::Length::of(0.005, quantity::unit::inch).base();
+  return {{-ten_thou, ten_thou, "±0.010 in"}, {-five_thou, five_thou, "±0.005 in"}, false};
+}
+
+base::Result<handbook::FitDeviations> fit_deviations(const std::string& fit, quantity::Diameter nominal,
+                                                     CutMakesIt cut_makes_it) {
+  if (fit.find_first_of("0123456789") == 1 || fit.starts_with("js") || fit.starts_with("JS")) {
+    return handbook::iso286_deviations(fit, nominal);
+  }
+  auto row = handbook::inch_fit(fit, nominal);
+  if (!row) return tl::unexpected(row.error());
+  if (cut_makes_it == CutMakesIt::kSmaller) {
+    return handbook::FitDeviations{row->shaft_lower, row->shaft_upper, row->source};
+  }
+  return handbook::FitDeviations{row->hole_lower, row->hole_upper, row->source};
+}
+
+Written write_dimension(Pen& pen, std::string_view local, const Dimension& dimension, const Surroundings& surroundings,
+                        CutMakesIt cut_makes_it) {
+  Written w = write_limits(pen, local, dimension, surroundings, cut_makes_it);
+  if (dimension.duty == Duty::kFits || dimension.duty == Duty::kLocates) {
+    w.aim = &write_aim(pen, local, dimension, w, cut_makes_it, surroundings.system);
+  }
+  return w;
+}
+
+namespace {
+
+void add(base::Hasher& h, const quantity::Typed& t) {
+  h.add(t.base).add(static_cast<int>(t.kind)).add(t.unit.symbol).add(t.typed).add(t.places);
+}
+
+void add(base::Hasher& h, const quantity::Tolerance& t) {
+  h.add(static_cast<std::uint64_t>(t.form.index())).add(t.typed);
+  if (const auto* d = std::get_if<quantity::Deviations>(&t.form)) {
+    add(h, d->lower);
+    add(h, d->upper);
+  } else if (const auto* l = std::get_if<quantity::WrittenLimits>(&t.form)) {
+    add(h, l->low);
+    add(h, l->high);
+  } else if (const auto* f = std::get_if<quantity::FitClass>(&t.form)) {
+    h.add(f->name);
+  }
+}
+
+}  // namespace
+
+base::Fingerprint fingerprint(const Dimension& d) {
+  base::Hasher h;
+  h.add(static_cast<int>(d.kind)).add(static_cast<std::uint64_t>(d.size.index()));
+  if (const auto* typed = std::get_if<quantity::Typed>(&d.size)) {
+    add(h, *typed);
+  } else if (const auto* formula = std::get_if<formula::Formula>(&d.size)) {
+    h.add(formula->fingerprint());
+  } else if (const auto* on = std::get_if<OnMate>(&d.size)) {
+    h.add(on->mate);
+    add(h, on->least_clearance);
+    add(h, on->most_clearance);
+  } else if (const auto* table = std::get_if<FromTable>(&d.size)) {
+    h.add(table->base).add(table->source);
+  }
+  add(h, d.tolerance);
+  return h.add(static_cast<int>(d.duty)).add(d.instrument).add(d.jaws).add(d.typed).done();
+}
+
+base::Fingerprint fingerprint(const Surroundings& s) {
+  base::Hasher h;
+  for (const auto& [name, figure] : s.dimension_figures) h.add(name).add(figure);
+  for (const auto& band : {s.general.two_places, s.general.three_places}) {
+    h.add(band.lower).add(band.upper).add(band.typed);
+  }
+  return h.add(s.general.given).add(static_cast<int>(s.system)).done();
+}
+
+}  // namespace sparewright::part

@@ -1,0 +1,106 @@
+#include "core/part/feature.hpp"
+
+#include <fmt/format.h>
+
+#include <array>
+
+namespace sparewright::part {
+namespace {
+
+struct MakeRow {
+  HoleMake make;
+  std::string_view name;
+};
+constexpr std::array kMakes{MakeRow{HoleMake::kDrilled, "drilled"}, MakeRow{HoleMake::kBored, "bored"},
+                            MakeRow{HoleMake::kReamed, "reamed"}, MakeRow{HoleMake::kTapped, "tapped"},
+                            MakeRow{HoleMake::kCounterbored, "counterbored"}};
+
+void add(base::Hasher& h, const Position& position) {
+  h.add(fingerprint(position.distance)).add(static_cast<std::uint64_t>(position.from.index()));
+  if (const auto* face = std::get_if<Face>(&position.from)) {
+    h.add(static_cast<int>(*face));
+  } else {
+    h.add(std::get<std::string>(position.from));
+  }
+  h.add(position.towards_smaller);
+}
+
+void add(base::Hasher& h, const Hole& hole) {
+  h.add(static_cast<int>(hole.make)).add(static_cast<int>(hole.into));
+  for (const auto& [axis, position] : hole.at) {
+    h.add(static_cast<int>(axis));
+    add(h, position);
+  }
+  h.add(fingerprint(hole.diameter)).add(hole.depth.has_value());
+  if (hole.depth) h.add(fingerprint(*hole.depth));
+  h.add(hole.counterbore.has_value());
+  if (hole.counterbore) h.add(fingerprint(hole.counterbore->diameter)).add(fingerprint(hole.counterbore->depth));
+  h.add(hole.screw.has_value());
+  if (hole.screw) {
+    h.add(hole.screw->designation).add(hole.screw->head_diameter_mm).add(hole.screw->head_height_mm);
+    h.add(hole.screw->source).add(static_cast<int>(hole.screw->stands));
+  }
+  h.add(hole.thread).add(hole.mate).add(hole.clearance_asked.has_value());
+  if (hole.clearance_asked) h.add(fingerprint(*hole.clearance_asked));
+}
+
+void add(base::Hasher& h, const Flat& flat) {
+  h.add(static_cast<int>(flat.side)).add(fingerprint(flat.leaves)).add(flat.region.has_value());
+  if (!flat.region) return;
+  h.add(static_cast<int>(flat.region->along)).add(flat.region->towards_greater);
+  add(h, flat.region->start);
+}
+
+std::string from_words(const Position& position) {
+  if (const auto* face = std::get_if<Face>(&position.from)) return std::string(name_of(*face));
+  return std::get<std::string>(position.from);
+}
+
+}  // namespace
+
+std::string_view name_of(HoleMake make) {
+  for (const MakeRow& row : kMakes) {
+    if (row.make == make) return row.name;
+  }
+  return "";
+}
+
+std::optional<HoleMake> find_hole_make(std::string_view name) {
+  for (const MakeRow& row : kMakes) {
+    if (row.name == name) return row.make;
+  }
+  return std::nullopt;
+}
+
+std::string_view kind_of(const Feature& feature) {
+  return std::holds_alternative<Hole>(feature.shape) ? "hole" : "flat";
+}
+
+base::Fingerprint fingerprint(const Feature& feature) {
+  base::Hasher h;
+  h.add(feature.name).add(kind_of(feature));
+  std::visit([&](const auto& shape) { add(h, shape); }, feature.shape);
+  return h.done();
+}
+
+std::vector<NamedDimension> dimensions_of(const Feature& feature) {
+  std::vector<NamedDimension> all;
+  if (const auto* hole = std::get_if<Hole>(&feature.shape)) {
+    all.push_back({"diameter", &hole->diameter, ""});
+    for (const auto& [axis, position] : hole->at) {
+      all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
+    }
+    if (hole->depth) all.push_back({"depth", &*hole->depth, std::string(name_of(hole->into))});
+    if (hole->counterbore) {
+      all.push_back({"counterbore diameter", &hole->counterbore->diameter, ""});
+      all.push_back({"counterbore depth", &hole->counterbore->depth, std::string(name_of(hole->into))});
+    }
+    return all;
+  }
+  const auto& flat = std::get<Flat>(feature.shape);
+  all.push_back({"leaves", &flat.leaves, std::string(name_of(opposite(flat.side)))});
+  if (flat.region) all.push_back({"wall", &flat.region->start.distance, from_words(flat.region->start)});
+  return all;
+}
+
+}  // namespace sparewright::part

@@ -1,0 +1,161 @@
+// From figures to geometry: the blank's body, the cutters of each feature, the recipe.
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "core/base/messages.hpp"
+#include "core/part/writing.hpp"
+#include "core/shape/cutters.hpp"
+#include "core/shape/volume.hpp"
+
+namespace sparewright::part {
+namespace {
+
+using Ask = std::function<double(const std::string&)>;
+using quantity::Diameter;
+using quantity::Length;
+
+double figure(const Ask& ask, const Feature& feature, std::string_view local) {
+  return ask(fmt::format("{}/{}", feature_path(feature.name), local));
+}
+
+shape::Point point(const shape::Vector& v) { return {v.x, v.y, v.z}; }
+
+// Where the hole's axis meets the side of the blank it starts on.
+shape::Point entry_point(const Feature& feature, const Hole& hole, const Ask& ask) {
+  shape::Vector at;
+  component(at, axis_of(hole.into)) = ask(blank_side_path(hole.into));
+  for (const Axis axis : axes_in(hole.into)) {
+    component(at, axis) = figure(ask, feature, fmt::format("at {}", name_of(axis)));
+  }
+  return point(at);
+}
+
+std::vector<shape::Cutter> hole_cutters(const Feature& feature, const Hole& hole, const Ask& ask) {
+  const shape::Point entry = entry_point(feature, hole, ask);
+  const shape::Vector into = -outward(hole.into);
+  const auto diameter = Diameter::from_base(figure(ask, feature, "diameter"));
+  // Metal between the outside of the blank and the surface the hole is measured from.
+  const double above = std::abs(ask(blank_side_path(hole.into)) - figure(ask, feature, "starts at"));
+  std::vector<shape::Cutter> cutters;
+  if (!hole.depth) {
+    const double through = std::abs(ask(blank_side_path(hole.into)) - ask(blank_side_path(opposite(hole.into))));
+    cutters.push_back(shape::through_hole(feature.name, entry, into, diameter, Length::from_base(through)));
+  } else {
+    const auto depth = Length::from_base(above + figure(ask, feature, "depth"));
+    const bool flat_bottom = hole.make == HoleMake::kBored;
+    cutters.push_back(flat_bottom ? shape::flat_bottomed_hole(feature.name, entry, into, diameter, depth)
+                                  : shape::drilled_hole(feature.name, entry, into, diameter, depth));
+  }
+  if (hole.counterbore) {
+    const auto wide = Diameter::from_base(figure(ask, feature, "counterbore diameter"));
+    const auto depth = Length::from_base(above + figure(ask, feature, "counterbore depth"));
+    cutters.push_back(shape::flat_bottomed_hole(feature.name, entry, into, wide, depth));
+  }
+  return cutters;
+}
+
+shape::Open open_side(Face face) {
+  switch (face) {
+    case Face::kLeftEnd:
+      return shape::Open::kXLow;
+    case Face::kRightEnd:
+      return shape::Open::kXHigh;
+    case Face::kFront:
+      return shape::Open::kYLow;
+    case Face::kBack:
+      return shape::Open::kYHigh;
+    case Face::kUnderside:
+      return shape::Open::kZLow;
+    case Face::kTop:
+      break;
+  }
+  return shape::Open::kZHigh;
+}
+
+shape::Cutter flat_cutter(const Feature& feature, const Flat& flat, const Ask& ask) {
+  const Axis axis = axis_of(flat.side);
+  const Face closed = opposite(flat.side);
+  shape::Vector low;
+  shape::Vector high;
+  shape::Open open = shape::Open::kNone;
+  for (const Face face : kFaces) {
+    shape::Vector& corner = at_greater_end(face) ? high : low;
+    component(corner, axis_of(face)) = ask(blank_side_path(face));
+    if (face != closed) open = open | open_side(face);
+  }
+  component(at_greater_end(flat.side) ? low : high, axis) =
+      figure(ask, feature, fmt::format("at {}", name_of(axis)));
+  if (flat.region) {
+    const Axis along = flat.region->along;
+    component(flat.region->towards_greater ? low : high, along) =
+        figure(ask, feature, fmt::format("at {}", name_of(along)));
+    const auto wall_side = static_cast<unsigned>(open_side(face_at(along, !flat.region->towards_greater)));
+    open = static_cast<shape::Open>(static_cast<unsigned>(open) & ~wall_side);
+  }
+  return shape::milled_box(feature.name, shape::Frame{}, point(low), point(high), open);
+}
+
+void write_volume(ledger::Pen& pen, const Blank& blank, const shape::Recipe& recipe) {
+  constexpr double kNormal99 = 2.5758293035489004;  // half-width of 99 in 100 over the standard deviation, normal
+  const shape::RayVolume volume = shape::metal_volume(recipe.work());
+  ledger::Root root;
+  root.kind = quantity::Kind::kVolume;
+  root.value = volume.volume_mm3;
+  root.origin = ledger::Origin::kStandard;
+  root.source = fmt::format("by {} rays through the exact shapes at nominal size", volume.rays);
+  if (volume.error_mm3 > 0.0) root.shares = {{"part/volume/rays", volume.error_mm3 / kNormal99}};
+  const ledger::Figure& metal = pen.root("volume", root);
+  ledger::Root density;
+  density.kind = quantity::Kind::kDensity;
+  density.origin = ledger::Origin::kStandard;
+  density.source = blank.density_source;
+  if (blank.density_kg_per_mm3 > 0.0) density.value = blank.density_kg_per_mm3;
+  pen.work("weight", quantity::Kind::kMass, "volume times density", [](auto v, auto d) { return v * d; }, metal,
+           pen.root("density", density));
+}
+
+}  // namespace
+
+std::vector<shape::Cutter> cutters_of(const Feature& feature, const Ask& ask) {
+  if (const auto* hole = std::get_if<Hole>(&feature.shape)) return hole_cutters(feature, *hole, ask);
+  return {flat_cutter(feature, std::get<Flat>(feature.shape), ask)};
+}
+
+shape::Blank blank_body(const Blank& blank, const Ask& ask) {
+  const double length = ask(blank_path(blank, Axis::kX));
+  if (blank.shape == BlankShape::kRoundBar) {
+    const double radius = ask(blank_path(blank, Axis::kY)) / 2.0;
+    const auto frame = shape::Frame::along({0.0, radius, radius}, {1.0, 0.0, 0.0});
+    return {std::string(name_of(blank.shape)), shape::Cylinder{frame, radius, length}};
+  }
+  const shape::Vector size{length, ask(blank_path(blank, Axis::kY)), ask(blank_path(blank, Axis::kZ))};
+  return {std::string(name_of(blank.shape)), shape::Box{shape::Frame{}, size}};
+}
+
+void write_geometry(ledger::Pen& pen, const Part& part) {
+  const Ask ask = [&](const std::string& name) { return pen.need(name).value; };
+  const shape::Blank blank = blank_body(part.blank, ask);
+  std::vector<shape::Cutter> cutters;
+  for (const bool flats : {true, false}) {
+    for (const Feature& feature : part.features) {
+      if (std::holds_alternative<Flat>(feature.shape) != flats) continue;
+      for (shape::Cutter& cutter : cutters_of(feature, ask)) cutters.push_back(std::move(cutter));
+    }
+  }
+  auto recipe = shape::Recipe::make(blank, cutters);
+  if (!recipe) {
+    pen.state({.check = "geometry",
+               .subject = recipe.error().subject,
+               .state = ledger::State::kNo,
+               .reason = base::sentence(recipe.error()),
+               .source = "plain geometry",
+               .todo = recipe.error().accepted});
+    return;
+  }
+  const base::Fingerprint print = recipe->fingerprint();
+  write_volume(pen, part.blank, *recipe);
+  pen.publish("recipe", std::move(*recipe), print);
+}
+
+}  // namespace sparewright::part

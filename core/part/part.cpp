@@ -1,0 +1,72 @@
+#include "core/part/part.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/part/writing.hpp"
+
+namespace sparewright::part {
+namespace {
+
+// The last flat on that side, before a given place in the list, that takes the whole side.
+const Feature* whole_flat(const Part& part, Face face, std::size_t before) {
+  for (std::size_t i = std::min(before, part.features.size()); i-- > 0;) {
+    const auto* flat = std::get_if<Flat>(&part.features[i].shape);
+    if (flat != nullptr && flat->side == face && !flat->region) return &part.features[i];
+  }
+  return nullptr;
+}
+
+}  // namespace
+
+const Feature* find_feature(const Part& part, std::string_view name) {
+  const auto found =
+      std::find_if(part.features.begin(), part.features.end(), [&](const Feature& f) { return f.name == name; });
+  return found == part.features.end() ? nullptr : &*found;
+}
+
+std::string feature_path(std::string_view name) { return fmt::format("feature/{}", name); }
+
+std::string blank_path(const Blank& blank, Axis axis) {
+  if (axis == Axis::kX) return "blank/length";
+  if (blank.shape == BlankShape::kRoundBar) return "blank/diameter";
+  return axis == Axis::kY ? "blank/width" : "blank/thickness";
+}
+
+std::string blank_side_path(Face face) { return fmt::format("blank/{}", name_of(face)); }
+
+std::string side_path_before(const Part& part, Face face, std::size_t before) {
+  const Feature* flat = whole_flat(part, face, before);
+  return flat == nullptr ? blank_side_path(face) : at_path(flat->name, axis_of(face));
+}
+
+std::string side_path(const Part& part, Face face) { return side_path_before(part, face, part.features.size()); }
+
+std::string at_path(std::string_view feature, Axis axis) {
+  return fmt::format("feature/{}/at {}", feature, name_of(axis));
+}
+
+std::vector<ledger::Stage> stages(const Part& part) {
+  std::vector<ledger::Stage> all;
+  all.push_back({"blank", base::Hasher().add("blank").add(fingerprint(part.blank)).done(),
+                 [blank = part.blank](ledger::Pen& pen) { write_blank(pen, blank); }});
+  const base::Fingerprint whole = fingerprint(part);
+  for (std::size_t i = 0; i < part.features.size(); ++i) {
+    all.push_back({feature_path(part.features[i].name), base::Hasher().add(whole).add(static_cast<int>(i)).done(),
+                   [part, i](ledger::Pen& pen) { write_feature(pen, part, i); }});
+  }
+  all.push_back({"part", base::Hasher().add("part").add(whole).done(),
+                 [part](ledger::Pen& pen) { write_geometry(pen, part); }});
+  return all;
+}
+
+base::Fingerprint fingerprint(const Part& part) {
+  base::Hasher h;
+  h.add(fingerprint(part.blank)).add(fingerprint(part.surroundings));
+  for (const Feature& feature : part.features) h.add(fingerprint(feature));
+  return h.done();
+}
+
+}  // namespace sparewright::part

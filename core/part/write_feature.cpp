@@ -1,0 +1,96 @@
+#include <fmt/format.h>
+
+#include "core/part/writing.hpp"
+
+namespace sparewright::part {
+namespace {
+
+using ledger::Figure;
+using ledger::Pen;
+using quantity::Kind;
+
+// The coordinate of a position: from a face inwards, from another feature along or against the axis.
+const Figure& write_at(Pen& pen, const Part& part, Axis axis, const Position& position, const Figure& distance,
+                       const std::string& local) {
+  const auto* face = std::get_if<Face>(&position.from);
+  const bool backwards = face != nullptr ? at_greater_end(*face) : position.towards_smaller;
+  const Figure& start =
+      pen.ask(face != nullptr ? side_path(part, *face) : at_path(std::get<std::string>(position.from), axis));
+  if (backwards) {
+    return pen.work(local, Kind::kCoordinate, "start less distance", [](auto s, auto d) { return s - d; }, start,
+                    distance);
+  }
+  return pen.work(local, Kind::kCoordinate, "start and distance", [](auto s, auto d) { return s + d; }, start,
+                  distance);
+}
+
+// A flat with a wall that lies over the hole's place: the hole starts from its floor, not from the side.
+bool lies_over(Pen& pen, const Flat& flat, const std::string& flat_name, const Hole& hole, const std::string& local) {
+  if (!flat.region || flat.side != hole.into || hole.at.count(flat.region->along) == 0) return false;
+  const Figure& wall = pen.ask(at_path(flat_name, flat.region->along));
+  const Figure& place = pen.ask(fmt::format("{}/at {}", local, name_of(flat.region->along)));
+  return flat.region->towards_greater ? place.value > wall.value : place.value < wall.value;
+}
+
+void write_start(Pen& pen, const Part& part, const Hole& hole) {
+  std::string surface = side_path(part, hole.into);
+  for (const Feature& feature : part.features) {
+    const auto* flat = std::get_if<Flat>(&feature.shape);
+    if (flat != nullptr && lies_over(pen, *flat, feature.name, hole, pen.stage())) {
+      surface = at_path(feature.name, axis_of(hole.into));
+    }
+  }
+  pen.work("starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; }, pen.ask(surface));
+}
+
+void write_clearance_asked(Pen& pen, const Hole& hole, const Surroundings& surroundings) {
+  if (hole.mate.empty() || !hole.clearance_asked) return;
+  write_dimension(pen, "clearance asked", *hole.clearance_asked, surroundings, CutMakesIt::kNeither);
+}
+
+void write_hole(Pen& pen, const Part& part, const Hole& hole) {
+  const Surroundings& s = part.surroundings;
+  write_dimension(pen, "diameter", hole.diameter, s, CutMakesIt::kLarger);
+  for (const auto& [axis, position] : hole.at) {
+    const Written distance = write_dimension(pen, name_of(axis), position.distance, s, CutMakesIt::kNeither);
+    write_at(pen, part, axis, position, *distance.nominal, fmt::format("at {}", name_of(axis)));
+  }
+  if (hole.depth) write_dimension(pen, "depth", *hole.depth, s, CutMakesIt::kLarger);
+  if (hole.counterbore) {
+    write_dimension(pen, "counterbore diameter", hole.counterbore->diameter, s, CutMakesIt::kLarger);
+    write_dimension(pen, "counterbore depth", hole.counterbore->depth, s, CutMakesIt::kLarger);
+  }
+  write_clearance_asked(pen, hole, s);
+  write_start(pen, part, hole);
+}
+
+void write_flat(Pen& pen, const Part& part, const Flat& flat, std::size_t index) {
+  const Surroundings& s = part.surroundings;
+  const Written leaves = write_dimension(pen, "leaves", flat.leaves, s, CutMakesIt::kSmaller);
+  const Figure& opposite_side = pen.ask(side_path_before(part, opposite(flat.side), index));
+  const std::string local = fmt::format("at {}", name_of(axis_of(flat.side)));
+  if (at_greater_end(flat.side)) {
+    pen.work(local, Kind::kCoordinate, "opposite side and what is left", [](auto o, auto l) { return o + l; },
+             opposite_side, *leaves.nominal);
+  } else {
+    pen.work(local, Kind::kCoordinate, "opposite side less what is left", [](auto o, auto l) { return o - l; },
+             opposite_side, *leaves.nominal);
+  }
+  if (!flat.region) return;
+  const Position& start = flat.region->start;
+  const Written wall = write_dimension(pen, "wall", start.distance, s, CutMakesIt::kNeither);
+  write_at(pen, part, flat.region->along, start, *wall.nominal, fmt::format("at {}", name_of(flat.region->along)));
+}
+
+}  // namespace
+
+void write_feature(Pen& pen, const Part& part, std::size_t index) {
+  const Feature& feature = part.features[index];
+  if (const auto* hole = std::get_if<Hole>(&feature.shape)) {
+    write_hole(pen, part, *hole);
+  } else {
+    write_flat(pen, part, std::get<Flat>(feature.shape), index);
+  }
+}
+
+}  // namespace sparewright::part

@@ -1,0 +1,92 @@
+// What the writers of one setup's stage share. Used inside this room only.
+#pragma once
+
+#include <set>
+#include <string>
+
+#include "core/ledger/pen.hpp"
+#include "core/part/part.hpp"
+#include "core/route/orientation.hpp"
+#include "core/route/printing.hpp"
+#include "core/route/route.hpp"
+#include "core/route/sheet.hpp"
+
+namespace sparewright::route {
+
+struct Bench {
+  ledger::Pen& pen;
+  const Route& route;
+  const Setup& setup;
+  Orientation orientation;
+  Printing print;
+  SetupSheet sheet;
+  std::set<std::string> pairs_measured;  // two holes whose distance is measured once, though it is located along two axes
+
+  // A figure of a feature: feature_figure("pivot bore", "diameter/aim").
+  const ledger::Figure& feature_figure(std::string_view feature, std::string_view local) const;
+  // The coordinate of a side of the work, as its flats leave it.
+  const ledger::Figure& side(part::Face face) const;
+  // A root that is zero but for what is not known about it.
+  const ledger::Figure& error_root(const std::string& local, double standard_uncertainty_mm, std::string source) const;
+  const ledger::Figure& choice(const std::string& local, quantity::Kind kind, double base, std::string words,
+                               std::vector<const ledger::Figure*> inputs = {}) const;
+
+  Line& add_line(std::string says);
+};
+
+// Half-width of a rectangular distribution to standard uncertainty (JCGM 100:2008, 4.3.7).
+[[nodiscard]] double from_half_width(double half_width_mm);
+
+// --- the writers, in the order of the sheet -----------------------------------------------------------------------
+void write_machine(Bench& bench);
+void write_hold(Bench& bench);
+void write_pick_up(Bench& bench);
+void write_works(Bench& bench);
+void write_before_unclamp(Bench& bench);
+void write_view(Bench& bench);
+
+enum class MachineAxis { kX, kY };
+[[nodiscard]] std::string_view name_of(MachineAxis axis);
+[[nodiscard]] const EdgePickUp& pick_up_of(const Setup& setup, MachineAxis axis);
+[[nodiscard]] Along along(const Orientation& orientation, MachineAxis axis);
+
+// Readings rise from the picked-up side into the work. +1 where the part's own axis runs that way too, else -1.
+[[nodiscard]] double inwards(const Setup& setup, MachineAxis axis);
+// Whether that is to the right (x) or away from the operator (y).
+[[nodiscard]] bool rises_right_or_away(const Bench& bench, MachineAxis axis);
+// The way to turn that goes into the work; every move ends so.
+[[nodiscard]] shop::Turning finishing(const Bench& bench, MachineAxis axis, const shop::Collar& collar);
+
+// Dials one axis to a coordinate of the part (mm, part frame) plus an offset into the work (a cutter's radius).
+// name is what the figures are called below the stage: "pivot bore/x".
+struct Dialled {
+  std::string reads;                       // "5t + 62"; "NOT KNOWN" where something is missing
+  const ledger::Figure* wanted = nullptr;  // from the picked-up side into the work
+  const ledger::Figure* lands = nullptr;   // where the rounded reading puts it, with all its causes
+};
+Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const ledger::Figure& at,
+             const ledger::Figure* offset = nullptr);
+
+// The knee's collar at a depth below the touched surface.
+[[nodiscard]] std::string depth_reads(Bench& bench, const ledger::Figure& depth);
+
+// Writes "<feature>/x made": the distance the position is measured by, as these readings make it.
+void write_made(Bench& bench, MachineAxis axis, const std::string& feature, const part::Position& position,
+                const ledger::Figure& lands);
+
+// The lines of one hole after its spot, and of one flat.
+struct HoleWork {
+  const Work* work = nullptr;
+  const part::Hole* hole = nullptr;
+  Dialled x;
+  Dialled y;
+};
+void write_spots(Bench& bench, const std::vector<HoleWork>& holes);
+void write_hole(Bench& bench, const HoleWork& hole);
+void write_flat(Bench& bench, const Work& work, const part::Flat& flat);
+
+// The speed for a tool of a diameter, written as a figure; empty text where it is not known.
+[[nodiscard]] std::string rpm_text(Bench& bench, const std::string& name, const shop::Tool& tool,
+                                   handbook::Operation operation, double diameter_mm);
+
+}  // namespace sparewright::route

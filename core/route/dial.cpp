@@ -1,0 +1,131 @@
+// From a place on the part to what the collar shows, and back to where that puts the feature.
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "core/route/bench.hpp"
+
+namespace sparewright::route {
+namespace {
+
+using ledger::Figure;
+using quantity::Kind;
+using quantity::Length;
+
+const shop::Collar* collar_of(const Setup& setup, std::string_view axis) {
+  const auto found = setup.machine.collars.find(std::string(axis));
+  return found == setup.machine.collars.end() ? nullptr : &found->second;
+}
+
+// A line set to a mark is half a division out at most; the slide comes back within `repeats` when every move ends the
+// same way (the shop's word, else one division: common practice).
+const Figure& setting_error(const Bench& bench, const shop::Collar& collar, const std::string& name) {
+  const double set = from_half_width(collar.division().base() / 2.0);
+  const double back = from_half_width(collar.repeats.base());
+  return bench.error_root(name + " setting", std::hypot(set, back),
+                          collar.repeats_given
+                              ? "half a division, and how well the slide comes back as the shop states it"
+                              : "half a division, and one division for how well the slide comes back (common practice)");
+}
+
+}  // namespace
+
+std::string_view name_of(MachineAxis axis) { return axis == MachineAxis::kX ? "x" : "y"; }
+
+const EdgePickUp& pick_up_of(const Setup& setup, MachineAxis axis) {
+  return axis == MachineAxis::kX ? setup.x : setup.y;
+}
+
+Along along(const Orientation& orientation, MachineAxis axis) {
+  return axis == MachineAxis::kX ? orientation.along_x() : orientation.along_y();
+}
+
+double inwards(const Setup& setup, MachineAxis axis) {
+  return part::at_greater_end(pick_up_of(setup, axis).side) ? -1.0 : 1.0;
+}
+
+bool rises_right_or_away(const Bench& bench, MachineAxis axis) {
+  return along(bench.orientation, axis).same_way == (inwards(bench.setup, axis) > 0.0);
+}
+
+shop::Turning finishing(const Bench& bench, MachineAxis axis, const shop::Collar& collar) {
+  const shop::Turning turning = shop::increases_coordinate(collar);
+  return rises_right_or_away(bench, axis) ? turning : shop::opposite(turning);
+}
+
+Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figure& at, const Figure* offset) {
+  Dialled dialled;
+  const Figure& zero = bench.side(pick_up_of(bench.setup, axis).side);
+  const double way = inwards(bench.setup, axis);
+  std::vector<ledger::Term> terms{{&at, way}, {&zero, -way}};
+  double wanted = way * (at.value - zero.value);
+  if (offset != nullptr) {
+    terms.push_back({offset, 1.0});
+    wanted += offset->value;
+  }
+  dialled.wanted = &bench.pen.linear(name + " wanted", Kind::kCoordinate, "from the picked-up side into the work", wanted,
+                                     terms);
+  const shop::Collar* collar = collar_of(bench.setup, name_of(axis));
+  if (collar == nullptr || !dialled.wanted->known()) {
+    dialled.reads = "NOT KNOWN";
+    dialled.lands = dialled.wanted;
+    return dialled;
+  }
+  const auto reading = shop::collar_reading(*collar, Length::from_base(dialled.wanted->value),
+                                            finishing(bench, axis, *collar));
+  bench.choice(name + " turns", Kind::kNumber, static_cast<double>(reading.turns), "whole turns from the zero",
+               {dialled.wanted});
+  bench.choice(name + " division", Kind::kNumber, reading.division, "nearest division of the collar",
+               {dialled.wanted});
+  const Figure& rounding = bench.choice(name + " rounding", Kind::kLength, reading.rounding.base(),
+                                        "what the nearest division costs", {dialled.wanted});
+  const Figure& pick_up = bench.pen.ask(fmt::format("{}/pick up {}", bench.pen.stage(), name_of(axis)));
+  dialled.lands = &bench.pen.work(
+      name + " lands", Kind::kCoordinate, "wanted, rounded, with pick-up and setting errors",
+      [](auto w, auto r, auto p, auto s) { return w + r + p + s; }, *dialled.wanted, rounding, pick_up,
+      setting_error(bench, *collar, name));
+  dialled.reads = shop::printed(reading);
+  return dialled;
+}
+
+std::string depth_reads(Bench& bench, const Figure& depth) {
+  const shop::Collar* collar = collar_of(bench.setup, "z");
+  if (collar == nullptr || !depth.known()) return "NOT KNOWN";
+  return shop::printed(shop::collar_reading(*collar, Length::from_base(depth.value), shop::deepens(*collar)));
+}
+
+void write_made(Bench& bench, MachineAxis axis, const std::string& feature, const part::Position& position,
+                const Figure& lands) {
+  const double way = inwards(bench.setup, axis);
+  const Figure& zero = bench.side(pick_up_of(bench.setup, axis).side);
+  const std::string name = fmt::format("{}/{} made", feature, part::name_of(along(bench.orientation, axis).axis));
+
+  // Where it lies in the part frame is zero + way * lands; its distance is measured from `start`, to one side.
+  std::vector<ledger::Term> terms{{&zero, 1.0}, {&lands, way}};
+  double place = zero.value + way * lands.value;
+  const auto* face = std::get_if<part::Face>(&position.from);
+  if (face != nullptr) {
+    const Figure& start = bench.side(*face);
+    terms.push_back({&start, -1.0});
+    place -= start.value;
+  } else {
+    const auto& from = std::get<std::string>(position.from);
+    const Figure& other = bench.pen.ask(fmt::format("{}/{}/{} lands", bench.pen.stage(), from, name_of(axis)));
+    if (other.known()) {  // made in this setup: the zero and its pick-up are common to both
+      terms = {{&lands, way}, {&other, -way}};
+      place = way * (lands.value - other.value);
+    } else {
+      const Figure& nominal = bench.feature_figure(from, fmt::format("at {}", part::name_of(along(bench.orientation, axis).axis)));
+      terms.push_back({&nominal, -1.0});
+      place -= nominal.value;
+    }
+  }
+  const bool backwards = face != nullptr ? part::at_greater_end(*face) : position.towards_smaller;
+  if (backwards) {
+    for (ledger::Term& term : terms) term.slope = -term.slope;
+    place = -place;
+  }
+  bench.pen.linear(name, Kind::kLength, "as these collar readings make it", place, terms);
+}
+
+}  // namespace sparewright::route

@@ -1,0 +1,162 @@
+// The lines that mill one flat.
+#include <fmt/format.h>
+
+#include <cmath>
+#include <numbers>
+
+#include "core/cutting/passes.hpp"
+#include "core/handbook/feeds.hpp"
+#include "core/route/bench.hpp"
+
+namespace sparewright::route {
+namespace {
+
+using ledger::Figure;
+using quantity::Kind;
+using shop::Tool;
+using shop::ToolKind;
+
+// Milled depths: at most the machine's quiet cut (else 0.030 in), two like cuts of 0.010 in to finish, nothing under
+// 0.003 in. The wall keeps 0.010 in until the last cut. A pass is three quarters of the cutter wide. Common practice.
+constexpr double kInch_mm = 25.4;
+constexpr double kUsualQuietCut_mm = 0.030 * kInch_mm;
+constexpr double kLikeCut_mm = 0.010 * kInch_mm;
+constexpr double kLeastCut_mm = 0.003 * kInch_mm;
+constexpr double kWallLeave_mm = 0.010 * kInch_mm;
+constexpr double kPassWidth = 0.75;
+
+const Tool* end_mill_of(const Work& work) {
+  for (const Tool& tool : work.tools) {
+    if (tool.kind == ToolKind::kEndMill) return &tool;
+  }
+  return nullptr;
+}
+
+// Inches or millimetres a minute at the speed chosen.
+std::string feed_text(Bench& bench, const std::string& name, const Tool& mill) {
+  const Figure& rpm = bench.pen.ask(fmt::format("{}/{} rpm", bench.pen.stage(), name));
+  if (!rpm.known() || !bench.route.work || mill.flutes == 0 || !mill.diameter) return "hand, steady";
+  const auto tooth = handbook::end_mill_feed(*bench.route.work, mill.material, mill.diameter->diameter());
+  if (!tooth) return "hand, steady";
+  ledger::Root root;
+  root.kind = Kind::kLength;
+  root.value = tooth->start.base();
+  root.origin = ledger::Origin::kStandard;
+  root.source = handbook::cite(tooth->printed.front().source);
+  const Figure& per_tooth = bench.pen.root(name + " feed per tooth", root);
+  const double teeth = mill.flutes;
+  const Figure& rate = bench.pen.work(name + " feed", Kind::kFeedRate, "feed per tooth times teeth times turns",
+                                      [teeth](auto f, auto n) { return f * teeth * (n / (2.0 * std::numbers::pi)); }, per_tooth, rpm);
+  return quantity::shown(rate.value, Kind::kFeedRate, bench.print.system(),
+                         bench.print.system() == quantity::UnitSystem::kInch ? 1 : 0);
+}
+
+struct Walls {  // readings that put the cutter's edge on the wall, and short of it
+  std::string rough_reads;
+  std::string reads;
+  MachineAxis axis = MachineAxis::kX;
+};
+
+const Figure& constant(Bench& bench, const std::string& local, double base, std::string source) {
+  ledger::Root root;
+  root.kind = Kind::kLength;
+  root.value = base;
+  root.origin = ledger::Origin::kChoice;
+  root.source = std::move(source);
+  return bench.pen.root(local, root);
+}
+
+Walls dial_wall(Bench& bench, const std::string& feature, const part::Flat& flat, const Tool& mill) {
+  Walls walls;
+  const part::Axis along_part = flat.region->along;
+  walls.axis = along(bench.orientation, MachineAxis::kX).axis == along_part ? MachineAxis::kX : MachineAxis::kY;
+  // The cutter's centre lies half its diameter from the wall, on the side that is milled.
+  const double side = (flat.region->towards_greater ? 1.0 : -1.0) * inwards(bench.setup, walls.axis);
+  const double radius = mill.diameter ? mill.diameter->base / 2.0 : std::nan("");
+  const std::string name = fmt::format("{}/{}", feature, name_of(walls.axis));
+  const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(along_part)));
+  const std::string how = mill.diameter_measured ? "half the cutter as measured" : "half the cutter as marked";
+  const Dialled finish = dial(bench, walls.axis, name, at, &constant(bench, name + " offset", side * radius, how));
+  const Dialled rough = dial(bench, walls.axis, name + " rough", at,
+                             &constant(bench, name + " rough offset", side * (radius + kWallLeave_mm),
+                                       how + ", and metal left on the wall"));
+  walls.reads = finish.reads;
+  walls.rough_reads = rough.reads;
+  const Figure& offset = bench.pen.ask(fmt::format("{}/{} offset", bench.pen.stage(), name));
+  const Figure& wall = bench.pen.work(name + " wall lands", Kind::kCoordinate, "cutter's centre less its radius",
+                                      [](auto c, auto o) { return c - o; }, *finish.lands, offset);
+  write_made(bench, walls.axis, feature, flat.region->start, wall);
+  return walls;
+}
+
+void put(Line& line, const Walls& walls, bool last) {
+  (walls.axis == MachineAxis::kX ? line.x_reads : line.y_reads) = last ? walls.reads : walls.rough_reads;
+}
+
+void stop_before_last(Bench& bench, const std::string& feature, double aim_mm, double like_mm) {
+  Stop stop;
+  stop.says = fmt::format("STOP. {}: wipe, measure what is left.", feature);
+  stop.readings.push_back({"found", bench.print.plain(aim_mm + like_mm)});
+  stop.rule = fmt::format("Left to go = found less {}. It should be like {}; if it is half or double, do NOT cut.",
+                          bench.print.plain(aim_mm), bench.print.plain(like_mm));
+  bench.sheet.items.emplace_back(std::move(stop));
+}
+
+void write_above_jaws(Bench& bench, const std::string& feature, const Figure& wanted) {
+  bench.pen.work(feature + "/above jaws", Kind::kLength, "what is left above the sides it sits on, less what is gripped",
+                 [](auto left, auto gripped) { return left - gripped; }, wanted,
+                 bench.pen.ask(bench.pen.stage() + "/hold/gripped"));
+}
+
+}  // namespace
+
+void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
+  const std::string& feature = work.feature;
+  const bool aims = flat.leaves.duty == part::Duty::kFits || flat.leaves.duty == part::Duty::kLocates;
+  const Figure& wanted = bench.feature_figure(feature, aims ? "leaves/aim" : "leaves");
+  const Figure& tall = bench.pen.ask(bench.pen.stage() + "/hold/height of work");
+  const Tool* mill = end_mill_of(work);
+  write_above_jaws(bench, feature, wanted);
+  if (mill == nullptr || !wanted.known() || !tall.known()) {
+    bench.add_line(fmt::format("{}: mill", feature)).expect = "NOT KNOWN";
+    return;
+  }
+  const std::string name = fmt::format("{}/{}", feature, mill->name);
+  const std::string rpm = rpm_text(bench, name, *mill, handbook::Operation::kMilling,
+                                   mill->diameter ? mill->diameter->base : 0.0);
+  const std::string feed = feed_text(bench, name, *mill);
+  Walls walls;
+  if (flat.region) walls = dial_wall(bench, feature, flat, *mill);
+  const double quiet = bench.setup.machine.quiet_cut ? bench.setup.machine.quiet_cut->base() : kUsualQuietCut_mm;
+  const auto knee = bench.setup.machine.collars.find("z");
+  const double step = knee == bench.setup.machine.collars.end() ? 0.0 : knee->second.division().base();
+  const auto passes = cutting::share_out(tall.value, wanted.value, {quiet, kLikeCut_mm, kLeastCut_mm, step});
+  bench.sheet.items.emplace_back(
+      Note{fmt::format("{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning. "
+                       "Steps of {} at most, from the open side.",
+                       feature, bench.print.plain(kPassWidth * (mill->diameter ? mill->diameter->base : 0.0)))});
+  for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
+    const bool last = i + 1 == passes.sizes_mm.size();
+    const double size = passes.sizes_mm[i];
+    if (last && passes.two_like_last) stop_before_last(bench, feature, size, passes.sizes_mm[i - 1] - size);
+    const Figure& after = bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kLength, size,
+                                       "metal shared out, two like cuts last (common practice)", {&wanted, &tall});
+    const Figure& depth = bench.pen.work(fmt::format("{}/depth {}", feature, i + 1), Kind::kLength,
+                                         "top of the work less what is left", [](auto t, auto s) { return t - s; },
+                                         tall, after);
+    Line& line = bench.add_line(last ? fmt::format("{}: mill to AIM {}{}", feature, bench.print.plain(size),
+                                                   flat.region ? ", then the wall" : "")
+                                     : fmt::format("{}: mill{}", feature,
+                                                   flat.region ? ", finish left on the wall" : ""));
+    if (flat.region) put(line, walls, last);
+    line.z_reads = depth_reads(bench, depth);
+    line.rpm = rpm;
+    line.feed = feed;
+    const Figure& least = bench.feature_figure(feature, "leaves/least");
+    const Figure& most = bench.feature_figure(feature, "leaves/most");
+    line.expect = last ? bench.print.limits(least.value, most.value, false) : bench.print.plain(size);
+    line.to_fill = true;
+  }
+}
+
+}  // namespace sparewright::route

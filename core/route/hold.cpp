@@ -1,0 +1,117 @@
+// The machine, how the work is held in it, and how the zero is picked up.
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "core/route/bench.hpp"
+
+namespace sparewright::route {
+namespace {
+
+using ledger::Figure;
+using quantity::Kind;
+
+const Figure& stated(Bench& bench, const std::string& local, double base, std::string typed, std::string source) {
+  ledger::Root root;
+  root.kind = Kind::kLength;
+  root.value = base;
+  root.origin = ledger::Origin::kChoice;
+  root.typed = std::move(typed);
+  root.source = std::move(source);
+  return bench.pen.root(local, root);
+}
+
+// An edge finder is good to this unless the shop says otherwise. Common practice.
+constexpr double kEdgeFinderHalfWidth_mm = 0.0005 * 25.4;
+
+void pick_up_axis(Bench& bench, MachineAxis axis) {
+  const EdgePickUp& pick_up = pick_up_of(bench.setup, axis);
+  const shop::Tool& finder = pick_up.edge_finder;
+  const double half_width = finder.good_to ? finder.good_to->base() : kEdgeFinderHalfWidth_mm;
+  bench.error_root(fmt::format("pick up {}", name_of(axis)), from_half_width(half_width),
+                   finder.good_to ? "edge finder, as the shop states it" : "edge finder, 0.0005 in (common practice)");
+  const double tip = finder.diameter ? finder.diameter->base : std::nan("");
+  const Figure& radius = stated(bench, fmt::format("pick up {} tip radius", name_of(axis)), tip / 2.0,
+                                finder.diameter ? finder.diameter->typed : "", "half of the edge finder's tip");
+  const std::string go_on = or_not_known(radius, bench.print.fine(radius.value));
+  const auto collar = bench.setup.machine.collars.find(std::string(name_of(axis)));
+  const std::string finish = collar == bench.setup.machine.collars.end()
+                                 ? "the finishing way"
+                                 : std::string(shop::name_of(finishing(bench, axis, collar->second)));
+  bench.sheet.pick_up.push_back(fmt::format(
+      "{} Touch {}, lift, go on {} toward the work (edge finder {}), ending {}. {} collar to 0.",
+      axis == MachineAxis::kX ? "X" : "Y", part::name_of(pick_up.side), go_on,
+      finder.diameter ? finder.diameter->typed : "?", finish, axis == MachineAxis::kX ? "X" : "Y"));
+}
+
+std::string collar_sentence(const Bench& bench, const std::string& axis, const shop::Collar& collar) {
+  return fmt::format("{} collar {} a turn, {} divisions, slack {}; finish every move {}.",
+                     axis == "x" ? "X" : axis == "y" ? "Y" : "Z", bench.print.plain(collar.per_turn.base()),
+                     collar.divisions, bench.print.plain(collar.slack.base()),
+                     shop::name_of(axis == "z" ? shop::deepens(collar)
+                                               : finishing(bench, axis == "x" ? MachineAxis::kX : MachineAxis::kY,
+                                                           collar)));
+}
+
+}  // namespace
+
+void write_machine(Bench& bench) {
+  const shop::Machine& machine = bench.setup.machine;
+  bench.sheet.machine.push_back(fmt::format("{}, no readout. Sizes in {}.", machine.name, bench.print.unit_name() == "in" ? "inches" : "mm"));
+  for (const auto& [axis, collar] : machine.collars) {
+    bench.sheet.machine.push_back(collar_sentence(bench, axis, collar));
+  }
+  bench.sheet.machine.push_back("Going back, or past it: half a turn beyond, then come up again.");
+  if (machine.head_tram) {
+    bench.sheet.check.push_back(
+        fmt::format("head, {} sweep: {} most",
+                    machine.tram_sweep ? bench.print.nominal(machine.tram_sweep->base()) : std::string("full"),
+                    bench.print.plain(machine.head_tram->base())));
+  }
+  if (machine.jaw_lift) {
+    bench.sheet.check.push_back(
+        fmt::format("work on the parallels: jaw lift {} most", bench.print.plain(machine.jaw_lift->base())));
+  }
+}
+
+void write_hold(Bench& bench) {
+  const Holding& holding = bench.setup.holding;
+  const std::string vise = holding.vise.name;
+  const Figure& jaw = stated(bench, "hold/jaw depth", holding.vise.jaw_depth.base(), "", "the shop's " + vise);
+  const Figure& height = stated(bench, "hold/under the work", holding.parallels.height.base(), holding.parallels.typed,
+                                "height of the parallels");
+  const part::Face up = bench.orientation.up;
+  const Figure& tall = bench.pen.work(
+      "hold/height of work", Kind::kLength, "top of the work less what it sits on",
+      [](auto a, auto b) {
+        using std::abs;
+        return abs(a - b);
+      },
+      bench.pen.ask(fmt::format("blank/{}", part::name_of(up))), bench.side(holding.sits_on));
+  const Figure& gripped = bench.pen.work(
+      "hold/gripped", Kind::kLength, "jaw depth less the parallels, at most the work",
+      [](auto j, auto p, auto t) {
+        using std::min;
+        return min(j - p, t);
+      },
+      jaw, height, tall);
+  const Figure& showing = bench.pen.work("hold/showing", Kind::kLength, "height of the work less what is gripped",
+                                         [](auto t, auto g) { return t - g; }, tall, gripped);
+  bench.sheet.hold.push_back(fmt::format("{}. {} to the FIXED jaw, {} to the moving jaw.", vise,
+                                         part::name_of(holding.fixed_jaw),
+                                         part::name_of(part::opposite(holding.fixed_jaw))));
+  bench.sheet.hold.push_back(
+      fmt::format("{} parallels hard against the jaws; {} down on them.",
+                  holding.parallels.typed, part::name_of(holding.sits_on)));
+  bench.sheet.hold.push_back(fmt::format("{} gripped, {} showing. Tap down: neither parallel moves.",
+                                         or_not_known(gripped, bench.print.plain(gripped.value)),
+                                         or_not_known(showing, bench.print.plain(showing.value))));
+}
+
+void write_pick_up(Bench& bench) {
+  pick_up_axis(bench, MachineAxis::kX);
+  pick_up_axis(bench, MachineAxis::kY);
+  bench.sheet.pick_up.emplace_back("Then leave both collars alone.");
+}
+
+}  // namespace sparewright::route

@@ -1,0 +1,296 @@
+// The lines that make one hole, after its spot.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/cutting/passes.hpp"
+#include "core/handbook/drill_points.hpp"
+#include "core/handbook/drilled_holes.hpp"
+#include "core/handbook/feeds.hpp"
+#include "core/route/bench.hpp"
+
+namespace sparewright::route {
+namespace {
+
+using handbook::Operation;
+using ledger::Figure;
+using quantity::Kind;
+using shop::Tool;
+using shop::ToolKind;
+
+// How far a tool is run past the far side of a through hole. Common practice.
+constexpr double kRunThrough_mm = 1.5;
+
+// Cuts of a boring head on a light mill, on diameter. Common practice: no more than 0.040 in roughing, two like cuts of
+// 0.010 in to finish, nothing under 0.004 in.
+struct BoringCuts {
+  double greatest_mm = 0.0;
+  double like_mm = 0.0;
+  double least_mm = 0.0;
+};
+BoringCuts boring_cuts(quantity::UnitSystem system) {
+  if (system == quantity::UnitSystem::kMetric) return {1.0, 0.25, 0.1};
+  return {0.040 * 25.4, 0.010 * 25.4, 0.004 * 25.4};
+}
+
+double diameter_mm(const Tool& tool) { return tool.diameter ? tool.diameter->base : std::nan(""); }
+
+std::string depth_words(Bench& bench, const HoleWork& w, const char* figure, bool full_diameter) {
+  if (!w.hole->depth && std::string_view(figure) == "depth") return "through";
+  const Figure& depth = bench.feature_figure(w.work->feature, figure);
+  return fmt::format("{} deep{}", or_not_known(depth, bench.print.plain(depth.value)),
+                     full_diameter ? " at full diameter" : "");
+}
+
+Line& place(Line& line, const HoleWork& w) {
+  line.x_reads = w.x.reads;
+  line.y_reads = w.y.reads;
+  return line;
+}
+
+// How deep the work is along the hole, from where it starts to where it comes out.
+const Figure& through_length(Bench& bench, const HoleWork& w) {
+  return bench.pen.work(
+      w.work->feature + "/length", Kind::kLength, "from where it starts to the far side",
+      [](auto a, auto b) {
+        using std::abs;
+        return abs(a - b);
+      },
+      bench.feature_figure(w.work->feature, "starts at"), bench.side(part::opposite(w.hole->into)));
+}
+
+const Figure& tool_diameter(Bench& bench, const std::string& name, const Tool& tool) {
+  ledger::Root root;
+  root.kind = Kind::kDiameter;
+  root.origin = tool.diameter_measured ? ledger::Origin::kReading : ledger::Origin::kChoice;
+  root.source = fmt::format("{}, {}", tool.name, tool.diameter_measured ? "as measured" : "as marked");
+  if (tool.diameter) {
+    root.value = tool.diameter->base;
+    root.typed = tool.diameter->typed;
+  }
+  return bench.pen.root(name, root);
+}
+
+// What a drill leaves, least to most; empty text where it is not tabled.
+std::string drilled_expect(Bench& bench, const std::string& name, const Tool& tool) {
+  const Figure& drill = tool_diameter(bench, name + " diameter", tool);
+  if (!drill.known()) return "NOT KNOWN";
+  const auto limits = handbook::drilled_hole_limits(quantity::Diameter::from_base(drill.value));
+  if (!limits) return "";
+  const auto deviation = [&](const char* which, double base) -> const Figure& {
+    ledger::Root root;
+    root.kind = Kind::kLength;
+    root.value = base;
+    root.origin = ledger::Origin::kStandard;
+    root.source = handbook::cite(limits->source);
+    return bench.pen.root(fmt::format("{} {}", name, which), root);
+  };
+  const auto plus = [](auto d, auto e) { return d + e; };
+  const Figure& least = bench.pen.work(name + " leaves at least", Kind::kDiameter, "drill and its usual limits", plus,
+                                       drill, deviation("lower limit", limits->lower.base()));
+  const Figure& most = bench.pen.work(name + " leaves at most", Kind::kDiameter, "drill and its usual limits", plus,
+                                      drill, deviation("upper limit", limits->upper.base()));
+  return bench.print.limits(least.value, most.value, false);
+}
+
+std::string feature_limits(const Bench& bench, const HoleWork& w, const char* figure, bool fine) {
+  const Figure& least = bench.feature_figure(w.work->feature, fmt::format("{}/least", figure));
+  const Figure& most = bench.feature_figure(w.work->feature, fmt::format("{}/most", figure));
+  return or_not_known(least, bench.print.limits(least.value, most.value, fine));
+}
+
+bool is_fine(const part::Dimension& d) { return d.duty == part::Duty::kFits; }
+
+void drill_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+  const std::string name = fmt::format("{}/{}", w.work->feature, tool.name);
+  Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
+                                                depth_words(bench, w, "depth", true))),
+                     w);
+  line.rpm = rpm_text(bench, name, tool, Operation::kDrilling, diameter_mm(tool));
+  line.feed = "hand, oil";
+  line.expect = drilled_expect(bench, name, tool);
+}
+
+void ream_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+  Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
+                                                depth_words(bench, w, "depth", false))),
+                     w);
+  line.rpm = rpm_text(bench, fmt::format("{}/{}", w.work->feature, tool.name), tool, Operation::kReaming,
+                      diameter_mm(tool));
+  line.feed = "hand, oil";
+  line.expect = feature_limits(bench, w, "diameter", is_fine(w.hole->diameter));
+  line.to_fill = true;
+}
+
+void counterbore_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+  if (!w.hole->counterbore) return;
+  bench.sheet.items.emplace_back(
+      Note{fmt::format("{}: touch the face with the {}, Z collar to 0.", w.work->feature, tool.name)});
+  Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
+                                                depth_words(bench, w, "counterbore depth", false))),
+                     w);
+  line.z_reads = depth_reads(bench, bench.feature_figure(w.work->feature, "counterbore depth"));
+  line.rpm = rpm_text(bench, fmt::format("{}/{}", w.work->feature, tool.name), tool, Operation::kDrilling,
+                      diameter_mm(tool));
+  line.feed = "hand, oil";
+  line.expect = "depth " + feature_limits(bench, w, "counterbore depth", false);
+  line.to_fill = true;
+}
+
+void tap_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+  Line& line = place(bench.add_line(fmt::format("{}, tap {}, started in the spindle by hand", w.work->feature,
+                                                w.hole->thread.empty() ? tool.thread : w.hole->thread)),
+                     w);
+  line.rpm = "by hand";
+  line.feed = "oil";
+}
+
+// A hole that nothing was drilled in before is bored from the drill the list names last.
+double bored_from_mm(const Work& work) {
+  double largest = 0.0;
+  for (const Tool& tool : work.tools) {
+    if (tool.kind == ToolKind::kTwistDrill && tool.diameter) largest = std::max(largest, tool.diameter->base);
+  }
+  return largest;
+}
+
+std::string head_out(const Bench& bench, const Tool& head, double on_diameter_mm) {
+  if (!head.division) return fmt::format("head out {} on diameter", bench.print.fine(on_diameter_mm));
+  const double per_division = head.division->base() * (head.reads_diameter ? 1.0 : 2.0);
+  return fmt::format("head out {} divisions, {} on diameter", quantity::fixed(on_diameter_mm / per_division, 1),
+                     bench.print.fine(on_diameter_mm));
+}
+
+void stop_before_last(Bench& bench, const HoleWork& w, const Figure& aim, double like_mm) {
+  Stop stop;
+  stop.says = fmt::format("STOP. {}: let it cool, wipe. Measure top and bottom, two ways.", w.work->feature);
+  stop.readings.push_back({"found", fmt::format("{}", bench.print.fine(aim.value - like_mm))});
+  stop.rule = fmt::format("Left to go = {} less found. It should be like {}; if it is half or double, do NOT cut.",
+                          bench.print.fine(aim.value), bench.print.fine(like_mm));
+  bench.sheet.items.emplace_back(std::move(stop));
+}
+
+void bore_lines(Bench& bench, const HoleWork& w, const Tool& head) {
+  const std::string& feature = w.work->feature;
+  const Figure& wanted = w.hole->diameter.duty == part::Duty::kFits || w.hole->diameter.duty == part::Duty::kLocates
+                             ? bench.feature_figure(feature, "diameter/aim")
+                             : bench.feature_figure(feature, "diameter");
+  const double from = bored_from_mm(*w.work);
+  const std::string rpm = rpm_text(bench, fmt::format("{}/{}", feature, head.name), head, Operation::kBoring,
+                                   wanted.known() ? wanted.value : 0.0);
+  if (!wanted.known() || from <= 0.0) {
+    Line& line = place(bench.add_line(fmt::format("{}, {}", feature, head.name)), w);
+    line.expect = "NOT KNOWN";
+    return;
+  }
+  const BoringCuts cuts = boring_cuts(bench.print.system());
+  const double step = head.division ? head.division->base() * (head.reads_diameter ? 1.0 : 2.0) : 0.0;
+  const auto passes = cutting::share_out(from, wanted.value, {cuts.greatest_mm, cuts.like_mm, cuts.least_mm, step});
+  bench.sheet.items.emplace_back(Note{"LOCK X AND Y. Turn the boring head round once by hand before power."});
+  for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
+    const bool last = i + 1 == passes.sizes_mm.size();
+    const double before = i == 0 ? from : passes.sizes_mm[i - 1];
+    const double size = passes.sizes_mm[i];
+    const Figure& after = bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kDiameter, size,
+                                       "metal shared out, two like cuts last (common practice)", {&wanted});
+    if (last && passes.two_like_last) stop_before_last(bench, w, wanted, size - before);
+    Line& line = place(
+        bench.add_line(last ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
+                            : fmt::format("{}: bore, {}", feature,
+                                          i == 0 ? std::string("first cut") : head_out(bench, head, size - before))),
+        w);
+    line.rpm = rpm;
+    line.feed = "quill, fine";
+    line.expect = last ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter))
+                       : bench.print.fine(after.value);
+    line.to_fill = true;
+  }
+}
+
+// Room for the deepest tool below the work, and between the widest and the parallels.
+void write_room(Bench& bench, const HoleWork& w) {
+  double below = 0.0;
+  for (const Tool& tool : w.work->tools) {
+    if (tool.kind == ToolKind::kSpotDrill || tool.kind == ToolKind::kCounterbore) continue;
+    double tip = 0.0;
+    if (tool.kind == ToolKind::kTwistDrill && tool.diameter) {
+      tip = handbook::point_length(tool.diameter->diameter()).base();
+    }
+    below = std::max(below, tip + kRunThrough_mm);
+  }
+  const std::string& feature = w.work->feature;
+  const auto stated = [&](const std::string& local, double base, std::string source) -> const Figure& {
+    ledger::Root root;
+    root.kind = Kind::kLength;
+    root.value = base;
+    root.origin = ledger::Origin::kDefault;
+    root.source = std::move(source);
+    return bench.pen.root(local, root);
+  };
+  if (w.hole->depth) {
+    const Figure& tip = stated(feature + "/past the depth", below - kRunThrough_mm, "point of the largest drill");
+    bench.pen.work(feature + "/below", Kind::kLength, "depth and drill point, less the metal there is",
+                   [](auto depth, auto point, auto metal) { return depth + point - metal; },
+                   bench.feature_figure(feature, "depth"), tip, through_length(bench, w));
+    return;
+  }
+  stated(feature + "/below", below, "point of the largest drill and 1.5 mm run through (common practice)");
+
+  const Along y = along(bench.orientation, MachineAxis::kY);
+  const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(y.axis)));
+  const Figure& radius =
+      bench.pen.work(feature + "/radius", Kind::kRadius, "half the largest diameter made through",
+                     [](auto d) { return d / 2.0; }, bench.feature_figure(feature, "diameter"));
+  const Figure& parallel = stated(feature + "/parallel", bench.setup.holding.parallels.thickness.base(),
+                                  "thickness of a parallel, hard against the jaw");
+  const auto room = [](auto place, auto jaw, auto r, auto t) {
+    using std::abs;
+    return abs(place - jaw) - r - t;
+  };
+  const part::Face away = bench.orientation.away;
+  const Figure& fixed = bench.pen.work(feature + "/to fixed parallel", Kind::kLength,
+                                       "place to jaw, less radius and parallel", room, at, bench.side(away), radius,
+                                       parallel);
+  const Figure& moving = bench.pen.work(feature + "/to moving parallel", Kind::kLength,
+                                        "place to jaw, less radius and parallel", room, at,
+                                        bench.side(part::opposite(away)), radius, parallel);
+  bench.pen.work(
+      feature + "/to parallel", Kind::kLength, "the nearer parallel",
+      [](auto a, auto b) {
+        using std::min;
+        return min(a, b);
+      },
+      fixed, moving);
+}
+
+}  // namespace
+
+void write_hole(Bench& bench, const HoleWork& w) {
+  write_room(bench, w);
+  for (const Tool& tool : w.work->tools) {
+    switch (tool.kind) {
+      case ToolKind::kSpotDrill:
+      case ToolKind::kEdgeFinder:
+        break;
+      case ToolKind::kTwistDrill:
+        drill_line(bench, w, tool);
+        break;
+      case ToolKind::kReamer:
+        ream_line(bench, w, tool);
+        break;
+      case ToolKind::kCounterbore:
+      case ToolKind::kEndMill:
+        counterbore_line(bench, w, tool);
+        break;
+      case ToolKind::kBoringHead:
+        bore_lines(bench, w, tool);
+        break;
+      case ToolKind::kTap:
+        tap_line(bench, w, tool);
+        break;
+    }
+  }
+}
+
+}  // namespace sparewright::route

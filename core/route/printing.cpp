@@ -1,0 +1,71 @@
+#include "core/route/printing.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace sparewright::route {
+namespace {
+
+// To the inner side of a limit; a value within a millionth of a last place of a printed one is that one.
+constexpr double kSame = 1e-6;
+double rounded_up(double value, int places) {
+  const double scale = std::pow(10.0, places);
+  return std::ceil(value * scale - kSame) / scale;
+}
+double rounded_down(double value, int places) {
+  const double scale = std::pow(10.0, places);
+  return std::floor(value * scale + kSame) / scale;
+}
+
+}  // namespace
+
+double Printing::in_unit(double mm) const {
+  return quantity::display_unit(quantity::Kind::kLength, system_).from_base(mm);
+}
+
+int Printing::places(bool is_fine) const {
+  const int plain_places = system_ == quantity::UnitSystem::kInch ? 3 : 2;
+  return is_fine ? plain_places + 1 : plain_places;
+}
+
+std::string Printing::fine(double mm) const { return quantity::fixed(in_unit(mm), places(true)); }
+std::string Printing::plain(double mm) const { return quantity::fixed(in_unit(mm), places(false)); }
+
+std::string Printing::nominal(double mm) const {
+  std::string number = plain(mm);
+  while (number.ends_with('0')) number.pop_back();
+  if (number.ends_with('.')) number.pop_back();
+  return fmt::format("{} {}", number, unit_name());
+}
+
+std::string Printing::least(double mm, bool is_fine) const {
+  return quantity::fixed(rounded_up(in_unit(mm), places(is_fine)), places(is_fine));
+}
+
+std::string Printing::most(double mm, bool is_fine) const {
+  return quantity::fixed(rounded_down(in_unit(mm), places(is_fine)), places(is_fine));
+}
+
+std::string Printing::limits(double least_mm, double most_mm, bool is_fine) const {
+  return fmt::format("{}-{}", least(least_mm, is_fine), most(most_mm, is_fine));
+}
+
+std::string Printing::size_with_room(double nominal_mm, double least_mm, double most_mm) const {
+  const int p = places(false);
+  const bool even = std::abs(in_unit(most_mm - nominal_mm) - in_unit(nominal_mm - least_mm)) <= kSame;
+  if (!even) return limits(least_mm, most_mm, false);
+  // About the size as printed, so that rounding it does not move the limits outwards.
+  const double printed = quantity::rounded(in_unit(nominal_mm), p);
+  const double room = std::min(in_unit(most_mm) - printed, printed - in_unit(least_mm));
+  return fmt::format("{} ±{}", quantity::fixed(printed, p), quantity::fixed(rounded_down(room, p), p));
+}
+
+std::string Printing::unit_name() const { return system_ == quantity::UnitSystem::kInch ? "in" : "mm"; }
+
+std::string or_not_known(const ledger::Figure& figure, const std::string& text) {
+  return figure.known() ? text : "NOT KNOWN";
+}
+
+}  // namespace sparewright::route

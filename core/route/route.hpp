@@ -1,0 +1,37 @@
+// The order of work as stages: one for each setup. Its figures, below "op 20/":
+//
+//   hold/gripped, hold/showing, hold/under the work          how it is held
+//   pick up x, pick up y                                     what the edge finder does not know
+//   <feature>/x wanted, x turns, x division, x rounding,     what is dialled, and
+//   <feature>/x lands, x made                                where that puts the feature: from the zero, and as the
+//                                                            distance its dimension is measured by (y alike)
+//   <feature>/below, to parallel                             room for the deepest tool
+//   <feature>/cut 1 ...                                      size after each cut
+//   <feature>/rpm <tool>                                     the speed chosen
+// and the value "op 20/sheet" (a SetupSheet).
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/handbook/work.hpp"
+#include "core/ledger/ledger.hpp"
+#include "core/part/part.hpp"
+#include "core/route/plan.hpp"
+
+namespace sparewright::route {
+
+// What the setups share.
+struct Route {
+  Plan plan;
+  part::Part part;
+  std::optional<handbook::Work> work;  // the material as the cutting tables see it; none where it is not known
+  quantity::UnitSystem system = quantity::UnitSystem::kInch;
+};
+
+[[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);
+
+[[nodiscard]] std::string sheet_path(const Setup& setup);  // "op 20/sheet"
+
+}  // namespace sparewright::route

@@ -1,0 +1,90 @@
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "core/route/bench.hpp"
+
+namespace sparewright::route {
+namespace {
+
+void write_setup(ledger::Pen& pen, const Route& route, const Setup& setup) {
+  const auto orientation = orientation_of(setup.holding);
+  if (!orientation) return;  // refused when the text was read
+  Bench bench{pen, route, setup, *orientation, Printing(route.system), {}, {}};
+  bench.sheet.op = setup.op;
+  bench.sheet.name = setup.name;
+  bench.sheet.done_before = setup.done_before;
+  write_machine(bench);
+  write_hold(bench);
+  write_pick_up(bench);
+  write_works(bench);
+  write_before_unclamp(bench);
+  write_view(bench);
+  const base::Fingerprint print = fingerprint(bench.sheet);
+  pen.publish("sheet", std::move(bench.sheet), print);
+}
+
+base::Fingerprint definition(const Route& route, const Setup& setup) {
+  base::Hasher h;
+  h.add(fingerprint(setup)).add(part::fingerprint(route.part)).add(static_cast<int>(route.system));
+  h.add(route.work.has_value());
+  if (route.work) {
+    h.add(static_cast<int>(route.work->group)).add(route.work->hardness.has_value());
+    if (route.work->hardness) h.add(route.work->hardness->low).add(route.work->hardness->high);
+  }
+  return h.done();
+}
+
+}  // namespace
+
+std::vector<ledger::Stage> stages(const Route& route) {
+  std::vector<ledger::Stage> all;
+  for (const Setup& setup : route.plan.setups) {
+    all.push_back({setup_path(setup), definition(route, setup),
+                   [route, setup](ledger::Pen& pen) { write_setup(pen, route, setup); }});
+  }
+  return all;
+}
+
+std::string sheet_path(const Setup& setup) { return setup_path(setup) + "/sheet"; }
+
+const ledger::Figure& Bench::feature_figure(std::string_view feature, std::string_view local) const {
+  return pen.ask(fmt::format("{}/{}", part::feature_path(feature), local));
+}
+
+const ledger::Figure& Bench::side(part::Face face) const { return pen.ask(part::side_path(route.part, face)); }
+
+const ledger::Figure& Bench::error_root(const std::string& local, double standard_uncertainty_mm,
+                                        std::string source) const {
+  ledger::Root root;
+  root.kind = quantity::Kind::kLength;
+  root.value = 0.0;
+  root.origin = ledger::Origin::kDefault;
+  root.source = std::move(source);
+  root.shares = {{fmt::format("{}/{}", pen.stage(), local), standard_uncertainty_mm}};
+  return pen.root(local, root);
+}
+
+const ledger::Figure& Bench::choice(const std::string& local, quantity::Kind kind, double base, std::string words,
+                                    std::vector<const ledger::Figure*> inputs) const {
+  ledger::Decision decision;
+  decision.kind = kind;
+  decision.value = base;
+  decision.words = std::move(words);
+  decision.inputs = std::move(inputs);
+  return pen.decide(local, decision);
+}
+
+Line& Bench::add_line(std::string says) {
+  int number = 1;
+  for (const Item& item : sheet.items) number += std::holds_alternative<Line>(item) ? 1 : 0;
+  Line line;
+  line.number = number;
+  line.says = std::move(says);
+  sheet.items.emplace_back(std::move(line));
+  return std::get<Line>(sheet.items.back());
+}
+
+double from_half_width(double half_width_mm) { return half_width_mm / std::sqrt(3.0); }
+
+}  // namespace sparewright::route

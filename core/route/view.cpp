@@ -1,0 +1,102 @@
+// The plan view of the work as it is held, from the figures.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/route/bench.hpp"
+
+namespace sparewright::route {
+namespace {
+
+// From a coordinate of the part to one of the machine, from the picked-up zero.
+double on_machine(const Bench& bench, MachineAxis axis, double at_mm) {
+  const Along part_axis = along(bench.orientation, axis);
+  const double zero = bench.side(pick_up_of(bench.setup, axis).side).value;
+  return (part_axis.same_way ? 1.0 : -1.0) * (at_mm - zero);
+}
+
+double blank_side(const Bench& bench, part::Face face) {
+  return bench.pen.ask(fmt::format("blank/{}", part::name_of(face))).value;
+}
+
+bool cut_here(const Setup& setup, const std::string& feature) {
+  return std::any_of(setup.works.begin(), setup.works.end(), [&](const Work& w) { return w.feature == feature; });
+}
+
+PlanView::Rectangle outline(const Bench& bench) {
+  const Orientation& o = bench.orientation;
+  PlanView::Rectangle r;
+  r.name = "work";
+  r.left_mm = on_machine(bench, MachineAxis::kX, blank_side(bench, part::opposite(o.right)));
+  r.right_mm = on_machine(bench, MachineAxis::kX, blank_side(bench, o.right));
+  r.near_mm = on_machine(bench, MachineAxis::kY, blank_side(bench, part::opposite(o.away)));
+  r.far_mm = on_machine(bench, MachineAxis::kY, blank_side(bench, o.away));
+  return r;
+}
+
+void add_hole(Bench& bench, const part::Feature& feature, const part::Hole& hole) {
+  const bool open_above = hole.into == bench.orientation.up ||
+                          (!hole.depth && hole.into == part::opposite(bench.orientation.up));
+  if (!open_above) return;
+  const auto at = [&](MachineAxis axis) {
+    const part::Axis along_part = along(bench.orientation, axis).axis;
+    return on_machine(bench, axis,
+                      bench.feature_figure(feature.name, fmt::format("at {}", part::name_of(along_part))).value);
+  };
+  const bool here = cut_here(bench.setup, feature.name);
+  const double x = at(MachineAxis::kX);
+  const double y = at(MachineAxis::kY);
+  bench.sheet.view.holes.push_back(
+      {feature.name, x, y, bench.feature_figure(feature.name, "diameter").value / 2.0, here});
+  if (hole.counterbore && hole.into == bench.orientation.up) {
+    bench.sheet.view.holes.push_back(
+        {"", x, y, bench.feature_figure(feature.name, "counterbore diameter").value / 2.0, here});
+  }
+}
+
+void add_flat(Bench& bench, const part::Feature& feature, const part::Flat& flat) {
+  if (flat.side != bench.orientation.up) return;
+  PlanView::Rectangle r = outline(bench);
+  r.name = feature.name;
+  r.cut_here = cut_here(bench.setup, feature.name);
+  if (flat.region) {
+    const bool is_x = along(bench.orientation, MachineAxis::kX).axis == flat.region->along;
+    const MachineAxis axis = is_x ? MachineAxis::kX : MachineAxis::kY;
+    const double wall = on_machine(
+        bench, axis,
+        bench.feature_figure(feature.name, fmt::format("at {}", part::name_of(flat.region->along))).value);
+    const bool beyond = flat.region->towards_greater == along(bench.orientation, axis).same_way;
+    double& moved = is_x ? (beyond ? r.left_mm : r.right_mm) : (beyond ? r.near_mm : r.far_mm);
+    moved = wall;
+  }
+  bench.sheet.view.flats.push_back(std::move(r));
+}
+
+}  // namespace
+
+void write_view(Bench& bench) {
+  PlanView& view = bench.sheet.view;
+  view.work = outline(bench);
+  for (const part::Feature& feature : bench.route.part.features) {
+    if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
+      add_hole(bench, feature, *hole);
+    } else {
+      add_flat(bench, feature, std::get<part::Flat>(feature.shape));
+    }
+  }
+  view.x_rises_right = rises_right_or_away(bench, MachineAxis::kX);
+  view.y_rises_away = rises_right_or_away(bench, MachineAxis::kY);
+  const double middle = (view.work.left_mm + view.work.right_mm) / 2.0;
+  const double half_jaw = bench.setup.holding.vise.jaw_width.base() / 2.0;
+  view.jaw_left_mm = middle - half_jaw;
+  view.jaw_right_mm = middle + half_jaw;
+  view.parallel_mm = bench.setup.holding.parallels.thickness.base();
+  const Orientation& o = bench.orientation;
+  view.left_side = part::name_of(part::opposite(o.right));
+  view.right_side = part::name_of(o.right);
+  view.near_side = part::name_of(part::opposite(o.away));
+  view.far_side = part::name_of(o.away);
+}
+
+}  // namespace sparewright::route

@@ -1,0 +1,278 @@
+#include "core/shape/witness.hpp"
+
+#include <algorithm>
+#include <array>
+#include <numbers>
+
+#include "core/shape/clearance.hpp"
+#include "core/shape/material.hpp"
+#include "core/shape/surface_points.hpp"
+
+namespace sparewright::shape {
+namespace {
+
+// A witness may not end on an end face of the bar where its round side was asked for.
+bool on_round_side(const Primitive& blank, const Point& p) {
+  const Bounds ends = bounds(blank, frame_of(blank));
+  const double z = frame_of(blank).to_local(p).z;
+  return z > ends.low.z + kTouch_mm && z < ends.high.z - kTouch_mm;
+}
+
+bool on_surface(const Primitive& body, const Point& p) {
+  return std::abs(clearance(body, p).distance_mm) <= kTouch_mm;
+}
+
+// Where a ray leaves a body for good. One that starts at an edge of the body may touch it there and nowhere
+// else.
+std::optional<double> leaves(const Primitive& body, const Ray& ray, const Point& p) {
+  if (const auto in = inside(body, ray)) return in->exit_mm;
+  if (on_surface(body, p)) return 0.0;
+  return std::nullopt;
+}
+
+std::optional<double> arrives(const WallSubject& subject, const Ray& ray, const Point& q) {
+  if (subject.to_round_side) {
+    const auto in_blank = inside(subject.blank, ray);
+    return in_blank ? std::optional(in_blank->exit_mm) : std::nullopt;
+  }
+  if (const auto in = inside(subject.to, ray)) return in->enter_mm;
+  if (on_surface(subject.to, q)) return dot(q - ray.origin, ray.direction);
+  return std::nullopt;
+}
+
+// The point itself where it is inside a body, else the nearest of its surface.
+Point onto(const Primitive& body, const Point& p) {
+  const Clearance c = clearance(body, p);
+  return c.distance_mm > 0.0 ? p - c.distance_mm * c.normal : p;
+}
+
+// Where along a-b a body comes nearest (or lies deepest): its clearance is convex along the line, so thirds
+// close in.
+Point nearest_along(const Primitive& body, const Point& a, const Point& b) {
+  constexpr int kThirds = 60;
+  double low = 0.0;
+  double high = 1.0;
+  for (int i = 0; i < kThirds; ++i) {
+    const double s = low + (high - low) / 3;
+    const double t = high - (high - low) / 3;
+    if (clearance(body, between(a, b, s)).distance_mm <= clearance(body, between(a, b, t)).distance_mm) {
+      high = t;
+    } else {
+      low = s;
+    }
+  }
+  return between(a, b, (low + high) / 2);
+}
+
+// For every other cutter the half-space that the witness lies in and the cutter does not.
+std::vector<Primitive> clear_of_others(const WallSubject& subject, const Witness& w) {
+  std::vector<Primitive> all;
+  for (const Primitive* other : subject.others) {
+    const Point near = nearest_along(*other, w.from, w.to);
+    const Clearance c = clearance(*other, near);
+    all.emplace_back(HalfSpace{Frame::along(near - c.distance_mm * c.normal, -c.normal)});
+  }
+  return all;
+}
+
+std::optional<NearestPair> nearest_within(const WallSubject& subject, std::span<const Primitive> walls) {
+  std::vector<const Primitive*> from{&subject.from, &subject.blank};
+  std::vector<const Primitive*> to{&subject.to};
+  if (!subject.to_outside) to.push_back(&subject.blank);
+  for (const Primitive& wall : walls) {
+    from.push_back(&wall);
+    to.push_back(&wall);
+  }
+  return nearest_pair(from, to, ball_round(subject.blank));
+}
+
+// Draws a witness tight: within the convex part of the metal around it that no other cutter enters, the
+// nearest pair is found exactly; around that pair the convex part is another one; so on while it gets
+// shorter.
+Witness drawn_tight(const WallSubject& subject, Witness best) {
+  constexpr int kMostPulls = 12;
+  for (int pull = 0; pull < kMostPulls; ++pull) {
+    const auto pair = nearest_within(subject, clear_of_others(subject, best));
+    if (!pair) break;
+    if (pair->distance_mm <= kTouch_mm && !in_air_of(subject.others, pair->on_a)) {
+      return {pair->on_a, pair->on_b, 0.0};
+    }
+    const auto tighter = witness_near(subject, pair->on_a, pair->on_b);
+    if (!tighter || tighter->length_mm >= best.length_mm - kRegionAccuracy_mm) break;
+    best = *tighter;
+  }
+  return best;
+}
+
+// The n-th of a fixed sequence of directions for both ends at once, spread evenly: where they go to, in units of a step.
+// Source of the sequence: powers of 1/g, g^5 = g + 1, after M. Roberts, "The unreasonable effectiveness of quasirandom
+// sequences" (2018).
+std::array<double, 4> feeler(int n) {
+  constexpr double kG = 1.1673039782614187;
+  std::array<double, 4> out{};
+  double power = 1.0;
+  for (double& x : out) {
+    power /= kG;
+    const double turns = (n + 0.5) * power;
+    x = 2.0 * (turns - std::floor(turns)) - 1.0;
+  }
+  return out;
+}
+
+// Feels its way: both ends moved sideways, by ever smaller steps as nothing shorter is found. Finds the way round edges
+// that drawing tight catches on.
+Witness felt_out(const WallSubject& subject, Witness best) {
+  constexpr int kFeelers = 48;
+  int n = 0;
+  double step_mm = ball_round(subject.blank).radius_mm / 32;
+  while (step_mm > kRegionAccuracy_mm && best.length_mm > kTouch_mm) {
+    const Frame along = Frame::along(best.from, best.to - best.from);
+    bool shorter = false;
+    for (int i = 0; i < kFeelers && !shorter; ++i) {
+      const auto [a, b, c, d] = feeler(n++);
+      const auto w =
+          witness_along(subject, onto(subject.from, best.from + step_mm * (a * along.x + b * along.y)),
+                        onto(subject.to, best.to + step_mm * (c * along.x + d * along.y)));
+      shorter = w && w->length_mm < best.length_mm - kRegionAccuracy_mm / 10;
+      if (shorter) best = *w;
+    }
+    if (!shorter) step_mm /= 2;
+  }
+  return best;
+}
+
+// A tight witness made shorter still.
+Witness shortened(const WallSubject& subject, const Witness& start) {
+  constexpr int kMostRounds = 4;
+  Witness best = start;
+  for (int round = 0; round < kMostRounds; ++round) {
+    const Witness next = drawn_tight(subject, felt_out(subject, best));
+    if (next.length_mm >= best.length_mm - kRegionAccuracy_mm) break;
+    best = next;
+  }
+  return best;
+}
+
+// The points spread over a body that border on metal as far as the blank and the other cutters go.
+std::vector<Point> bordering_points(const WallSubject& subject, const Primitive& body) {
+  std::vector<Point> all = surface_points(body);
+  std::erase_if(all, [&](const Point& p) {
+    return clearance(subject.blank, p).distance_mm > kTouch_mm || in_air_of(subject.others, p);
+  });
+  return all;
+}
+
+struct Start {
+  Point p;
+  Point q;
+  double distance_mm = 0.0;
+};
+
+// From every point straight to the nearest point of the other body, and from every point to every other: the
+// first are better, but where the bodies slant away from each other they may all lead into the air.
+std::vector<Start> starts(const WallSubject& subject) {
+  std::vector<Start> all;
+  const auto keep = [&](const Point& p, const Point& q) { all.push_back({p, q, distance_mm(p, q)}); };
+  const std::vector<Point> from = bordering_points(subject, subject.from);
+  const std::vector<Point> to = bordering_points(subject, subject.to);
+  for (const Point& p : from)
+    keep(p, onto(subject.to, p));
+  for (const Point& q : to)
+    keep(onto(subject.from, q), q);
+  for (const Point& p : from) {
+    for (const Point& q : to)
+      keep(p, q);
+  }
+  std::stable_sort(all.begin(), all.end(),
+                   [](const auto& a, const auto& b) { return a.distance_mm < b.distance_mm; });
+  return all;
+}
+
+void sort_by_length(std::vector<Witness>& all) {
+  std::stable_sort(all.begin(), all.end(),
+                   [](const auto& a, const auto& b) { return a.length_mm < b.length_mm; });
+}
+
+// The shortest few starts that lie in metal, none of them next to another.
+std::vector<Witness> first_witnesses(const WallSubject& subject) {
+  constexpr std::size_t kEnough = 8;
+  constexpr double kApart = 0.05;  // of the ball round the blank
+  const double apart_mm = kApart * ball_round(subject.blank).radius_mm;
+  std::vector<Witness> found;
+  const auto beside = [&](const Point& p, const Point& q) {
+    return std::any_of(found.begin(), found.end(), [&](const Witness& w) {
+      return distance_mm(w.from, p) < apart_mm && distance_mm(w.to, q) < apart_mm;
+    });
+  };
+  for (const Start& start : starts(subject)) {
+    if (beside(start.p, start.q)) continue;
+    if (const auto w = witness_along(subject, start.p, start.q)) found.push_back(*w);
+    if (found.size() == kEnough) break;
+  }
+  return found;
+}
+
+}  // namespace
+
+std::optional<Witness> witness_along(const WallSubject& subject, const Point& p, const Point& q) {
+  if (!(distance_mm(p, q) > kTouch_mm)) return std::nullopt;
+  const Ray ray = ray_through(p, q);
+  const auto start_mm = leaves(subject.from, ray, p);
+  const auto end_mm = arrives(subject, ray, q);
+  if (!start_mm || !end_mm) return std::nullopt;
+  std::vector<Interval> metal;
+  metal_along(subject.blank, subject.air, ray, metal);
+  for (const Interval& m : metal) {
+    if (m.enter_mm > *start_mm + kTouch_mm || m.exit_mm < *end_mm - kTouch_mm) continue;
+    const Interval stretch{std::max(m.enter_mm, *start_mm), std::min(m.exit_mm, *end_mm)};
+    const Witness w{ray.at(stretch.enter_mm), ray.at(stretch.exit_mm), stretch.length_mm()};
+    if (w.length_mm < 0.0 || (subject.to_round_side && !on_round_side(subject.blank, w.to))) continue;
+    return w;
+  }
+  return std::nullopt;
+}
+
+std::optional<Witness> witness_near(const WallSubject& subject, const Point& p, const Point& q) {
+  constexpr int kWays = 8;
+  constexpr double kNudge_mm = kRegionAccuracy_mm;
+  if (const auto w = witness_along(subject, p, q)) return w;
+  if (!(distance_mm(p, q) > kTouch_mm)) return std::nullopt;
+  const Frame along = Frame::along(p, q - p);
+  for (int way = 0; way < kWays; ++way) {
+    const double angle = 2 * std::numbers::pi * way / kWays;
+    const Vector nudge = kNudge_mm * (std::cos(angle) * along.x + std::sin(angle) * along.y);
+    if (const auto w = witness_along(subject, p + nudge, q + nudge)) return w;
+  }
+  return std::nullopt;
+}
+
+std::optional<NearestPair> nearest_in_blank(const WallSubject& subject) {
+  return nearest_within(subject, {});
+}
+
+std::optional<Witness> shortest_witness(const WallSubject& subject) {
+  constexpr std::size_t kBest = 4;
+  std::vector<Witness> found = first_witnesses(subject);
+  for (Witness& w : found)
+    w = drawn_tight(subject, w);
+  sort_by_length(found);
+  found.resize(std::min(found.size(), kBest));
+  for (Witness& w : found)
+    w = shortened(subject, w);
+  sort_by_length(found);
+  if (found.empty()) return std::nullopt;
+  return found.front();
+}
+
+bool in_air_of(Region others, const Point& point) {
+  return std::any_of(others.begin(), others.end(), [&](const Primitive* other) {
+    return clearance(*other, point).distance_mm < -kTouch_mm;
+  });
+}
+
+Ball ball_round(const Primitive& blank) {
+  const Bounds b = bounds(blank);
+  return {b.middle(), length_mm(b.size())};  // twice the radius needed: room for the feet on planes outside
+}
+
+}  // namespace sparewright::shape

@@ -1,0 +1,103 @@
+// What this shop has: machines as they stand, tools as measured, holding devices, instruments.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/hash.hpp"
+#include "core/handbook/work.hpp"
+#include "core/quantity/quantity.hpp"
+#include "core/quantity/typed.hpp"
+#include "core/shop/collar.hpp"
+
+namespace sparewright::shop {
+
+enum class MachineKind { kVerticalMill };
+
+struct Travel {
+  std::optional<quantity::Length> x;
+  std::optional<quantity::Length> y;
+  std::optional<quantity::Length> z;
+  std::optional<quantity::Length> quill;
+};
+
+// A machine as it stands.
+struct Machine {
+  std::string name;
+  MachineKind kind = MachineKind::kVerticalMill;
+  std::vector<double> speeds_rpm;                  // rising, more than 0
+  std::optional<quantity::Power> power;
+  std::optional<quantity::Length> quiet_cut;       // heaviest depth it takes without complaint
+  Travel travel;
+  std::map<std::string, Collar> collars;           // "x", "y", "z"
+  std::optional<quantity::Length> head_tram;       // out of square, over tram_sweep
+  std::optional<quantity::Length> tram_sweep;
+  std::optional<quantity::Length> jaw_lift;
+  std::string out_of_use;                          // why, or empty
+};
+
+struct Parallel {
+  quantity::Length height;
+  quantity::Length thickness;
+  std::string typed;
+};
+
+struct Vise {
+  std::string name;
+  quantity::Length jaw_width;
+  quantity::Length jaw_depth;
+  quantity::Length opens;
+  std::vector<Parallel> parallels;
+};
+
+enum class ToolKind {
+  kSpotDrill,
+  kTwistDrill,
+  kReamer,
+  kTap,
+  kCounterbore,
+  kEndMill,
+  kBoringHead,
+  kEdgeFinder,
+};
+[[nodiscard]] std::string_view name_of(ToolKind kind);
+
+// A tool as measured: a reground cutter is not its nominal.
+struct Tool {
+  std::string name;
+  ToolKind kind = ToolKind::kTwistDrill;
+  handbook::ToolMaterial material = handbook::ToolMaterial::kHighSpeedSteel;
+  std::optional<quantity::Typed> diameter;     // as measured where it was; the tip for an edge finder
+  bool diameter_measured = false;
+  std::optional<quantity::Length> reach;       // how deep it can go: flutes, bar
+  std::optional<quantity::Length> pilot;       // of a counterbore
+  std::optional<quantity::Length> bar;         // of a boring head
+  std::optional<quantity::Length> least_bore;  // of a boring head
+  std::optional<quantity::Length> division;    // of a boring head's screw
+  bool reads_diameter = true;                  // of a boring head's screw
+  std::string thread;                          // of a tap
+  int flutes = 0;                              // of an end mill; 0 where not said
+  std::optional<quantity::Length> good_to;     // of an edge finder
+};
+
+// The shop. Names are unique within each list; the job room sees to it.
+struct Shop {
+  std::string title;
+  quantity::UnitSystem units = quantity::UnitSystem::kInch;
+  std::vector<Machine> machines;
+  std::vector<Vise> vises;
+  std::vector<Tool> tools;
+};
+
+[[nodiscard]] const Machine* find_machine(const Shop& shop, std::string_view name);
+[[nodiscard]] const Vise* find_vise(const Shop& shop, std::string_view name);
+[[nodiscard]] const Tool* find_tool(const Shop& shop, std::string_view name);
+
+[[nodiscard]] base::Fingerprint fingerprint(const Machine& machine);
+[[nodiscard]] base::Fingerprint fingerprint(const Vise& vise);
+[[nodiscard]] base::Fingerprint fingerprint(const Tool& tool);
+
+}  // namespace sparewright::shop

@@ -1,0 +1,205 @@
+#include "core/survey/check.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <set>
+#include <string_view>
+
+#include <fmt/format.h>
+
+#include "core/base/nearest.hpp"
+#include "core/survey/adjust.hpp"
+#include "core/survey/equation.hpp"
+
+namespace sparewright::survey {
+namespace {
+
+using base::Code;
+using base::Failure;
+using quantity::Typed;
+
+Failure failure(Code code, std::string_view found, std::string_view accepted, std::string_view subject) {
+  Failure f;
+  f.code = code;
+  f.found = found;
+  f.accepted = accepted;
+  f.subject = subject;
+  return f;
+}
+
+class Checker {
+ public:
+  explicit Checker(const Survey& survey) : survey_(survey) {}
+
+  std::vector<Trouble> run() {
+    if (survey_.readings.empty()) {
+      add(Trouble::In::kSurvey, 0, "reading", failure(Code::kReadingsTooFew, "", "a reading", "anything"));
+    }
+    if (survey_.readings.size() > kMostReadings) {
+      add(Trouble::In::kSurvey, 0, "reading",
+          failure(Code::kTooMany, fmt::format("{} readings", survey_.readings.size()),
+                  fmt::format("at most {}", kMostReadings), "measuring up"));
+    }
+    check_names(survey_.instruments, Trouble::In::kInstrument, "instrument");
+    for (std::size_t i = 0; i < survey_.instruments.size(); ++i)
+      check_instrument(i);
+    check_names(survey_.dimensions, Trouble::In::kDimension, "dimension");
+    for (std::size_t i = 0; i < survey_.dimensions.size(); ++i)
+      check_usable(i);
+    check_names(survey_.readings, Trouble::In::kReading, "reading");
+    for (std::size_t i = 0; i < survey_.readings.size(); ++i)
+      check_reading(i);
+    for (std::size_t i = 0; i < survey_.dimensions.size(); ++i)
+      check_measured(i);
+    std::stable_sort(troubles_.begin(), troubles_.end(),
+                     [](const Trouble& a, const Trouble& b) { return a.in < b.in; });
+    return std::move(troubles_);
+  }
+
+ private:
+  void add(Trouble::In in, std::size_t index, std::string_view field, Failure f) {
+    troubles_.push_back({in, index, std::string(field), std::move(f)});
+  }
+
+  template <typename Named>
+  void check_names(const std::vector<Named>& list, Trouble::In in, std::string_view what) {
+    std::set<std::string_view> seen;
+    for (std::size_t i = 0; i < list.size(); ++i) {
+      const std::string& name = list[i].name;
+      if (name.empty() || name.find('/') != std::string::npos) {
+        add(in, i, "name", failure(Code::kValueNotAccepted, name, "a name without '/'", "name"));
+      } else if (!seen.insert(name).second) {
+        add(in, i, "name", failure(Code::kNameTwice, name, "another name", what));
+      }
+    }
+  }
+
+  void check_instrument(std::size_t i) {
+    const Instrument& instrument = survey_.instruments[i];
+    check_positive(i, "good_to", instrument.good_to);
+    check_positive(i, "reads", instrument.reads);
+    if (instrument.zero_within) check_not_negative(i, *instrument.zero_within);
+    for (const JawPair& pair : instrument.jaw_pairs) {
+      if (pair.zero_within) check_not_negative(i, *pair.zero_within);
+    }
+  }
+  void check_not_negative(std::size_t i, const Typed& zero_within) {
+    if (zero_within.base >= 0.0) return;
+    add(Trouble::In::kInstrument, i, "zero_within",
+        failure(Code::kValueNotAccepted, zero_within.typed, "0 or more", "zero_within"));
+  }
+  void check_positive(std::size_t i, std::string_view field, const Typed& number) {
+    if (number.base > 0.0) return;
+    add(Trouble::In::kInstrument, i, field,
+        failure(Code::kSizeNotPositive, number.typed, "",
+                fmt::format("'{}' of {}", field, survey_.instruments[i].name)));
+  }
+
+  // A name is usable if it reads as an expression that is just that name.
+  void check_usable(std::size_t i) {
+    const std::string& name = survey_.dimensions[i].name;
+    const auto read = formula::Expression::read(name);
+    if (read && read->names() == std::vector<std::string>{name}) return;
+    add(Trouble::In::kDimension, i, "name",
+        failure(Code::kValueNotAccepted, name, "letters, digits, '_' and '.', starting with a letter",
+                "name"));
+  }
+
+  void check_reading(std::size_t i) {
+    const Reading& reading = survey_.readings[i];
+    note_names(reading);
+    if (reading.repeats.empty()) {
+      add(Trouble::In::kReading, i, "repeats",
+          failure(Code::kReadingsTooFew, "", "what was read, once or more",
+                  fmt::format("'{}'", reading.name)));
+      return;
+    }
+    check_repeats(i);
+    check_with(i);
+    const auto equation = equation_of(reading, survey_.dimensions, survey_.system);
+    const std::string_view field = reading.way == Way::kExpression ? "is" : "of";
+    if (!equation) {
+      add(Trouble::In::kReading, i, field, equation.error());
+    } else if (equation->names().empty()) {
+      add(Trouble::In::kReading, i, field,
+          failure(Code::kValueNotAccepted, equation->typed(), "an expression with a dimension in it", field));
+    }
+  }
+
+  // The names it is of, whether or not its equation is right.
+  void note_names(const Reading& reading) {
+    measured_.insert(reading.of.begin(), reading.of.end());
+    if (reading.way != Way::kExpression) return;
+    const auto read = formula::Expression::read(reading.is);
+    if (read) measured_.insert(read->names().begin(), read->names().end());
+  }
+
+  void check_repeats(std::size_t i) {
+    const Reading& reading = survey_.readings[i];
+    const auto wanted = reading.repeats.front().kind;
+    for (const Typed& repeat : reading.repeats) {
+      if (quantity::dimension_of(repeat.kind) != quantity::dimension_of(wanted)) {
+        add(Trouble::In::kReading, i, "repeats",
+            failure(Code::kUnitOfAnotherKind, repeat.typed, quantity::name_of(wanted),
+                    quantity::name_of(wanted)));
+      } else if (reading.way != Way::kExpression && repeat.base <= 0.0) {
+        add(Trouble::In::kReading, i, "repeats",
+            failure(Code::kSizeNotPositive, repeat.typed, "", fmt::format("'{}'", reading.name)));
+      }
+    }
+  }
+
+  void check_with(std::size_t i) {
+    const Reading& reading = survey_.readings[i];
+    const auto found = std::find_if(survey_.instruments.begin(), survey_.instruments.end(),
+                                    [&](const Instrument& each) { return each.name == reading.instrument; });
+    if (found == survey_.instruments.end()) {
+      std::vector<std::string> known;
+      for (const Instrument& each : survey_.instruments)
+        known.push_back(each.name);
+      add(Trouble::In::kReading, i, "instrument",
+          failure(Code::kNotInTheShop, reading.instrument, base::known_words(reading.instrument, known),
+                  "instrument"));
+      return;
+    }
+    const auto kind = reading.repeats.front().kind;
+    if (quantity::dimension_of(found->good_to.kind) != quantity::dimension_of(kind) ||
+        quantity::dimension_of(found->reads.kind) != quantity::dimension_of(kind)) {
+      add(Trouble::In::kReading, i, "instrument",
+          failure(Code::kUnitOfAnotherKind, reading.instrument, "an instrument for it",
+                  quantity::name_of(kind)));
+    }
+    const auto& pairs = found->jaw_pairs;
+    const Jaws jaws = jaws_of(reading);
+    if (pairs.empty() ||
+        std::any_of(pairs.begin(), pairs.end(), [&](const JawPair& p) { return p.jaws == jaws; })) {
+      return;
+    }
+    std::vector<std::string_view> has;
+    has.reserve(pairs.size());
+    for (const JawPair& pair : pairs)
+      has.push_back(name_of(pair.jaws));
+    add(Trouble::In::kReading, i, "jaws",
+        failure(Code::kValueNotAccepted, name_of(jaws), fmt::format("{}", fmt::join(has, ", ")),
+                "jaws of " + found->name));
+  }
+
+  void check_measured(std::size_t i) {
+    const std::string& name = survey_.dimensions[i].name;
+    if (measured_.count(name) > 0) return;
+    add(Trouble::In::kDimension, i, "name",
+        failure(Code::kReadingsTooFew, "", "a reading of it", fmt::format("'{}'", name)));
+  }
+
+  const Survey& survey_;
+  std::set<std::string, std::less<>> measured_;
+  std::vector<Trouble> troubles_;
+};
+
+}  // namespace
+
+std::vector<Trouble> troubles(const Survey& survey) {
+  return Checker(survey).run();
+}
+
+}  // namespace sparewright::survey

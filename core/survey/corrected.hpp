@@ -1,0 +1,49 @@
+// A reading as it counts: the mean of its repeats less the zero offset found, with the causes of its doubt.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/ledger/share.hpp"
+#include "core/survey/reading.hpp"
+
+namespace sparewright::survey {
+
+// The zero error that all readings of one instrument and one pair of jaws share.
+struct ZeroError {
+  std::string cause;        // "instrument/caliper 8/outside jaws/zero"
+  double found = 0.0;       // taken off every reading, base unit
+  std::string typed;        // the same as typed; empty where none was found
+  double within = 0.0;      // half-width of what may be left, base unit
+  bool is_default = false;  // nobody stated `within`
+  std::string why;          // how `within` was come by
+};
+
+// `within` is what is stated for the pair, else for the instrument; else half a step of the resolution where
+// the zero was checked (a checked zero is known no finer than it can be read), else the whole permissible
+// error, since a zero nobody looked at may be anywhere the maker allows. The last two are defaults of this
+// program (common practice).
+[[nodiscard]] ZeroError zero_error_of(const Instrument& instrument, Jaws jaws);
+
+// A reading's value and the shares of its independent causes, all in the base unit of its kind.
+//
+//   cause                           standard uncertainty           degrees of freedom   clause
+//   reading/<name>/scatter          s/sqrt(n), n >= 2 repeats      n - 1                4.2.2, 4.2.3
+//   reading/<name>/resolution       half a step /sqrt(3)           infinite             F.2.2.1
+//   reading/<name>/good to          permissible error /sqrt(3)     infinite             4.3.7
+//   instrument/<name>/<jaws>/zero   half-width /sqrt(3), shared    infinite             4.3.7, 5.2
+//
+// The resolution counts whole however often the reading was repeated: repeats that fall within one step say
+// nothing finer. Of a single reading no scatter can be known; none is then put in, and `source` says so.
+// Source: JCGM 100:2008 (GUM), clauses as named; repeats are combined by their mean (4.2.1).
+struct Corrected {
+  double value = 0.0;     // mean of the repeats less the zero offset found
+  ledger::Shares shares;  // sorted by cause
+  std::string typed;      // the repeats as typed, with commas
+  std::string source;     // instrument, jaws and place in words
+};
+
+// The reading must have a repeat, and be one of the instrument's.
+[[nodiscard]] Corrected corrected(const Reading& reading, const Instrument& instrument);
+
+}  // namespace sparewright::survey

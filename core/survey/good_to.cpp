@@ -1,0 +1,69 @@
+#include "core/survey/good_to.hpp"
+
+#include <fmt/format.h>
+
+#include "core/survey/corrected.hpp"
+
+namespace sparewright::survey {
+namespace {
+
+ledger::Root one_reading(const Instrument& instrument, Jaws jaws) {
+  Reading reading;
+  reading.name = fmt::format("one with {}, {}", instrument.name, name_of(jaws));
+  reading.jaws = jaws;
+  quantity::Typed zero = instrument.reads;
+  zero.base = 0.0;
+  reading.repeats = {zero};
+  ledger::Root root;
+  root.kind = instrument.reads.kind;
+  root.value = 0.0;
+  root.shares = corrected(reading, instrument).shares;
+  root.source = fmt::format("{}: good to {}, reads {}", instrument.name, instrument.good_to.typed,
+                            instrument.reads.typed);
+  return root;
+}
+
+void write_good_to(ledger::Pen& pen, const Instrument& instrument, Jaws jaws) {
+  const ledger::Figure& error = pen.root("one reading", one_reading(instrument, jaws));
+  ledger::Decision width;
+  width.kind = error.kind;
+  width.value = error.expanded();
+  width.words = "what one reading does not know, 19 times in 20";
+  width.inputs = {&error};
+  width.source = "JCGM 100:2008, 6.2";
+  pen.decide("unknown", width);
+}
+
+base::Fingerprint definition(const Instrument& instrument, Jaws jaws) {
+  base::Hasher h;
+  h.add("good to").add(instrument.name).add(static_cast<int>(jaws)).add(instrument.good_to.typed);
+  h.add(instrument.reads.typed).add(static_cast<int>(instrument.reads.kind));
+  for (const ledger::Share& share : one_reading(instrument, jaws).shares)
+    h.add(share.cause).add(share.amount);
+  return h.done();
+}
+
+}  // namespace
+
+std::vector<ledger::Stage> good_to_stages(const std::vector<Instrument>& instruments) {
+  std::vector<ledger::Stage> stages;
+  for (const Instrument& instrument : instruments) {
+    std::vector<Jaws> all{Jaws::kOutside, Jaws::kInside, Jaws::kDepth};
+    if (!instrument.jaw_pairs.empty()) {
+      all.clear();
+      for (const JawPair& pair : instrument.jaw_pairs)
+        all.push_back(pair.jaws);
+    }
+    for (const Jaws jaws : all) {
+      stages.push_back({good_to_path(instrument.name, jaws), definition(instrument, jaws),
+                        [instrument, jaws](ledger::Pen& pen) { write_good_to(pen, instrument, jaws); }});
+    }
+  }
+  return stages;
+}
+
+std::string good_to_path(std::string_view instrument, Jaws jaws) {
+  return fmt::format("good to/{}/{}", instrument, name_of(jaws));
+}
+
+}  // namespace sparewright::survey

@@ -1,0 +1,168 @@
+#include "core/survey/measure_up.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+#include "core/survey/start.hpp"
+
+namespace sparewright::survey {
+namespace {
+
+using base::Result;
+using ledger::Bound;
+
+Network chosen(const Network& network, const std::vector<std::size_t>& readings) {
+  Network some;
+  some.unknowns = network.unknowns;
+  some.covariance = Matrix(readings.size(), readings.size());
+  for (std::size_t a = 0; a < readings.size(); ++a) {
+    some.readings.push_back(network.readings[readings[a]]);
+    for (std::size_t b = 0; b < readings.size(); ++b) {
+      some.covariance.at(a, b) = network.covariance.at(readings[a], readings[b]);
+    }
+  }
+  return some;
+}
+
+// The readings that are not sound, the one that tells most first.
+std::vector<std::size_t> by_what_they_tell(const Network& network) {
+  std::vector<std::size_t> order;
+  for (std::size_t i = 0; i < network.readings.size(); ++i) {
+    if (network.readings[i].bound != Bound::kExact) order.push_back(i);
+  }
+  const auto key = [&](std::size_t i) {
+    const Observation& reading = network.readings[i];
+    const double tightness = reading.bound == Bound::kAtLeast ? -reading.value : reading.value;
+    return std::tuple(reading.bound == Bound::kNeither, reading.equation.typed(), tightness, i);
+  };
+  std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
+  return order;
+}
+
+// The ways the unknowns can still move that no chosen reading feels.
+class OpenWays {
+ public:
+  explicit OpenWays(const Matrix& directions) {
+    for (std::size_t k = 0; k < directions.columns; ++k) {
+      auto& way = ways_.emplace_back();
+      for (std::size_t j = 0; j < directions.rows; ++j)
+        way.push_back(directions.at(j, k));
+    }
+  }
+
+  // Whether a reading with these slopes feels one of them. If so that way is closed, and the rest are bent so
+  // that the reading does not feel them.
+  bool close(const std::vector<double>& slopes) {
+    std::vector<double> felt;
+    double slope_size = 0.0;
+    for (const double slope : slopes)
+      slope_size = std::max(slope_size, std::abs(slope));
+    for (const auto& way : ways_)
+      felt.push_back(dot(slopes, way) / size_of(way));
+    const auto most = std::max_element(felt.begin(), felt.end(),
+                                       [](double a, double b) { return std::abs(a) < std::abs(b); });
+    if (most == felt.end() || std::abs(*most) <= kFeels * slope_size) return false;
+    const auto closed = static_cast<std::size_t>(most - felt.begin());
+    const std::vector<double> through = ways_[closed];
+    const double per_length = dot(slopes, through);
+    for (auto& way : ways_) {
+      const double part = dot(slopes, way) / per_length;
+      for (std::size_t j = 0; j < way.size(); ++j)
+        way[j] -= part * through[j];
+    }
+    ways_.erase(ways_.begin() + static_cast<std::ptrdiff_t>(closed));
+    return true;
+  }
+
+ private:
+  static constexpr double kFeels = 1e-8;
+  static double size_of(const std::vector<double>& way) {
+    double size = 0.0;
+    for (const double part : way)
+      size = std::max(size, std::abs(part));
+    return size;
+  }
+  std::vector<std::vector<double>> ways_;
+};
+
+// The unknowns as far as the sound readings say; the others as all readings together start.
+std::vector<double> values_so_far(const Equations& equations, const Adjustment& sound) {
+  std::vector<double> values = cold_start(equations).values;
+  for (std::size_t j = 0; j < values.size(); ++j) {
+    if (sound.unknowns[j].fixed) values[j] = sound.unknowns[j].value;
+  }
+  return values;
+}
+
+Result<std::vector<double>> slopes_of(const Equations& equations, std::size_t reading,
+                                      const std::vector<double>& values) {
+  const auto y = equations.at(reading, values);
+  if (!y) return base::fail(y.error());
+  std::vector<double> slopes(values.size(), 0.0);
+  const auto own = equations.unknowns_of(reading);
+  for (std::size_t k = 0; k < own.size(); ++k)
+    slopes[own[k]] = y->slopes[k];
+  return slopes;
+}
+
+Result<SetAside> set_aside(const Equations& equations, std::size_t reading,
+                           const std::vector<double>& values) {
+  const auto y = equations.at(reading, values);
+  auto slopes = slopes_of(equations, reading, values);
+  if (!y) return base::fail(y.error());
+  return SetAside{reading, equations.network().readings[reading].name, y->value, std::move(*slopes)};
+}
+
+}  // namespace
+
+Result<MeasuredUp> measure_up(const Network& network) {
+  const auto equations = Equations::of(network);
+  if (!equations) return base::fail(equations.error());
+  MeasuredUp out;
+  std::vector<bool> is_used(network.readings.size());
+  for (std::size_t i = 0; i < is_used.size(); ++i) {
+    is_used[i] = network.readings[i].bound == Bound::kExact;
+    if (is_used[i]) out.used.push_back(i);
+  }
+  auto adjustment = adjust(chosen(network, out.used));
+  if (!adjustment) return base::fail(adjustment.error());
+
+  std::vector<double> values = values_so_far(*equations, *adjustment);
+  OpenWays open(adjustment->gap_directions);
+  for (const std::size_t i : by_what_they_tell(network)) {
+    const auto slopes = slopes_of(*equations, i, values);
+    if (!slopes) return base::fail(slopes.error());
+    is_used[i] = open.close(*slopes);
+    if (is_used[i]) out.used.push_back(i);
+  }
+  if (out.used.size() != adjustment->readings.size()) {
+    std::sort(out.used.begin(), out.used.end());
+    adjustment = adjust(chosen(network, out.used));
+    if (!adjustment) return base::fail(adjustment.error());
+    values = values_so_far(*equations, *adjustment);
+  }
+  for (std::size_t i = 0; i < is_used.size(); ++i) {
+    if (is_used[i]) continue;
+    auto aside = set_aside(*equations, i, values);
+    if (!aside) return base::fail(aside.error());
+    out.set_aside.push_back(std::move(*aside));
+  }
+  out.adjustment = std::move(*adjustment);
+  return out;
+}
+
+base::Fingerprint fingerprint(const MeasuredUp& measured) {
+  base::Hasher h;
+  h.add(fingerprint(measured.adjustment));
+  for (const std::size_t i : measured.used)
+    h.add(static_cast<std::uint64_t>(i));
+  for (const SetAside& aside : measured.set_aside) {
+    h.add(static_cast<std::uint64_t>(aside.reading)).add(aside.name).add(aside.fitted);
+    for (const double slope : aside.slopes)
+      h.add(slope);
+  }
+  return h.done();
+}
+
+}  // namespace sparewright::survey

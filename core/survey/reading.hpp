@@ -1,0 +1,101 @@
+// What was measured, with what, and where: the plain input of measuring up. No text format here.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/ledger/figure.hpp"
+#include "core/quantity/kind.hpp"
+#include "core/quantity/typed.hpp"
+#include "core/quantity/unit.hpp"
+
+namespace sparewright::survey {
+
+// The pair of faces that touched the work. Each has a zero error of its own: what the outside jaws read when
+// closed says nothing about the inside jaws or the depth rod. A one-pair instrument (a micrometer, an
+// indicator) has whichever of the three it is.
+enum class Jaws { kOutside, kInside, kDepth };
+
+[[nodiscard]] std::string_view name_of(Jaws jaws);  // "outside jaws", "inside jaws", "depth rod"
+
+// What is known of one pair of faces. Where a field is empty, what is said of the instrument counts.
+struct JawPair {
+  Jaws jaws = Jaws::kOutside;
+  std::optional<quantity::Typed> zero_found;   // what it read at zero; taken off every reading
+  std::optional<quantity::Typed> zero_within;  // half-width of what may be left of it
+};
+
+struct Instrument {
+  std::string name;         // "caliper 8"; no '/', unique
+  std::string kind;         // "dial caliper": for people to read
+  quantity::Typed good_to;  // permissible error, plus or minus, as maker or shop states it; more than 0
+  quantity::Typed reads;    // resolution: its finest step; more than 0
+  std::optional<quantity::Typed> zero_found;   // what it read at zero; having it means the zero was checked
+  bool zero_checked = false;                   // looked at and found at zero
+  std::optional<quantity::Typed> zero_within;  // half-width of the zero error one jaw pair's readings share
+  std::vector<JawPair> jaw_pairs;              // the faces it has; empty: not said, so any
+};
+
+// How a reading was taken. equation.hpp gives the equation of each.
+enum class Way {
+  kOutside,         // of: the size
+  kInside,          // of: the size
+  kDepth,           // of: the depth
+  kEdgeToHoleNear,  // of: edge to centre, hole
+  kEdgeToHoleFar,   // of: edge to centre, hole
+  kOverPins,        // of: centres, one pin, the other pin
+  kBetweenPins,     // of: centres, one pin, the other pin
+  kExpression,      // is = "centres + pin/2"
+};
+
+[[nodiscard]] std::string_view name_of(Way way);  // "outside", "over pins", ...
+
+// The state of the place that was touched.
+enum class Condition { kSound, kWorn, kBent, kAcrossABreak };
+
+[[nodiscard]] std::string_view name_of(Condition condition);
+
+struct Reading {
+  std::string name;  // "over both"; no '/', unique
+  Way way = Way::kOutside;
+  std::vector<std::string> of;  // names of dimensions, as Way says; empty for an expression
+  std::string is;               // the expression, for Way::kExpression only
+  std::string instrument;
+  std::optional<Jaws> jaws;              // where they are not those the way of measuring calls for
+  std::vector<quantity::Typed> repeats;  // at least one
+  std::string place;                     // "inboard of the worn band"
+  Condition condition = Condition::kSound;
+};
+
+// An unknown: a dimension of the old part or of a mate. The name is one that expressions can use: letters,
+// digits, '_' and '.', starting with a letter.
+struct Dimension {
+  std::string name;
+  quantity::Kind kind = quantity::Kind::kLength;
+};
+
+// All that measuring up starts from.
+struct Survey {
+  std::vector<Instrument> instruments;
+  std::vector<Dimension> dimensions;
+  std::vector<Reading> readings;
+  quantity::UnitSystem system =
+      quantity::UnitSystem::kInch;  // of bare numbers in expressions, and of messages
+};
+
+// The jaws a reading is taken with: as said, else outside jaws for what has metal between the faces (outside,
+// near edge of a hole, over pins, expressions), inside jaws for what has air between them (inside, between
+// pins), the depth rod for depths and for the far edge of a hole.
+[[nodiscard]] Jaws jaws_of(const Reading& reading);
+
+// What a reading says of the size as it was before wear.
+//   worn, outside jaws: metal has gone from between the faces, so the original is at least this
+//   worn, inside jaws:  metal has gone from around the gap, so the original is at most this
+//   worn, depth rod:    not bounded: a worn rim makes a depth less, a worn floor more
+//   bent, or across a break: not bounded
+// An expression on a worn place is bounded only where its jaws are said, since it need not be a plain size.
+[[nodiscard]] ledger::Bound bound_of(const Reading& reading);
+
+}  // namespace sparewright::survey

@@ -1,0 +1,131 @@
+#include "core/survey/stage.hpp"
+
+#include <algorithm>
+#include <map>
+#include <memory>
+#include <utility>
+
+#include "core/survey/check.hpp"
+#include "core/survey/corrected.hpp"
+#include "core/survey/equation.hpp"
+#include "core/survey/survey_work.hpp"
+
+namespace sparewright::survey {
+namespace {
+
+using ledger::Origin;
+using ledger::Pen;
+using ledger::Root;
+using ledger::Stage;
+
+template <typename Named>
+void sort_by_name(std::vector<Named>& list) {
+  std::sort(list.begin(), list.end(), [](const Named& a, const Named& b) { return a.name < b.name; });
+}
+
+const Instrument& instrument_of(const Survey& survey, const Reading& reading) {
+  return *std::find_if(survey.instruments.begin(), survey.instruments.end(),
+                       [&](const Instrument& each) { return each.name == reading.instrument; });
+}
+
+// "instrument": the zero errors in use, by their causes.
+struct ZeroInUse {
+  ZeroError zero;
+  quantity::Kind kind = quantity::Kind::kLength;
+};
+
+Stage instrument_stage(const Survey& survey) {
+  std::map<std::string, ZeroInUse> zeros;
+  for (const Reading& reading : survey.readings) {
+    const Instrument& instrument = instrument_of(survey, reading);
+    ZeroError zero = zero_error_of(instrument, jaws_of(reading));
+    std::string local = zero.cause.substr(std::string_view("instrument/").size());
+    zeros.emplace(std::move(local), ZeroInUse{std::move(zero), instrument.good_to.kind});
+  }
+  base::Hasher h;
+  h.add("instrument");
+  for (const auto& [local, in_use] : zeros) {
+    h.add(local).add(in_use.zero.within).add(in_use.zero.is_default).add(static_cast<int>(in_use.kind));
+    h.add(in_use.zero.why);
+  }
+  return {"instrument", h.done(), [zeros](Pen& pen) {
+            for (const auto& [local, in_use] : zeros) {
+              Root root;
+              root.kind = in_use.kind;
+              root.value = in_use.zero.within;
+              root.origin = in_use.zero.is_default ? Origin::kDefault : Origin::kReading;
+              root.source = in_use.zero.why;
+              pen.root(local, root);
+            }
+          }};
+}
+
+// "reading": one root a reading.
+Stage reading_stage(const Survey& survey) {
+  std::map<std::string, Root> roots;
+  base::Hasher h;
+  h.add("reading");
+  for (const Reading& reading : survey.readings) {
+    Corrected as_it_counts = corrected(reading, instrument_of(survey, reading));
+    Root root;
+    root.kind = reading.repeats.front().kind;
+    root.value = as_it_counts.value;
+    root.shares = std::move(as_it_counts.shares);
+    root.bound = bound_of(reading);
+    root.origin = Origin::kReading;
+    root.typed = std::move(as_it_counts.typed);
+    root.source = std::move(as_it_counts.source);
+    h.add(reading.name).add(static_cast<int>(root.kind)).add(*root.value).add(static_cast<int>(root.bound));
+    h.add(root.typed).add(root.source).add(static_cast<std::uint64_t>(root.shares.size()));
+    for (const ledger::Share& share : root.shares) {
+      h.add(share.cause).add(share.amount).add(share.degrees_of_freedom);
+    }
+    roots.emplace(reading.name, std::move(root));
+  }
+  return {"reading", h.done(), [roots](Pen& pen) {
+            for (const auto& [name, root] : roots)
+              pen.root(name, root);
+          }};
+}
+
+// "survey": the equations; values and doubts are asked of the readings' figures.
+base::Result<Stage> survey_stage(const Survey& survey) {
+  auto plan = std::make_shared<SurveyPlan>();
+  plan->unknowns = survey.dimensions;
+  plan->system = survey.system;
+  base::Hasher h;
+  h.add("survey")
+      .add(static_cast<int>(survey.system))
+      .add(static_cast<std::uint64_t>(survey.dimensions.size()));
+  for (const Dimension& dimension : survey.dimensions)
+    h.add(dimension.name).add(static_cast<int>(dimension.kind));
+  for (const Reading& reading : survey.readings) {
+    auto equation = equation_of(reading, survey.dimensions, survey.system);
+    if (!equation) return base::fail(equation.error());
+    h.add(reading.name).add(equation->fingerprint());
+    plan->readings.push_back({reading.name, std::move(*equation)});
+  }
+  return Stage{"survey", h.done(),
+               [plan = std::shared_ptr<const SurveyPlan>(plan)](Pen& pen) { write_survey(*plan, pen); }};
+}
+
+}  // namespace
+
+base::ResultOrAll<std::vector<Stage>> survey_stages(const Survey& survey) {
+  base::Failures failures;
+  for (Trouble& trouble : troubles(survey))
+    failures.push_back(std::move(trouble.failure));
+  if (!failures.empty()) return tl::unexpected<base::Failures>(std::move(failures));
+  Survey sorted = survey;
+  sort_by_name(sorted.dimensions);
+  sort_by_name(sorted.readings);
+  auto last = survey_stage(sorted);
+  if (!last) return tl::unexpected<base::Failures>({last.error()});
+  std::vector<Stage> stages;
+  stages.push_back(instrument_stage(sorted));
+  stages.push_back(reading_stage(sorted));
+  stages.push_back(std::move(*last));
+  return stages;
+}
+
+}  // namespace sparewright::survey

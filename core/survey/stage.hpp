@@ -1,0 +1,40 @@
+// Measuring up as stages of the ledger.
+#pragma once
+
+#include <vector>
+
+#include "core/base/result.hpp"
+#include "core/ledger/ledger.hpp"
+#include "core/survey/reading.hpp"
+
+namespace sparewright::survey {
+
+// Three stages. Readings and dimensions are taken in the order of their names, so the order they were typed
+// in does not touch a bit of the answer.
+//
+// "instrument"
+//   instrument/<name>/<jaws>/zero   half-width of the zero error that the pair's readings share, for each pair in
+//                                   use; marked a default where nobody stated it. The cause of that name is
+//                                   behind all readings taken with the pair
+// "reading"
+//   reading/<name>                  a root: mean of the repeats less the zero offset found; its shares as
+//                                   corrected.hpp says, its bound as bound_of() says
+// "survey"
+//   survey/<dimension>              value, with every reading it hangs on; its bound
+//   survey/wanted/a reading of ...  not known: a reading that is missing. The dimensions it would fix are not
+//                                   known either, naming it; replaced, it stands for the dimension if that is one
+//   survey/differs/<reading>        a reading less what the sizes found make it: of readings that others check,
+//                                   and of those set aside because the place is not sound
+//   survey/agreement/total, limit   how far the readings are out in all (chi-square), and what that stays below
+//                                   19 times in 20
+//   survey/agreement/spare readings how many more there are than needed
+//   survey/agreement/most at odds   how many times its own doubt the reading is out that is furthest out; none
+//                                   where no reading checks another
+//   value survey/report             MeasuredUp (measure_up.hpp); none where it could not be worked out
+//   queries                         a reading that is probably misread; readings that disagree; a worn place that
+//                                   has more metal than the sound one; a survey that fails
+//
+// Fails with all that troubles() finds, in its order.
+[[nodiscard]] base::ResultOrAll<std::vector<ledger::Stage>> survey_stages(const Survey& survey);
+
+}  // namespace sparewright::survey

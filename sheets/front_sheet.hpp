@@ -1,0 +1,18 @@
+// The first sheet of a job, as blocks.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "sheets/packet.hpp"
+#include "sheets/setting.hpp"
+
+namespace sparewright::sheets {
+
+// Without head and foot. The sheets that follow are those of packet.setups.
+[[nodiscard]] Flow front_flow(const Setting& setting, const Packet& packet, double width_mm);
+
+// "2 NO, 1 CLOSE, 14 OK": the worst first, what there is none of left out; "no checks" for none.
+[[nodiscard]] std::string counted(const std::vector<Check>& checks);
+
+}  // namespace sparewright::sheets

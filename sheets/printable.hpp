@@ -1,0 +1,29 @@
+// A packet's texts as they go to the press.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/words.hpp"
+#include "sheets/packet.hpp"
+#include "sheets/press.hpp"
+
+namespace sparewright::sheets {
+
+// One line of valid UTF-8 that has only letters the press has: line ends and tabs become spaces; a letter it has not
+// becomes its number, "U+2603", a byte that is no letter "0xFF". Sets `replaced` where one did.
+[[nodiscard]] std::string printable(std::string_view text, const Press& press, bool& replaced);
+
+// The same packet with every text printable; product text worded (base/words.hpp) and typeset (typeset.hpp), the blank
+// and the stock typeset; names as typed (title, revision, hand, names of ops and mates, names in the picture) otherwise
+// left alone.
+struct PrintablePacket {
+  Packet packet;
+  bool head_replaced = false;         // in what stands on every sheet
+  bool first_replaced = false;        // on the first sheet
+  std::vector<bool> setups_replaced;  // on each setup's sheet
+};
+[[nodiscard]] PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Press& press);
+
+}  // namespace sparewright::sheets

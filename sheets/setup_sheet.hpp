@@ -1,0 +1,27 @@
+// The sheet of one setup, as blocks.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/route/sheet.hpp"
+#include "sheets/setting.hpp"
+
+namespace sparewright::sheets {
+
+// What comes before the numbered lines, without head and foot. What the setup does not have takes no room; without a
+// picture there is a sentence why.
+[[nodiscard]] Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet, double width_mm);
+
+// The numbered lines and what comes after them.
+[[nodiscard]] Flow lines_and_after(const Setting& setting, const route::SetupSheet& sheet, double width_mm);
+
+// The sizes that matter in their frame, and what holds for the rest. Nothing where there is neither.
+[[nodiscard]] std::vector<Block> sizes_blocks(const Setting& setting, const std::vector<std::string>& sizes,
+                                              const std::string& the_rest, double width_mm);
+
+// Dangers of this sheet, marked. Nothing where there are none.
+[[nodiscard]] std::vector<Block> caution_blocks(const Setting& setting, const std::vector<std::string>& cautions,
+                                                double width_mm);
+
+}  // namespace sparewright::sheets

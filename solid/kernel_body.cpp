@@ -1,0 +1,92 @@
+// Primitives as the kernel's shapes.
+#include <numbers>
+
+#include <BRepBuilderAPI_MakeFace.hxx>
+#include <BRepBuilderAPI_MakePolygon.hxx>
+#include <BRepPrimAPI_MakeBox.hxx>
+#include <BRepPrimAPI_MakeCone.hxx>
+#include <BRepPrimAPI_MakeCylinder.hxx>
+#include <BRepPrimAPI_MakePrism.hxx>
+#include <BRepPrimAPI_MakeRevol.hxx>
+#include <TopoDS_Shape.hxx>
+#include <gp_Ax2.hxx>
+
+#include "core/shape/profile.hpp"
+#include "core/shape/support.hpp"
+#include "solid/kernel_shape.hpp"
+
+namespace sparewright::solid {
+namespace {
+
+gp_Pnt point(const shape::Point& p) {
+  return {p.x, p.y, p.z};
+}
+gp_Dir dir(const shape::Vector& v) {
+  return {v.x, v.y, v.z};
+}
+gp_Ax2 axes(const shape::Frame& f) {
+  return {point(f.origin), dir(f.z), dir(f.x)};
+}
+
+struct Maker {
+  double seam_rad;
+  const shape::Primitive& reach;
+
+  TopoDS_Shape operator()(const shape::Box& b) const {
+    return BRepPrimAPI_MakeBox(axes(b.frame), b.size.x, b.size.y, b.size.z).Shape();
+  }
+
+  // A box from its plane back over everything it can reach, and a margin.
+  TopoDS_Shape operator()(const shape::HalfSpace& h) const {
+    constexpr double kMargin_mm = 1.0;
+    const shape::Bounds there = shape::bounds(reach, h.frame);
+    const shape::Vector margin{kMargin_mm, kMargin_mm, kMargin_mm};
+    const shape::Point low = there.low - margin;
+    const shape::Point high = there.high + margin;
+    const shape::Frame corner = h.frame.shifted({low.x, low.y, low.z});
+    return (*this)(shape::Box{corner, {high.x - low.x, high.y - low.y, -low.z}});
+  }
+
+  TopoDS_Shape operator()(const shape::Prism& p) const {
+    BRepBuilderAPI_MakePolygon outline;
+    for (const shape::FlatPoint& c : p.section)
+      outline.Add(point(p.frame.to_world(shape::Point{c.u, c.v, 0.0})));
+    outline.Close();
+    const shape::Vector up = p.height_mm * p.frame.z;
+    return BRepPrimAPI_MakePrism(BRepBuilderAPI_MakeFace(outline.Wire(), true).Face(),
+                                 gp_Vec(up.x, up.y, up.z))
+        .Shape();
+  }
+
+  TopoDS_Shape operator()(const shape::Cylinder& c) const {
+    return BRepPrimAPI_MakeCylinder(axes(c.frame.turned(seam_rad)), c.radius_mm, c.height_mm).Shape();
+  }
+
+  TopoDS_Shape operator()(const shape::Cone& c) const {
+    if (c.start_radius_mm == c.end_radius_mm) {
+      return (*this)(shape::Cylinder{c.frame, c.start_radius_mm, c.height_mm});
+    }
+    return BRepPrimAPI_MakeCone(axes(c.frame.turned(seam_rad)), c.start_radius_mm, c.end_radius_mm,
+                                c.height_mm)
+        .Shape();
+  }
+
+  TopoDS_Shape operator()(const shape::DrilledHole& h) const {
+    const shape::Frame frame = h.frame.turned(seam_rad);
+    const shape::Profile profile(h);
+    BRepBuilderAPI_MakePolygon half;
+    for (const shape::FlatPoint& c : profile.corners())
+      half.Add(point(frame.to_world(shape::Point{c.u, 0.0, c.v})));
+    half.Close();
+    const gp_Ax1 axis(point(frame.origin), dir(frame.z));
+    return BRepPrimAPI_MakeRevol(BRepBuilderAPI_MakeFace(half.Wire(), true).Face(), axis).Shape();
+  }
+};
+
+}  // namespace
+
+TopoDS_Shape kernel_body(const shape::Primitive& primitive, double seam_rad, const shape::Primitive& reach) {
+  return std::visit(Maker{seam_rad, reach}, primitive);
+}
+
+}  // namespace sparewright::solid

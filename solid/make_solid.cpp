@@ -1,0 +1,203 @@
+#include "solid/make_solid.hpp"
+
+#include <array>
+#include <utility>
+
+#include <BRepAlgoAPI_Cut.hxx>
+#include <TopExp_Explorer.hxx>
+#include <TopTools_ListOfShape.hxx>
+#include <TopoDS_Shape.hxx>
+#include <fmt/format.h>
+
+#include "core/shape/region.hpp"
+#include "core/shape/wall.hpp"
+#include "core/shape/witness.hpp"
+#include "solid/expected_bite.hpp"
+#include "solid/kernel_guard.hpp"
+#include "solid/kernel_shape.hpp"
+
+namespace sparewright::solid {
+namespace {
+
+using base::Code;
+using base::fail;
+using base::Result;
+using shape::Cut;
+using shape::Primitive;
+using shape::Work;
+
+// The work while it is being cut.
+struct State {
+  TopoDS_Shape shape;
+  double volume_mm3 = 0.0;
+};
+
+struct Setting {
+  Way way = Way::kAsUsual;
+  double seam_rad = 0.0;
+  double fuzzy_mm = 0.0;
+};
+
+// Seams stand off the axes, and each cut's off all the others' (the golden angle spreads them evenly).
+double seam_rad(std::size_t cut, bool other) {
+  constexpr double kFirst_rad = 0.6154;
+  constexpr double kOther_rad = 1.9;
+  constexpr double kGolden_rad = 2.399963229728653;
+  return kFirst_rad + (other ? kOther_rad : 0.0) + kGolden_rad * static_cast<double>(cut);
+}
+
+// One lump stays itself; several stay together as the kernel gave them. None: a null shape.
+TopoDS_Shape unwrapped(const TopoDS_Shape& shape) {
+  TopExp_Explorer lumps(shape, TopAbs_SOLID);
+  if (!lumps.More()) return {};
+  const TopoDS_Shape first = lumps.Current();
+  lumps.Next();
+  return lumps.More() ? shape : first;
+}
+
+Result<TopoDS_Shape> less_body(const TopoDS_Shape& work, const TopoDS_Shape& body, double fuzzy_mm,
+                               const std::string& feature) {
+  return guarded(feature,
+                 [&] {
+                   TopTools_ListOfShape works;
+                   TopTools_ListOfShape bodies;
+                   works.Append(work);
+                   bodies.Append(body);
+                   BRepAlgoAPI_Cut cut;
+                   cut.SetArguments(works);
+                   cut.SetTools(bodies);
+                   cut.SetNonDestructive(true);  // other solids share these faces
+                   cut.SetRunParallel(false);
+                   if (fuzzy_mm > 0.0) cut.SetFuzzyValue(fuzzy_mm);
+                   cut.Build();
+                   return cut.IsDone() && !cut.HasErrors() ? cut.Shape() : TopoDS_Shape();
+                 })
+      .and_then([&](const TopoDS_Shape& result) -> Result<TopoDS_Shape> {
+        if (result.IsNull()) return fail(Code::kKernel, "the cut cannot be computed", {}, feature);
+        return unwrapped(result);
+      });
+}
+
+bool reaches_blank(const Primitive& blank, const Primitive& body) {
+  const std::array<const Primitive*, 2> both{&blank, &body};
+  return deepest(both, shape::ball_round(blank)).depth_mm > shape::kTouch_mm;
+}
+
+// One cut, made and checked. The state moves on only if kernel and rays agree.
+class CutMaker {
+ public:
+  CutMaker(const Work& before, const Cut& cut, std::size_t place)
+      : before_(before), cut_(cut), place_(place), expected_(before, cut.body) {}
+
+  [[nodiscard]] Result<CutReport> make(State& state, std::span<const Way> ways) {
+    base::Failure last;
+    for (const Way way : ways) {
+      auto made = try_once(state, way);
+      if (made) return made;
+      last = std::move(made.error());
+    }
+    return fail(std::move(last));
+  }
+
+ private:
+  Result<CutReport> try_once(State& state, Way way) {
+    constexpr double kFuzzy_mm = 1e-5;
+    const double seam = seam_rad(place_, way != Way::kAsUsual);
+    const auto body = guarded(cut_.feature, [&] { return kernel_body(cut_.body, seam, before_.blank); });
+    if (!body) return tl::unexpected(body.error());
+    const auto left = less_body(state.shape, *body, way == Way::kFuzzy ? kFuzzy_mm : 0.0, cut_.feature);
+    if (!left) return tl::unexpected(left.error());
+    if (left->IsNull()) return nothing_left(state);
+    const auto volume = guarded(cut_.feature, [&] { return kernel_volume_mm3(*left); });
+    if (!volume) return tl::unexpected(volume.error());
+    const double taken_mm3 = state.volume_mm3 - *volume;
+    if (!expected_.agrees_with(taken_mm3)) return disagreement(taken_mm3);
+    state = {*left, *volume};
+    return report(way, taken_mm3);
+  }
+
+  [[nodiscard]] CutReport report(Way way, double taken_mm3) const {
+    return {cut_.feature, way, taken_mm3, expected_.volume().volume_mm3, expected_.volume().error_mm3};
+  }
+
+  [[nodiscard]] tl::unexpected<base::Failure> disagreement(double taken_mm3) const {
+    return fail(Code::kKernel,
+                fmt::format("the kernel takes {:.3f} mm3 where {:.3f} mm3 of metal are", taken_mm3,
+                            expected_.volume().volume_mm3),
+                {}, cut_.feature);
+  }
+
+  Result<CutReport> nothing_left(const State& state) {
+    if (!expected_.agrees_with(state.volume_mm3)) return disagreement(state.volume_mm3);
+    return fail(Code::kKernel, "no metal is left", {}, cut_.feature);
+  }
+
+  Work before_;
+  const Cut& cut_;
+  std::size_t place_;
+  ExpectedBite expected_;
+};
+
+Result<State> blank_state(const shape::Recipe& recipe) {
+  return guarded(recipe.blank().name, [&] {
+    const TopoDS_Shape shape =
+        kernel_body(recipe.blank().body, seam_rad(recipe.cuts().size(), false), recipe.blank().body);
+    return State{shape, kernel_volume_mm3(shape)};
+  });
+}
+
+// The whole part anew up to and with `last`, which goes first: all seams are the other ones.
+Result<State> in_other_order(const shape::Recipe& recipe, std::size_t last) {
+  constexpr std::array kWays{Way::kOtherSeam, Way::kFuzzy};
+  std::vector<Cut> order{recipe.cuts()[last]};
+  for (const Cut& cut : recipe.cuts().first(last))
+    order.push_back(cut);
+  auto state = blank_state(recipe);
+  for (std::size_t i = 0; state && i < order.size(); ++i) {
+    if (!reaches_blank(recipe.blank().body, order[i].body)) continue;
+    const Work before{recipe.blank().body, std::span<const Cut>(order).first(i)};
+    const auto made = CutMaker(before, order[i], i).make(*state, kWays);
+    if (!made) return tl::unexpected(made.error());
+  }
+  return state;
+}
+
+// The next cut of the recipe, in whatever way works.
+Result<CutReport> next_cut(const shape::Recipe& recipe, std::size_t place, State& state) {
+  constexpr std::array kWays{Way::kAsUsual, Way::kOtherSeam, Way::kFuzzy};
+  const Cut& cut = recipe.cuts()[place];
+  if (!reaches_blank(recipe.blank().body, cut.body))
+    return CutReport{cut.feature, Way::kNothingToCut, 0.0, 0.0, 0.0};
+  const Work before = recipe.work_after(place);
+  auto made = CutMaker(before, cut, place).make(state, kWays);
+  if (made || place == 0) return made;
+  const double volume_before = state.volume_mm3;
+  auto anew = in_other_order(recipe, place);
+  if (!anew) return made;  // the failure of the cut itself says more than one of another order
+  ExpectedBite expected(before, cut.body);
+  if (!expected.agrees_with(volume_before - anew->volume_mm3)) return made;
+  state = std::move(*anew);
+  return CutReport{cut.feature, Way::kOtherOrder, volume_before - state.volume_mm3,
+                   expected.volume().volume_mm3, expected.volume().error_mm3};
+}
+
+}  // namespace
+
+Result<CheckedSolid> make_solid(const shape::Recipe& recipe, const std::optional<Begun>& begun) {
+  auto state = begun ? guarded(recipe.blank().name,
+                               [&] {
+                                 const TopoDS_Shape& shape = to_kernel(begun->solid);
+                                 return State{shape, kernel_volume_mm3(shape)};
+                               })
+                     : blank_state(recipe);
+  if (!state) return tl::unexpected(state.error());
+  std::vector<CutReport> reports;
+  for (std::size_t place = begun ? begun->cuts : 0; place < recipe.cuts().size(); ++place) {
+    auto report = next_cut(recipe, place, *state);
+    if (!report) return tl::unexpected(std::move(report.error()));
+    reports.push_back(std::move(*report));
+  }
+  return CheckedSolid{from_kernel(state->shape), std::move(reports)};
+}
+
+}  // namespace sparewright::solid
