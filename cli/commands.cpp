@@ -136,7 +136,7 @@ void print_trail(const app::TrailRow& trail, int depth) {
 std::string default_output(const Asked& asked, std::string_view extension) {
   std::string stem = std::filesystem::path(asked.job).filename().string();
   for (const std::string_view ending : {".toml", ".job"}) {
-    if (stem.ends_with(ending)) stem.resize(stem.size() - ending.size());
+    if (stem.ends_with(ending)) stem.erase(stem.size() - ending.size());
   }
   return stem + std::string(extension);
 }
