@@ -10,7 +10,7 @@
 #
 # Each room gets an include directory of its own holding one link to its folder, so an include of a room that is
 # not in USES does not compile. The graph is also written to rooms.json for tools/check_rooms.py, which compares
-# the includes with it (a precompiled header or a unity build could hide a wrong one).
+# the includes with it (a precompiled header could hide a wrong one).
 
 set_property(GLOBAL PROPERTY SPAREWRIGHT_ROOMS "")
 

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Compares every #include with the graph of rooms that cmake/room.cmake writes to rooms.json.
 
-A wrong include does not compile either, unless a precompiled header or a unity build hides it; so it is read here once
+A wrong include does not compile either, unless a precompiled header hides it; so it is read here once
 more. What is checked:
 
 * Inside core/ a room may include what it uses and what that uses in turn. Outside core/ a room may include the rooms it

@@ -19,6 +19,7 @@ void add_clean_up_checks(const Subject& subject, Stages& stages);
 void add_holding_checks(const Subject& subject, Stages& stages);
 void add_build_up_checks(const Subject& subject, Stages& stages);
 void add_tooling_checks(const Subject& subject, Stages& stages);
+void add_reach_checks(const Subject& subject, Stages& stages);
 
 // A stage "check/<family>/<subject>" whose definition covers everything in the subject.
 [[nodiscard]] ledger::Stage check_stage(const Subject& subject, const std::string& family, const std::string& of,

@@ -28,6 +28,7 @@ std::vector<ledger::Stage> stages(const Subject& subject) {
   add_drill_room_checks(subject, all);
   add_build_up_checks(subject, all);
   add_tooling_checks(subject, all);
+  add_reach_checks(subject, all);
   return all;
 }
 

@@ -9,6 +9,7 @@
 //   holding.cpp     grip, opening of the jaws, cutter above the jaws
 //   build_up.cpp    a located place as the collar readings make it, against its tolerance
 //   tooling.cpp     a tool for every feature, a speed for every tool
+//   reach.cpp       whether the spindle reaches a feature as the work is held, and whether every feature is made
 #pragma once
 
 #include <vector>

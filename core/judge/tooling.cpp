@@ -46,12 +46,14 @@ void judge_tools(Pen& pen, const route::Work& work, const part::Feature& feature
 void judge_speeds(Pen& pen, const Subject& subject, const route::Setup& setup) {
   if (setup.machine.speeds_rpm.empty()) return;
   const double slowest = quantity::unit::rpm.to_base(setup.machine.speeds_rpm.front());
+  const std::string below = route::setup_path(setup) + "/";
   for (const std::string& name : pen.names(route::setup_path(setup))) {
     constexpr std::string_view kWanted = " rpm wanted";
     if (!name.ends_with(kWanted)) continue;
     const ledger::Figure& wanted = pen.ask(name);
     if (wanted.known() && wanted.value >= slowest) continue;
-    const std::string tool = name.substr(name.rfind('/') + 1, name.size() - name.rfind('/') - 1 - kWanted.size());
+    // "op 20/bore/drill 3 rpm wanted" is about "bore/drill 3"; a tool's name may hold a slash itself.
+    const std::string tool = name.substr(below.size(), name.size() - below.size() - kWanted.size());
     pen.state({.check = "the machine has the speed",
                .subject = tool,
                .state = wanted.known() ? ledger::State::kNo : ledger::State::kNotKnown,

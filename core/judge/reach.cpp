@@ -1,0 +1,75 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "core/judge/checks.hpp"
+#include "core/route/orientation.hpp"
+
+namespace sparewright::judge {
+namespace {
+
+using ledger::Pen;
+
+constexpr std::string_view kSource = "the job's order of work";
+
+// On a mill the spindle comes down: a cutter reaches the side that is up.
+bool reached_from(const part::Feature& feature, part::Face up) {
+  if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
+    const bool through = !hole->depth && !hole->counterbore;
+    return hole->into == up || (through && part::opposite(hole->into) == up);
+  }
+  return std::get<part::Flat>(feature.shape).side == up;
+}
+
+part::Face starts_on(const part::Feature& feature) {
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  return hole != nullptr ? hole->into : std::get<part::Flat>(feature.shape).side;
+}
+
+void judge_reach(Pen& pen, const route::Setup& setup, const part::Feature& feature) {
+  const auto standing = route::orientation_of(setup.holding);
+  if (!standing || reached_from(feature, standing->up)) return;
+  pen.state({.check = "spindle reaches it",
+             .subject = feature.name,
+             .state = ledger::State::kNo,
+             .reason = fmt::format("it starts on the {} and in {} the {} is up", part::name_of(starts_on(feature)),
+                                   route::setup_path(setup), part::name_of(standing->up)),
+             .source = std::string(kSource),
+             .todo = fmt::format("hold it with the {} up for this one", part::name_of(starts_on(feature)))});
+}
+
+void judge_made(Pen& pen, const part::Feature& feature) {
+  pen.state({.check = "it is made in a setup",
+             .subject = feature.name,
+             .state = ledger::State::kNo,
+             .reason = "no setup makes it",
+             .source = std::string(kSource),
+             .todo = "put it into a setup"});
+}
+
+bool made_in(const route::Setup& setup, const std::string& feature) {
+  return std::any_of(setup.works.begin(), setup.works.end(),
+                     [&](const route::Work& work) { return work.feature == feature; });
+}
+
+}  // namespace
+
+void add_reach_checks(const Subject& subject, Stages& stages) {
+  const std::vector<route::Setup>& setups = subject.route.plan.setups;
+  if (setups.empty()) return;  // no order of work is given yet
+  for (const part::Feature& feature : subject.route.part.features) {
+    bool made = false;
+    for (const route::Setup& setup : setups) {
+      if (!made_in(setup, feature.name)) continue;
+      made = true;
+      stages.push_back(check_stage(subject, "reach in " + route::setup_path(setup), feature.name,
+                                   [setup, feature](Pen& pen) { judge_reach(pen, setup, feature); }));
+    }
+    if (!made) {
+      stages.push_back(
+          check_stage(subject, "made", feature.name, [feature](Pen& pen) { judge_made(pen, feature); }));
+    }
+  }
+}
+
+}  // namespace sparewright::judge
