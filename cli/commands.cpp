@@ -144,7 +144,9 @@ std::string default_output(const Asked& asked, std::string_view extension) {
 int put(const Asked& asked, const std::string& path, const std::string& bytes, int status) {
   if (path == "-") {
     const bool done = std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size() && std::fflush(stdout) == 0;
-    return done ? status : static_cast<int>(kWrongInput);
+    if (done) return status;
+    fmt::print(stderr, "standard output cannot be written\n");
+    return kWrongInput;
   }
   if (const auto written = write_file(path, bytes); !written) return tell(asked, {written.error()});
   fmt::print(stderr, "wrote {} ({} bytes)\n", path, bytes.size());

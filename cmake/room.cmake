@@ -103,6 +103,23 @@ function(sparewright_room_tests room)
            WORKING_DIRECTORY ${PROJECT_SOURCE_DIR})
 endfunction()
 
+# The tests of a program: they run it as a user does. Sources as for a room's tests.
+function(sparewright_program_tests room)
+  sparewright_target_name(${room} target)
+  file(GLOB sources CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/tests/*/${room}/*.cpp)
+  set(program ${target}_tests)
+  add_executable(${program} ${sources})
+  target_link_libraries(${program} PRIVATE sparewright_warnings sparewright_flags sparewright_test_support
+                                           nlohmann_json::nlohmann_json)
+  target_compile_definitions(${program} PRIVATE SPAREWRIGHT_SOURCE_DIR="${PROJECT_SOURCE_DIR}"
+                                                SPAREWRIGHT_PROGRAM="$<TARGET_FILE:${target}>")
+  add_dependencies(${program} ${target})
+  add_test(NAME ${room}
+           COMMAND ${program} --gtest_brief=1
+                   --gtest_output=json:${PROJECT_BINARY_DIR}/results/${target}.json
+           WORKING_DIRECTORY ${PROJECT_SOURCE_DIR})
+endfunction()
+
 function(sparewright_write_rooms)
   get_property(rooms GLOBAL PROPERTY SPAREWRIGHT_ROOMS)
   list(JOIN rooms ",\n  " body)

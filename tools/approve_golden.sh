@@ -1,14 +1,11 @@
-#!/bin/sh
-# Takes what the golden tests found (build/golden) over into tests/golden, after showing the differences.
-set -eu
-cd "$(dirname "$0")/.."
-[ -d build/golden ] || { echo "nothing to approve"; exit 0; }
-diff -ru tests/golden build/golden | grep -v '^Only in tests/golden' || true
-printf 'Take these over? [y/N] '
-read -r answer
-[ "$answer" = y ] || exit 1
-(cd build/golden && find . -type f) | while read -r file; do
-  mkdir -p "tests/golden/$(dirname "$file")"
-  cp "build/golden/$file" "tests/golden/$file"
-done
-rm -r build/golden
+#!/usr/bin/env bash
+# Takes over what the golden tests found, after it was looked at:   tools/approve_golden.sh
+# A test that differs writes what it found under build/golden; this copies it all to tests/golden.
+set -euo pipefail
+cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
+if [[ ! -d build/golden ]]; then
+  echo "Nothing was found to differ: there is no build/golden."
+  exit 0
+fi
+cp -Rv -- build/golden/. tests/golden/
+rm -rf -- build/golden

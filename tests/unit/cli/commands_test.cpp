@@ -1,0 +1,132 @@
+// What each command prints for the example, its exit status, and the shape of its JSON.
+#include <gmock/gmock.h>
+
+#include <nlohmann/json.hpp>
+#include <set>
+
+#include "golden.hpp"
+#include "program.hpp"
+
+namespace sparewright {
+namespace {
+
+using testing::HasSubstr;
+using testing::StartsWith;
+using tests::ProgramTest;
+using tests::Ran;
+using nlohmann::json;
+
+std::set<std::string> keys_of(const json& object) {
+  std::set<std::string> keys;
+  for (const auto& [key, value] : object.items()) keys.insert(key);
+  return keys;
+}
+
+class Commands : public ProgramTest {};
+
+TEST_F(Commands, CheckIsWellAndReadsAsApproved) {
+  const Ran ran = run("check bracket.job.toml");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_TRUE(tests::golden("cli/bracket.check.txt", ran.out));
+}
+
+TEST_F(Commands, OrderReadsAsApproved) {
+  const Ran ran = run("order bracket.job.toml");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_TRUE(tests::golden("cli/bracket.order.txt", ran.out));
+}
+
+TEST_F(Commands, NumbersReadAsApproved) {
+  const Ran ran = run("numbers bracket.job.toml");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_TRUE(tests::golden("cli/bracket.numbers.txt", ran.out));
+}
+
+TEST_F(Commands, WhyLeadsToReadings) {
+  const Ran ran = run("why bracket.job.toml 'feature/pivot bore/diameter/aim'");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_TRUE(tests::golden("cli/bracket.why-aim.txt", ran.out));
+}
+
+TEST_F(Commands, SheetsReadAsApproved) {
+  ASSERT_EQ(run("sheets bracket.job.toml -o sheet.pdf").status, 0);
+  EXPECT_THAT(read("sheet.pdf"), StartsWith("%PDF-"));
+  ASSERT_EQ(std::system(("pdftotext -layout '" + at("sheet.pdf").string() + "'").c_str()), 0);
+  EXPECT_TRUE(tests::golden("cli/bracket.sheets.txt", read("sheet.txt")));
+}
+
+TEST_F(Commands, SheetsAndSolidAreTheSameBytesEveryTime) {
+  for (const char* command : {"sheets", "solid"}) {
+    const Ran first = run(std::string(command) + " bracket.job.toml -o -");
+    const Ran second = run(std::string(command) + " bracket.job.toml -o -");
+    EXPECT_EQ(first.status, 0);
+    EXPECT_GT(first.out.size(), 1000U);
+    EXPECT_EQ(first.out, second.out) << command;
+  }
+}
+
+TEST_F(Commands, ABadVerdictIsStatusOne) {
+  change("bracket.job.toml", "thin.job.toml", "size = \"1.062\"", "size = \"0.350\"");  // the bore nearly breaks out
+  const Ran ran = run("check thin.job.toml");
+  EXPECT_EQ(ran.status, 1) << ran.err;
+  EXPECT_THAT(ran.out, HasSubstr("NO         least wall: pivot bore"));
+}
+
+TEST_F(Commands, JsonHasItsShape) {
+  const Ran ran = run("numbers bracket.job.toml --json");
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const json printed = json::parse(ran.out);
+  EXPECT_EQ(keys_of(printed), (std::set<std::string>{"numbers", "queries", "verdicts"}));
+  ASSERT_GT(printed["numbers"].size(), 50U);
+  for (const json& number : printed["numbers"]) {
+    for (const char* key : {"name", "kind", "value", "unit", "u", "dof", "bound", "typed", "state", "formula", "inputs",
+                            "source", "choice"}) {
+      EXPECT_TRUE(number.contains(key)) << number["name"] << " has no " << key;
+    }
+    if (number["state"] == "known") EXPECT_TRUE(number["value"].is_number()) << number["name"];
+  }
+  ASSERT_GT(printed["verdicts"].size(), 10U);
+  for (const json& verdict : printed["verdicts"]) {
+    for (const char* key : {"check", "subject", "verdict", "figure", "limit", "margin", "reason", "source", "todo"}) {
+      EXPECT_TRUE(verdict.contains(key)) << verdict["check"] << " has no " << key;
+    }
+    EXPECT_EQ(keys_of(verdict["limit"]), (std::set<std::string>{"high", "low"}));
+  }
+}
+
+// Whatever a number comes from is a number of the list too: no trail leads to nowhere.
+TEST_F(Commands, EveryInputIsANumber) {
+  const json printed = json::parse(run("numbers bracket.job.toml --json").out);
+  std::set<std::string> names;
+  for (const json& number : printed["numbers"]) names.insert(number["name"]);
+  EXPECT_EQ(names.size(), printed["numbers"].size());
+  for (const json& number : printed["numbers"]) {
+    for (const json& input : number["inputs"]) EXPECT_TRUE(names.contains(input)) << number["name"] << " from " << input;
+  }
+}
+
+TEST_F(Commands, PublishedSchemasAreTheProgramsOwn) {
+  for (const std::string text : {"job", "shop"}) {
+    const auto published = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "docs/schemas" / (text + ".schema.json");
+    EXPECT_EQ(run("schema " + text).out, tests::contents(published))
+        << "write it anew: sparewright schema " << text << " > docs/schemas/" << text << ".schema.json";
+  }
+}
+
+TEST_F(Commands, HelpHasAnExampleEach) {
+  for (const std::string command : {"check", "numbers", "why", "sheets", "order", "solid", "schema"}) {
+    const Ran ran = run(command + " --help");
+    EXPECT_EQ(ran.status, 0);
+    EXPECT_THAT(ran.out, HasSubstr("Example: sparewright " + command));
+  }
+  EXPECT_EQ(run("--version").status, 0);
+}
+
+TEST_F(Commands, LetterPaperIsLetter) {
+  ASSERT_EQ(run("sheets bracket.job.toml --paper Letter -o sheet.pdf").status, 0);
+  ASSERT_EQ(std::system(("pdfinfo '" + at("sheet.pdf").string() + "' > '" + at("info").string() + "'").c_str()), 0);
+  EXPECT_THAT(read("info"), HasSubstr("612 x 792 pts (letter)"));
+}
+
+}  // namespace
+}  // namespace sparewright
