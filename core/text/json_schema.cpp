@@ -1,7 +1,7 @@
 #include "core/text/json_schema.hpp"
 
-#include <cassert>
 #include <map>
+#include <stdexcept>
 
 #include <nlohmann/json.hpp>
 
@@ -14,10 +14,10 @@ class Writer {
  public:
   Json write(const Shape& shape) {
     if (shape.name().empty()) return std::visit([&](const auto& sort) { return of(sort); }, shape.sort());
-    const auto [known, is_new] = written_.emplace(shape.name(), &shape.sort());
-    assert(known->second == &shape.sort() && "two shapes of one name");
-    if (is_new)
-      definitions_[shape.name()] = std::visit([&](const auto& sort) { return of(sort); }, shape.sort());
+    // A name stands for one content, whether or not the shape was built once and shared.
+    const Json definition = std::visit([&](const auto& sort) { return of(sort); }, shape.sort());
+    const Json& known = definitions_.emplace(shape.name(), definition).first->second;
+    if (known != definition) throw std::logic_error("two shapes are named " + shape.name());
     return {{"$ref", "#/definitions/" + shape.name()}};
   }
 
@@ -111,7 +111,6 @@ class Writer {
     return value;
   }
 
-  std::map<std::string, const Sort*> written_;
   std::map<std::string, Json> definitions_;
 };
 

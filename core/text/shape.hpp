@@ -2,15 +2,12 @@
 // Schema (json_schema.hpp) and the lists of keys (known_keys.hpp).
 //
 //   const Shape size = one_of({measure(Kind::kDiameter),
-//                              table({field("size", measure(Kind::kDiameter)).required().says("as on the
-//                              drawing"),
-//                                     field("fit", free_text("a fit class")).says("H7, g6,
-//                                     RC4")})}).named("size");
+//                              table({field("size", measure(Kind::kDiameter)).required(),
+//                                     field("fit", free_text("a fit class")).says("H7, g6, RC4")})}).named("size");
 //   const Shape feature = table_by("kind", "what it is",
 //                                  {field("name", free_text()).required().says("what other lines call it")},
 //                                  {choice("hole", "a round hole", {field("diameter", size).required()}),
-//                                   choice("flat", "a flat face", {field("leaves",
-//                                   measure(Kind::kLength))})});
+//                                   choice("flat", "a flat face", {field("leaves", measure(Kind::kLength))})});
 //   const Shape job = table({field("units", word_of({{"in", "inches"}, {"mm", "millimetres"}})).required(),
 //                            field("feature", list_of(feature)).says("in the order they were thought of"),
 //                            field("original", table_of("dimension", size))});

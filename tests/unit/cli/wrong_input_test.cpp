@@ -58,15 +58,6 @@ TEST_F(WrongInput, ACycleIsWrittenOut) {
   EXPECT_THAT(ran.err, HasSubstr("pivot bore -> screw hole 2 -> "));
 }
 
-TEST_F(WrongInput, ACycleOfDimensionsIsWrittenOut) {
-  change("bracket.job.toml", "wrong.job.toml", "# --- the new part",
-         "[dimension.one]\nkind = \"length\"\nformula = \"two + 1 in\"\n"
-         "[dimension.two]\nkind = \"length\"\nformula = \"one + 1 in\"\n# --- the new part");
-  const Ran ran = run("check wrong.job.toml");
-  EXPECT_EQ(ran.status, 2);
-  EXPECT_THAT(ran.err, HasSubstr("wrong.job.toml:"));
-}
-
 TEST_F(WrongInput, ToolNotInTheShop) {
   const Ran ran = check_changed("\"drill 9/16\"", "\"drill 5/8\"");
   EXPECT_EQ(ran.status, 2);
