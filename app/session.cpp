@@ -9,8 +9,6 @@
 #include "app/printing.hpp"
 #include "core/base/nearest.hpp"
 #include "core/job/job.hpp"
-#include "core/job/shapes.hpp"
-#include "core/text/json_schema.hpp"
 #include "core/text/limits.hpp"
 #include "sheets/pdf.hpp"
 #include "solid/make_solid.hpp"
@@ -165,13 +163,6 @@ Outcome<std::string> shop_named_in(const Text& job) {
   const auto name = job::shop_name_of(*document);
   if (!name) return failed(name.error());
   return *name;
-}
-
-std::string json_schema(Schema schema) {
-  if (schema == Schema::kJob) {
-    return text::json_schema(job::job_shape(), "Sparewright job", "One replacement part: measured, made, checked");
-  }
-  return text::json_schema(job::shop_shape(), "Sparewright shop", "Machines, holding devices, instruments and tools");
 }
 
 std::size_t longest_text() { return text::kLargestText; }

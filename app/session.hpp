@@ -55,9 +55,6 @@ class Session {
 // The shop text that a job text names; empty where it names none.
 [[nodiscard]] Outcome<std::string> shop_named_in(const Text& job);
 
-enum class Schema { kJob, kShop };
-[[nodiscard]] std::string json_schema(Schema schema);
-
 // Largest text that is read.
 [[nodiscard]] std::size_t longest_text();
 

@@ -9,6 +9,7 @@
 #include <string_view>
 #include <utility>
 
+#include "app/reference.hpp"
 #include "app/session.hpp"
 #include "cli/files.hpp"
 #include "cli/json.hpp"
@@ -153,6 +154,10 @@ int put(const Asked& asked, const std::string& path, const std::string& bytes, i
   return status;
 }
 
+app::TextKind text_kind(const Asked& asked) {
+  return asked.text == "shop" ? app::TextKind::kShop : app::TextKind::kJob;
+}
+
 }  // namespace
 
 int check(const Asked& asked) {
@@ -238,7 +243,12 @@ int solid(const Asked& asked) {
 }
 
 int schema(const Asked& asked) {
-  fmt::print("{}", app::json_schema(asked.schema == "shop" ? app::Schema::kShop : app::Schema::kJob));
+  fmt::print("{}", app::json_schema(text_kind(asked)));
+  return kAllWell;
+}
+
+int keys(const Asked& asked) {
+  fmt::print("{}", app::key_list(text_kind(asked)));
   return kAllWell;
 }
 

@@ -18,7 +18,7 @@ struct Asked {
   std::string name;      // of a number, or the start of names
   std::string output;    // path; empty: a name made from the job's
   std::string paper = "A4";
-  std::string schema;
+  std::string text;      // job or shop: which text is asked about
 };
 
 int check(const Asked& asked);
@@ -28,5 +28,6 @@ int sheets(const Asked& asked);
 int order(const Asked& asked);
 int solid(const Asked& asked);
 int schema(const Asked& asked);
+int keys(const Asked& asked);
 
 }  // namespace sparewright::cli

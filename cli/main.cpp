@@ -56,6 +56,7 @@ int run(int argc, char** argv) {
                         "sparewright solid bracket.job.toml -o bracket.step", sparewright::cli::solid);
   CLI::App* schema = add("schema", "print the JSON Schema of a text", "sparewright schema job > job.schema.json",
                          sparewright::cli::schema);
+  CLI::App* keys = add("keys", "list every key a text may have", "sparewright keys job", sparewright::cli::keys);
   for (CLI::App* command : {check, numbers, why, sheets, order, solid}) {
     add_job(*command, asked);
     add_json(*command, asked);
@@ -66,7 +67,9 @@ int run(int argc, char** argv) {
     command->add_option("-o,--output", asked.output, "the file to write; - for standard output");
   }
   sheets->add_option("--paper", asked.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
-  schema->add_option("TEXT", asked.schema, "job or shop")->required()->check(CLI::IsMember({"job", "shop"}));
+  for (CLI::App* command : {schema, keys}) {
+    command->add_option("TEXT", asked.text, "job or shop")->required()->check(CLI::IsMember({"job", "shop"}));
+  }
 
   try {
     app.parse(argc, argv);

@@ -123,7 +123,34 @@ void add_arrow(DisplayList& list, Point from, Point tip) {
   add_arrowhead(list, from, tip, kAxisArrow_mm);
 }
 
-void add_legend(DisplayList& list, const PlanFrame& frame, const Ruler& ruler) {
+// The way the collar readings rise, as arrows from one corner. Each name stands on the far side of the other arrow.
+void add_directions(DisplayList& list, const PlanFrame& frame, const route::PlanView& view, const Ruler& ruler) {
+  const PlanType& type = frame.type;
+  const Box& legend = frame.legend;
+  const double length = 0.8 * type.compass_mm;
+  const double beside = 0.14 * type.compass_mm;
+  const double right = view.x_rises_right ? 1.0 : -1.0;
+  const double down = view.y_rises_away ? -1.0 : 1.0;
+  const double name_width = ruler.measure("+Y", type.axis).width_mm + beside;
+  const Point corner{view.x_rises_right ? legend.right_mm - type.compass_mm : legend.right_mm - name_width,
+                     view.y_rises_away ? legend.top_mm + type.compass_mm - 1.0
+                                       : legend.top_mm + type.compass_mm - 1.0 - length};
+  const Point x_tip{corner.x_mm + right * length, corner.y_mm};
+  const Point y_tip{corner.x_mm, corner.y_mm + down * length};
+  add_arrow(list, corner, x_tip);
+  add_arrow(list, corner, y_tip);
+  const double x_name_y = corner.y_mm + (view.y_rises_away ? -beside : beside + type.axis.cap_mm);
+  if (view.x_rises_right) {
+    list.emplace_back(text(ruler, "+X", {legend.right_mm, x_name_y}, type.axis, Anchor::kRight));
+  } else {
+    list.emplace_back(text(ruler, "+X", {x_tip.x_mm, x_name_y}, type.axis));
+  }
+  const double y_name_y = view.y_rises_away ? y_tip.y_mm + type.axis.cap_mm : y_tip.y_mm;
+  list.emplace_back(text(ruler, "+Y", {y_tip.x_mm - right * beside, y_name_y}, type.axis,
+                         view.x_rises_right ? Anchor::kRight : Anchor::kLeft));
+}
+
+void add_legend(DisplayList& list, const PlanFrame& frame, const route::PlanView& view, const Ruler& ruler) {
   const Box& legend = frame.legend;
   const PlanType& type = frame.type;
   double y = legend.top_mm;
@@ -132,18 +159,8 @@ void add_legend(DisplayList& list, const PlanFrame& frame, const Ruler& ruler) {
     list.emplace_back(text(ruler, words, {0.0, y + size.above_mm}, type.legend));
     y += size.height();
   }
-  const double length = 0.8 * type.compass_mm;
-  const Point corner{legend.right_mm - type.compass_mm, legend.top_mm + type.compass_mm - 1.0};
-  const Point away{corner.x_mm, corner.y_mm - length};
-  add_arrow(list, corner, {corner.x_mm + length, corner.y_mm});
-  add_arrow(list, corner, away);
-  const double beside = 0.14 * type.compass_mm;
-  list.emplace_back(text(ruler, "+X", {legend.right_mm, corner.y_mm - beside}, type.axis, Anchor::kRight));
-  list.emplace_back(
-      text(ruler, "+Y", {away.x_mm - beside, away.y_mm + type.axis.cap_mm}, type.axis, Anchor::kRight));
+  add_directions(list, frame, view, ruler);
 }
-
-}  // namespace
 
 base::Result<Picture> plan_view(const route::PlanView& view, const PictureRoom& room, const Ruler& ruler) {
   const auto frame = plan_frame(view, room, ruler);
@@ -171,7 +188,7 @@ base::Result<Picture> plan_view(const route::PlanView& view, const PictureRoom& 
   picture.list = hatching(*frame, marks, not_hatched);  // underneath
   append(picture.list, marks.list);
   append(picture.list, words);
-  add_legend(picture.list, *frame, ruler);
+  add_legend(picture.list, *frame, view, ruler);
   return picture;
 }
 

@@ -81,6 +81,8 @@ inline route::PlanView random_view(Dice& dice) {
   v.jaw_left_mm = middle - jaw / 2.0;
   v.jaw_right_mm = middle + jaw / 2.0;
   v.parallel_mm = dice.real(0.0, 12.0);
+  v.x_rises_right = dice.one_in(2);
+  v.y_rises_away = dice.one_in(2);
   v.left_side = "left end";
   v.right_side = dice.one_in(3) ? random_text(dice, 3) : "right end";
   v.near_side = "front";

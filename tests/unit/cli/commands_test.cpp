@@ -113,8 +113,16 @@ TEST_F(Commands, PublishedSchemasAreTheProgramsOwn) {
   }
 }
 
+TEST_F(Commands, PublishedListsOfKeysAreTheProgramsOwn) {
+  for (const std::string text : {"job", "shop"}) {
+    const auto published = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "docs" / (text + "-text.md");
+    EXPECT_EQ(run("keys " + text).out, tests::contents(published))
+        << "write it anew: sparewright keys " << text << " > docs/" << text << "-text.md";
+  }
+}
+
 TEST_F(Commands, HelpHasAnExampleEach) {
-  for (const std::string command : {"check", "numbers", "why", "sheets", "order", "solid", "schema"}) {
+  for (const std::string command : {"check", "numbers", "why", "sheets", "order", "solid", "schema", "keys"}) {
     const Ran ran = run(command + " --help");
     EXPECT_EQ(ran.status, 0);
     EXPECT_THAT(ran.out, HasSubstr("Example: sparewright " + command));

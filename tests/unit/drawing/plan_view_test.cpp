@@ -56,6 +56,33 @@ std::vector<Kind> of_weight(const Picture& picture, Weight weight) {
   return found;
 }
 
+Text the_text(const Picture& picture, const std::string& says) {
+  for (const Element& element : picture.list) {
+    const auto* text = std::get_if<Text>(&element);
+    if (text != nullptr && text->says == says) return *text;
+  }
+  ADD_FAILURE() << "no " << says;
+  return {};
+}
+
+// The arrows point the way the collar readings rise. The picture's y runs down: away from the operator is less.
+TEST(PlanView, DirectionsAreThoseOfTheCollars) {
+  for (const bool right : {true, false}) {
+    for (const bool away : {true, false}) {
+      route::PlanView view = bracket();
+      view.x_rises_right = right;
+      view.y_rises_away = away;
+      const auto picture = plan_view(view, kRoom, kRuler);
+      ASSERT_TRUE(picture.has_value());
+      const Point x = the_text(*picture, "+X").at;
+      const Point y = the_text(*picture, "+Y").at;
+      EXPECT_EQ(x.x_mm > y.x_mm, right);
+      EXPECT_EQ(y.y_mm < x.y_mm, away);
+      EXPECT_THAT(tests::drawing_faults(picture->list, {0.0, 0.0, kRoom.width_mm, picture->height_mm}), IsEmpty());
+    }
+  }
+}
+
 TEST(PlanView, IsTheGoldenOne) {
   const auto picture = plan_view(bracket(), kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
