@@ -31,7 +31,8 @@ Point far_corner(const Shape& shape, const Vector& d) {
   const double flat = std::sqrt(d.x * d.x + d.y * d.y);
   double most = -std::numeric_limits<double>::infinity();
   FlatPoint best;
-  for (const FlatPoint& corner : Profile(shape).corners()) {
+  const Profile profile(shape);  // named, so that its corners outlive the loop's head
+  for (const FlatPoint& corner : profile.corners()) {
     const double along = corner.u * flat + corner.v * d.z;
     if (along > most) {
       most = along;

@@ -1,0 +1,34 @@
+"""The peer of numbers.cpp: the same formulas by python3-uncertainties. Prints seconds a trial, and the sum of all u."""
+
+import statistics
+import sys
+import time
+from math import pi
+
+from uncertainties import ufloat
+from uncertainties.umath import sqrt
+
+entries = []
+for line in open(sys.argv[1], encoding="utf-8"):
+    words = line.split()
+    if words[:1] == ["root"]:
+        entries.append((words[1], None, float(words[2]), float(words[3])))
+    elif words[:1] == ["formula"]:
+        entries.append((words[1], compile(line.split("=", 1)[1].strip(), words[1], "eval"), 0.0, 0.0))
+
+
+def trial():
+    names = {"pi": pi, "sqrt": sqrt}
+    total = 0.0
+    for name, code, value, u in entries:
+        names[name] = eval(code, names) if code else ufloat(value, u) if u else value
+        total += getattr(names[name], "std_dev", 0.0)
+    return total
+
+
+seconds = []
+for _ in range(int(sys.argv[2])):
+    begin = time.perf_counter()
+    result = trial()
+    seconds.append(time.perf_counter() - begin)
+print(statistics.median(seconds), result)

@@ -1,0 +1,10 @@
+#!/usr/bin/env bash
+# Builds and runs the benchmarks, each with its peer in the same run:   tools/benchmark.sh [--smoke]
+# --smoke runs each a few times only, to see that they work; then no ratio can fail.
+set -euo pipefail
+cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
+cmake --preset release -DSPAREWRIGHT_BENCHMARKS=ON
+cmake --build --preset release
+build/release/benchmarks/numbers_benchmark benchmarks/bracket.numbers.txt benchmarks/numbers.py "$@"
+build/release/benchmarks/cold_check_benchmark build/release/bin/sparewright examples/bracket.job.toml \
+  build/release/benchmarks/bare_kernel "$@"
