@@ -1,9 +1,9 @@
 #include "app/packet.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
+
+#include <fmt/format.h>
 
 #include "app/printing.hpp"
 #include "core/route/printing.hpp"
@@ -28,10 +28,11 @@ std::string blank_words(const part::Blank& blank, const route::Printing& print) 
   const auto typed = [](const part::BlankSize& size) { return size.nominal.typed; };
   std::string words;
   if (blank.shape == part::BlankShape::kRoundBar) {
-    words = fmt::format("{} {} dia, {} long", part::name_of(blank.shape), typed(blank.sizes[1]), typed(blank.sizes[0]));
-  } else {
-    words = fmt::format("{} {} x {} x {}", part::name_of(blank.shape), typed(blank.sizes[2]), typed(blank.sizes[1]),
+    words = fmt::format("{} {} dia, {} long", part::name_of(blank.shape), typed(blank.sizes[1]),
                         typed(blank.sizes[0]));
+  } else {
+    words = fmt::format("{} {} x {} x {}", part::name_of(blank.shape), typed(blank.sizes[2]),
+                        typed(blank.sizes[1]), typed(blank.sizes[0]));
   }
   std::string found;
   for (const std::size_t axis : {std::size_t{2}, std::size_t{1}, std::size_t{0}}) {
@@ -77,7 +78,8 @@ std::vector<sheets::Check> checks_of(const ledger::Snapshot& figures, quantity::
   std::vector<sheets::Check> checks;
   for (const ledger::Verdict& verdict : figures.verdicts()) {
     const VerdictRow row = row_of(verdict, figures, system);
-    checks.push_back({verdict.check, verdict.subject, verdict.state, row.margin_shown, verdict.reason, verdict.todo});
+    checks.push_back(
+        {verdict.check, verdict.subject, verdict.state, row.margin_shown, verdict.reason, verdict.todo});
   }
   return checks;
 }
@@ -98,21 +100,24 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
   const part::Part& part = job.subject.route.part;
   sheets::FirstSheet first;
   first.hand = hand_words(job);
-  first.material = job.material_assumed.empty() ? part.blank.material
-                                                : fmt::format("{} ({})", part.blank.material, job.material_assumed);
+  first.material = job.material_assumed.empty()
+                       ? part.blank.material
+                       : fmt::format("{} ({})", part.blank.material, job.material_assumed);
   first.blank = blank_words(part.blank, print);
   first.sizes_in = job.system == quantity::UnitSystem::kInch ? "inches" : "millimetres";
   first.mates = mates_of(job, figures);
   first.checks = checks_of(figures, job.system);
   first.queries = queries_of(ledger.queries());
   const auto& general = part.surroundings.general;
-  first.the_rest = fmt::format("all others: two places and fractions {}, three places {}", general.two_places.typed,
-                               general.three_places.typed);
+  first.the_rest = fmt::format("all others: two places and fractions {}, three places {}",
+                               general.two_places.typed, general.three_places.typed);
   Listed matters;
   Listed cautions;
   for (const route::SetupSheet& setup : setups) {
-    for (const std::string& size : setup.sizes_that_matter) matters.add(size);
-    for (const std::string& caution : setup.cautions) cautions.add(caution);
+    for (const std::string& size : setup.sizes_that_matter)
+      matters.add(size);
+    for (const std::string& caution : setup.cautions)
+      cautions.add(caution);
   }
   Listed hardware;
   for (const part::Feature& feature : part.features) {
@@ -124,7 +129,8 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
     tools.add(setup.holding.vise.name + ", parallels " + setup.holding.parallels.typed);
     tools.add(setup.x.edge_finder.name);
     for (const route::Work& work : setup.works) {
-      for (const shop::Tool& tool : work.tools) tools.add(tool.name);
+      for (const shop::Tool& tool : work.tools)
+        tools.add(tool.name);
     }
   }
   first.sizes_that_matter = matters.entries();
@@ -145,8 +151,8 @@ sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger) {
   for (const route::Setup& setup : job.subject.route.plan.setups) {
     if (const auto sheet = ledger.value<route::SetupSheet>(route::sheet_path(setup))) {
       packet.setups.push_back(*sheet);
-      packet.setups.back().stock =
-          fmt::format("{}, {}", job.subject.route.part.blank.material, blank_words(job.subject.route.part.blank, print));
+      packet.setups.back().stock = fmt::format("{}, {}", job.subject.route.part.blank.material,
+                                               blank_words(job.subject.route.part.blank, print));
     }
   }
   packet.first = first_sheet(job, ledger, figures, packet.setups);

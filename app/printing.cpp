@@ -1,8 +1,8 @@
 #include "app/printing.hpp"
 
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/base/messages.hpp"
 #include "core/quantity/display.hpp"
@@ -71,11 +71,13 @@ TrailRow row_of(const ledger::Trail& trail, quantity::UnitSystem system) {
   TrailRow row;
   row.number = row_of(trail.figure, system);
   row.shown_before = trail.shown_before;
-  for (const ledger::Trail& input : trail.inputs) row.inputs.push_back(row_of(input, system));
+  for (const ledger::Trail& input : trail.inputs)
+    row.inputs.push_back(row_of(input, system));
   return row;
 }
 
-VerdictRow row_of(const ledger::Verdict& verdict, const ledger::Snapshot& figures, quantity::UnitSystem system) {
+VerdictRow row_of(const ledger::Verdict& verdict, const ledger::Snapshot& figures,
+                  quantity::UnitSystem system) {
   VerdictRow row;
   row.check = verdict.check;
   row.subject = verdict.subject;
@@ -115,7 +117,8 @@ Trouble trouble_of(const base::Failure& failure) {
 
 Troubles troubles_of(const base::Failures& failures) {
   Troubles troubles;
-  for (const base::Failure& failure : failures) troubles.push_back(trouble_of(failure));
+  for (const base::Failure& failure : failures)
+    troubles.push_back(trouble_of(failure));
   return troubles;
 }
 

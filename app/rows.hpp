@@ -24,9 +24,9 @@ struct NumberRow {
   std::string formula;               // in words
   std::vector<std::string> inputs;
   std::string source;
-  std::optional<double> flips_after; // of a choice: standard uncertainties that would turn it
-  std::string shown;                 // for people: "0.6258 in"
-  std::string good_to;               // "0.0003 in, 19 times in 20"; empty where nothing is uncertain
+  std::optional<double> flips_after;  // of a choice: standard uncertainties that would turn it
+  std::string shown;                  // for people: "0.6258 in"
+  std::string good_to;                // "0.0003 in, 19 times in 20"; empty where nothing is uncertain
 };
 
 struct VerdictRow {
@@ -65,10 +65,10 @@ struct TrailRow {
 
 // Something wrong with what was given.
 struct Trouble {
-  std::string code;     // stable: "key-unknown"
-  std::string says;     // one sentence
+  std::string code;  // stable: "key-unknown"
+  std::string says;  // one sentence
   std::string accepted;
-  std::string file;     // empty where no text is to blame
+  std::string file;  // empty where no text is to blame
   int line = 0;
   int column = 0;
 };

@@ -1,9 +1,9 @@
 #include "app/session.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <utility>
+
+#include <fmt/format.h>
 
 #include "app/packet.hpp"
 #include "app/printing.hpp"
@@ -35,7 +35,8 @@ std::vector<std::string> order_lines(const route::SetupSheet& sheet) {
   for (const route::Item& item : sheet.items) {
     if (const auto* line = std::get_if<route::Line>(&item)) {
       std::string text = fmt::format("{:2}  {}", line->number, line->says);
-      for (const auto& [axis, reads] : {std::pair{"X", line->x_reads}, {"Y", line->y_reads}, {"Z", line->z_reads}}) {
+      for (const auto& [axis, reads] :
+           {std::pair{"X", line->x_reads}, {"Y", line->y_reads}, {"Z", line->z_reads}}) {
         if (!reads.empty()) text += fmt::format("  {} {}", axis, reads);
       }
       if (!line->rpm.empty()) text += fmt::format("  {} rpm", line->rpm);
@@ -82,11 +83,14 @@ Outcome<Session> Session::open(Text job, Text shop) {
   return Session(std::move(inside));
 }
 
-std::string Session::title() const { return inside_->job.title; }
+std::string Session::title() const {
+  return inside_->job.title;
+}
 
 std::vector<NumberRow> Session::numbers() {
   std::vector<NumberRow> rows;
-  for (const ledger::Figure& figure : inside_->ledger.figures()) rows.push_back(row_of(figure, inside_->job.system));
+  for (const ledger::Figure& figure : inside_->ledger.figures())
+    rows.push_back(row_of(figure, inside_->job.system));
   return rows;
 }
 
@@ -101,7 +105,8 @@ std::vector<VerdictRow> Session::verdicts() {
 
 std::vector<QueryRow> Session::queries() {
   std::vector<QueryRow> rows;
-  for (const ledger::Query& query : inside_->ledger.queries()) rows.push_back(row_of(query));
+  for (const ledger::Query& query : inside_->ledger.queries())
+    rows.push_back(row_of(query));
   return rows;
 }
 
@@ -109,13 +114,15 @@ Outcome<TrailRow> Session::why(std::string_view name) {
   const ledger::Snapshot figures = inside_->ledger.keep();
   if (figures.find(name) == nullptr) {
     std::vector<std::string> known;
-    for (const ledger::Figure* figure : figures.figures()) known.push_back(figure->name);
+    for (const ledger::Figure* figure : figures.figures())
+      known.push_back(figure->name);
     base::Failure failure;
     failure.code = base::Code::kNameUnknown;
     failure.subject = "number of this job";
     failure.found = name;
     const std::string near = base::nearest(name, known);
-    failure.accepted = near.empty() ? "the names that `numbers` lists" : fmt::format("did you mean '{}'?", near);
+    failure.accepted =
+        near.empty() ? "the names that `numbers` lists" : fmt::format("did you mean '{}'?", near);
     return failed(failure);
   }
   return row_of(inside_->ledger.why(name), inside_->job.system);
@@ -146,7 +153,8 @@ Outcome<std::string> Session::solid_step() {
     failure.code = base::Code::kKernel;
     failure.subject = inside_->job.title;
     const ledger::Figure volume = inside_->ledger.get("part/volume");
-    failure.found = volume.missing.empty() ? "its geometry cannot be" : "not known: " + volume.missing.front();
+    failure.found =
+        volume.missing.empty() ? "its geometry cannot be" : "not known: " + volume.missing.front();
     failure.accepted = "see the checks";
     return failed(failure);
   }
@@ -165,6 +173,8 @@ Outcome<std::string> shop_named_in(const Text& job) {
   return *name;
 }
 
-std::size_t longest_text() { return text::kLargestText; }
+std::size_t longest_text() {
+  return text::kLargestText;
+}
 
 }  // namespace sparewright::app

@@ -1,12 +1,13 @@
 // The peer of a cold check: a program that does nothing but make the example's cuts with the geometry kernel and
 // measure the volume. Sizes in mm, as in examples/bracket.job.toml.
+#include <cstdio>
+
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepGProp.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
 #include <GProp_GProps.hxx>
 #include <TopTools_ListOfShape.hxx>
-#include <cstdio>
 #include <gp_Ax2.hxx>
 
 namespace {

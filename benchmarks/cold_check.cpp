@@ -1,11 +1,6 @@
 // A cold `check` of a job against the bare kernel program, process against process, in one run and in turn.
 //   cold_check PROGRAM JOB BARE_KERNEL [--smoke]
 // Times are printed to be read; only the ratio decides the exit status.
-#include <fcntl.h>
-#include <fmt/format.h>
-#include <sys/wait.h>
-#include <unistd.h>
-
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
@@ -13,6 +8,11 @@
 #include <stdexcept>
 #include <string>
 #include <vector>
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 namespace {
 
@@ -25,7 +25,8 @@ double timed(const std::vector<std::string>& command) {
   if (child < 0) throw std::runtime_error("no process can be started");
   if (child == 0) {
     std::vector<char*> words;
-    for (const std::string& word : command) words.push_back(const_cast<char*>(word.c_str()));
+    for (const std::string& word : command)
+      words.push_back(const_cast<char*>(word.c_str()));
     words.push_back(nullptr);
     ::dup2(::open("/dev/null", O_WRONLY), STDOUT_FILENO);
     ::execv(words[0], words.data());
@@ -39,7 +40,8 @@ double timed(const std::vector<std::string>& command) {
 }
 
 double median(std::vector<double> values) {
-  std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2), values.end());
+  std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2),
+                   values.end());
   return values[values.size() / 2];
 }
 
@@ -51,8 +53,8 @@ int run(const std::string& program, const std::string& job, const std::string& b
     kernel.push_back(timed({bare}));
   }
   const double ratio = median(check) / median(kernel);
-  fmt::print("cold check {:.0f} ms, bare kernel {:.0f} ms: {:.2f} times\n", median(check) * 1e3, median(kernel) * 1e3,
-             ratio);
+  fmt::print("cold check {:.0f} ms, bare kernel {:.0f} ms: {:.2f} times\n", median(check) * 1e3,
+             median(kernel) * 1e3, ratio);
   if (smoke || ratio <= kTimesSlower) return 0;
   fmt::print("slower than {} times\n", kTimesSlower);
   return 1;

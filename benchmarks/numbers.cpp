@@ -1,8 +1,6 @@
 // All numbers of a job, worked out from nothing with their uncertainties: the ledger against python3-uncertainties on
 // the same formulas, in one run.   numbers FILE SCRIPT [--smoke]
 // Times are printed to be read; only the ratio decides the exit status.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <chrono>
 #include <cmath>
@@ -14,6 +12,8 @@
 #include <stdexcept>
 #include <string>
 #include <vector>
+
+#include <fmt/format.h>
 
 #include "core/base/messages.hpp"
 #include "core/formula/expression.hpp"
@@ -38,7 +38,8 @@ const auto kNumber = ledger::Root{}.kind;
 
 // The ledger's formulas write powers as ^, Python's as **.
 std::string with_caret(std::string text) {
-  for (std::size_t at = text.find("**"); at != std::string::npos; at = text.find("**")) text.replace(at, 2, "^");
+  for (std::size_t at = text.find("**"); at != std::string::npos; at = text.find("**"))
+    text.replace(at, 2, "^");
   return text;
 }
 
@@ -92,7 +93,8 @@ void work_out(ledger::Pen& pen, const std::vector<Entry>& entries) {
     }
     const auto y = entry.formula->at(values);
     if (!y) throw std::runtime_error(base::report(y.error()));
-    for (std::size_t i = 0; i < terms.size(); ++i) terms[i].slope = y->slopes[i];
+    for (std::size_t i = 0; i < terms.size(); ++i)
+      terms[i].slope = y->slopes[i];
     figures[entry.name] = &pen.linear(entry.name, kNumber, "as in the file", y->value, terms);
   }
 }
@@ -100,9 +102,11 @@ void work_out(ledger::Pen& pen, const std::vector<Entry>& entries) {
 // One trial: every number, from nothing. Returns the sum of all u, which Python prints too.
 double trial(const std::vector<Entry>& entries) {
   ledger::Ledger ledger;
-  ledger.declare({{"job", base::Hasher().add(std::string("job")).done(), [&](ledger::Pen& pen) { work_out(pen, entries); }}});
+  ledger.declare({{"job", base::Hasher().add(std::string("job")).done(),
+                   [&](ledger::Pen& pen) { work_out(pen, entries); }}});
   double sum = 0.0;
-  for (const ledger::Figure& figure : ledger.figures()) sum += figure.u();
+  for (const ledger::Figure& figure : ledger.figures())
+    sum += figure.u();
   return sum;
 }
 
@@ -140,8 +144,9 @@ int run(const std::string& file, const std::string& script, bool smoke) {
   const Timed ours = time_ledger(entries, smoke ? 5 : 301);
   const Timed python = time_python(script, file, smoke ? 3 : 31);
   const double times = python.seconds / ours.seconds;
-  fmt::print("numbers: {} of them, from nothing; ledger {:.0f} us, python3-uncertainties {:.0f} us, {:.0f} times\n",
-             entries.size(), ours.seconds * 1e6, python.seconds * 1e6, times);
+  fmt::print(
+      "numbers: {} of them, from nothing; ledger {:.0f} us, python3-uncertainties {:.0f} us, {:.0f} times\n",
+      entries.size(), ours.seconds * 1e6, python.seconds * 1e6, times);
   if (std::abs(ours.sum_of_u - python.sum_of_u) > kSameU * python.sum_of_u) {
     fmt::print("the two do not agree: sum of u {} and {}\n", ours.sum_of_u, python.sum_of_u);
     return 1;

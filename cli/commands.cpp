@@ -1,13 +1,13 @@
 #include "cli/commands.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <cstdio>
 #include <filesystem>
 #include <string_view>
 #include <utility>
+
+#include <fmt/format.h>
 
 #include "app/reference.hpp"
 #include "app/session.hpp"
@@ -21,7 +21,8 @@ int tell(const Asked& asked, const app::Troubles& troubles) {
   if (asked.json) {
     fmt::print(stdout, "{}", as_json(troubles));
   }
-  for (const app::Trouble& trouble : troubles) fmt::print(stderr, "{}\n", app::report(trouble));
+  for (const app::Trouble& trouble : troubles)
+    fmt::print(stderr, "{}\n", app::report(trouble));
   return kWrongInput;
 }
 
@@ -74,20 +75,22 @@ void print_verdict(const app::VerdictRow& row) {
   fmt::print("{:<9}  {}: {}\n", row.verdict, row.check, row.subject);
   if (row.verdict == "OK") return;
   fmt::print("           {}\n", row.reason);
-  for (const std::string& missing : row.missing) fmt::print("           not known: {}\n", missing);
+  for (const std::string& missing : row.missing)
+    fmt::print("           not known: {}\n", missing);
   if (!row.margin_shown.empty()) fmt::print("           margin {} {}\n", row.margin_shown, row.unit);
   if (!row.todo.empty()) fmt::print("           do: {}\n", row.todo);
 }
 
 void print_query(const app::QueryRow& row) {
-  fmt::print("QUERY      {}{}\n           {}\n           do: {}\n", row.serious ? "serious: " : "", row.says, row.happens,
-             row.todo);
+  fmt::print("QUERY      {}{}\n           {}\n           do: {}\n", row.serious ? "serious: " : "", row.says,
+             row.happens, row.todo);
 }
 
 void print_check(const std::string& title, const std::vector<app::VerdictRow>& verdicts,
                  const std::vector<app::QueryRow>& queries) {
   fmt::print("{}\n\n", title);
-  for (const app::QueryRow& query : queries) print_query(query);
+  for (const app::QueryRow& query : queries)
+    print_query(query);
   std::string counts;
   for (const std::string_view state : kWorstFirst) {
     std::size_t count = 0;
@@ -125,12 +128,14 @@ void print_trail(const app::TrailRow& trail, int depth) {
     say("as typed", row.typed);
   }
   say("from", row.source);
-  for (const std::string& missing : row.missing) say("not known", missing);
+  for (const std::string& missing : row.missing)
+    say("not known", missing);
   if (trail.shown_before) {
     fmt::print("{}   (its trail is given above)\n", indent);
     return;
   }
-  for (const app::TrailRow& input : trail.inputs) print_trail(input, depth + 1);
+  for (const app::TrailRow& input : trail.inputs)
+    print_trail(input, depth + 1);
 }
 
 // "brackets/pad.job.toml" to "pad.pdf".
@@ -144,7 +149,8 @@ std::string default_output(const Asked& asked, std::string_view extension) {
 
 int put(const Asked& asked, const std::string& path, const std::string& bytes, int status) {
   if (path == "-") {
-    const bool done = std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size() && std::fflush(stdout) == 0;
+    const bool done =
+        std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size() && std::fflush(stdout) == 0;
     if (done) return status;
     fmt::print(stderr, "standard output cannot be written\n");
     return kWrongInput;
@@ -183,7 +189,8 @@ int numbers(const Asked& asked) {
   if (asked.json) {
     fmt::print("{}", as_json(Printed{rows, session->verdicts(), session->queries()}));
   } else {
-    for (const app::NumberRow& row : rows) print_number(row);
+    for (const app::NumberRow& row : rows)
+      print_number(row);
   }
   return status_of(*session);
 }
@@ -206,7 +213,8 @@ int sheets(const Asked& asked) {
   if (!session) return tell(asked, session.error());
   const auto pdf = session->sheets_pdf(asked.paper == "Letter" ? app::Paper::kLetter : app::Paper::kA4);
   if (!pdf) return tell(asked, pdf.error());
-  return put(asked, asked.output.empty() ? default_output(asked, ".pdf") : asked.output, *pdf, status_of(*session));
+  return put(asked, asked.output.empty() ? default_output(asked, ".pdf") : asked.output, *pdf,
+             status_of(*session));
 }
 
 int order(const Asked& asked) {
@@ -219,7 +227,8 @@ int order(const Asked& asked) {
     if (rows.empty()) fmt::print("The job gives no order of work.\n");
     for (const app::OrderRow& row : rows) {
       fmt::print("OP {}  {}  ({})\n", row.op, row.name, row.machine);
-      for (const std::string& line : row.lines) fmt::print("  {}\n", line);
+      for (const std::string& line : row.lines)
+        fmt::print("  {}\n", line);
       fmt::print("\n");
     }
   }

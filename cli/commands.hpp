@@ -12,13 +12,13 @@ namespace sparewright::cli {
 enum ExitStatus : int { kAllWell = 0, kNotWell = 1, kWrongInput = 2, kInternal = 3 };
 
 struct Asked {
-  std::string job;       // path of the job text
-  std::string shop;      // path of the shop text; empty: the one the job names, beside the job
+  std::string job;   // path of the job text
+  std::string shop;  // path of the shop text; empty: the one the job names, beside the job
   bool json = false;
-  std::string name;      // of a number, or the start of names
-  std::string output;    // path; empty: a name made from the job's
+  std::string name;    // of a number, or the start of names
+  std::string output;  // path; empty: a name made from the job's
   std::string paper = "A4";
-  std::string text;      // job or shop: which text is asked about
+  std::string text;  // job or shop: which text is asked about
 };
 
 int check(const Asked& asked);

@@ -1,14 +1,14 @@
 #include "cli/files.hpp"
 
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
-
 #include <cerrno>
 #include <cstring>
 #include <filesystem>
 #include <system_error>
 #include <utility>
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
 
 namespace sparewright::cli {
 namespace {
@@ -21,7 +21,9 @@ app::Trouble trouble(std::string code, std::string says, std::string accepted = 
   return t;
 }
 
-std::string reason(int error) { return std::generic_category().message(error); }
+std::string reason(int error) {
+  return std::generic_category().message(error);
+}
 
 // A descriptor that closes itself.
 class Descriptor {

@@ -17,21 +17,11 @@ Json json_of(const app::NumberRow& row) {
   if (row.origin == "choice" || row.origin == "default") {
     choice = Json{{"origin", row.origin}, {"flips_after", or_null(row.flips_after)}};
   }
-  return Json{{"name", row.name},
-              {"kind", row.kind},
-              {"value", or_null(row.value)},
-              {"unit", row.unit},
-              {"u", or_null(row.u)},
-              {"dof", or_null(row.dof)},
-              {"bound", row.bound},
-              {"typed", row.typed},
-              {"state", row.state},
-              {"missing", row.missing},
-              {"origin", row.origin},
-              {"formula", row.formula},
-              {"inputs", row.inputs},
-              {"source", row.source},
-              {"choice", choice}};
+  return Json{{"name", row.name},       {"kind", row.kind},     {"value", or_null(row.value)},
+              {"unit", row.unit},       {"u", or_null(row.u)},  {"dof", or_null(row.dof)},
+              {"bound", row.bound},     {"typed", row.typed},   {"state", row.state},
+              {"missing", row.missing}, {"origin", row.origin}, {"formula", row.formula},
+              {"inputs", row.inputs},   {"source", row.source}, {"choice", choice}};
 }
 
 Json json_of(const app::VerdictRow& row) {
@@ -49,27 +39,31 @@ Json json_of(const app::VerdictRow& row) {
 }
 
 Json json_of(const app::QueryRow& row) {
-  return Json{{"id", row.id},           {"about", row.about}, {"says", row.says},   {"happens", row.happens},
-              {"do", row.todo},         {"serious", row.serious}, {"state", row.state}, {"reason", row.reason}};
+  return Json{{"id", row.id},   {"about", row.about},     {"says", row.says},   {"happens", row.happens},
+              {"do", row.todo}, {"serious", row.serious}, {"state", row.state}, {"reason", row.reason}};
 }
 
 Json json_of(const app::TrailRow& trail) {
   Json json = json_of(trail.number);
   json["shown_before"] = trail.shown_before;
   json["from"] = Json::array();
-  for (const app::TrailRow& input : trail.inputs) json["from"].push_back(json_of(input));
+  for (const app::TrailRow& input : trail.inputs)
+    json["from"].push_back(json_of(input));
   return json;
 }
 
 template <typename Row>
 Json list_of(const std::vector<Row>& rows) {
   Json list = Json::array();
-  for (const Row& row : rows) list.push_back(json_of(row));
+  for (const Row& row : rows)
+    list.push_back(json_of(row));
   return list;
 }
 
 // Names and titles come from users' texts, which are checked to be UTF-8; nothing else may stop the printing.
-std::string dumped(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n"; }
+std::string dumped(const Json& json) {
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
 
 }  // namespace
 
@@ -79,12 +73,15 @@ std::string as_json(const Printed& printed) {
                      {"queries", list_of(printed.queries)}});
 }
 
-std::string as_json(const app::TrailRow& trail) { return dumped(json_of(trail)); }
+std::string as_json(const app::TrailRow& trail) {
+  return dumped(json_of(trail));
+}
 
 std::string as_json(const std::vector<app::OrderRow>& order) {
   Json setups = Json::array();
   for (const app::OrderRow& row : order) {
-    setups.push_back(Json{{"op", row.op}, {"name", row.name}, {"machine", row.machine}, {"lines", row.lines}});
+    setups.push_back(
+        Json{{"op", row.op}, {"name", row.name}, {"machine", row.machine}, {"lines", row.lines}});
   }
   return dumped(Json{{"setups", setups}});
 }

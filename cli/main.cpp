@@ -1,8 +1,9 @@
 // The command line. CLI11 is read by this file alone.
-#include <CLI/CLI.hpp>
 #include <cstdio>
 #include <exception>
 #include <functional>
+
+#include <CLI/CLI.hpp>
 
 #include "cli/commands.hpp"
 
@@ -11,11 +12,13 @@ namespace {
 using sparewright::cli::Asked;
 
 constexpr const char* kAbout =
-    "Sparewright helps make a one-off replacement part on hand-operated machines: from what can still be measured to\n"
+    "Sparewright helps make a one-off replacement part on hand-operated machines: from what can still be "
+    "measured to\n"
     "checked numbers for the handwheel.\n";
 
 constexpr const char* kFoot =
-    "\nExit status: 0 every verdict OK or CLOSE; 1 any NO, any NOT KNOWN or an open serious query; 2 the input is wrong\n"
+    "\nExit status: 0 every verdict OK or CLOSE; 1 any NO, any NOT KNOWN or an open serious query; 2 the "
+    "input is wrong\n"
     "or the output cannot be written; 3 internal.\n"
     "NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.";
 
@@ -35,7 +38,8 @@ int run(int argc, char** argv) {
   app.set_version_flag("--version", SPAREWRIGHT_VERSION);
   Asked asked;
   std::function<int(const Asked&)> chosen;
-  const auto add = [&](const char* name, const char* about, const char* example, int (*command)(const Asked&)) {
+  const auto add = [&](const char* name, const char* about, const char* example,
+                       int (*command)(const Asked&)) {
     CLI::App* sub = app.add_subcommand(name, about);
     sub->footer(std::string("\nExample: ") + example);
     sub->callback([&chosen, command] { chosen = command; });
@@ -46,17 +50,19 @@ int run(int argc, char** argv) {
                         "sparewright check bracket.job.toml", sparewright::cli::check);
   CLI::App* numbers = add("numbers", "list every number of a job, or those whose names start so",
                           "sparewright numbers bracket.job.toml feature/", sparewright::cli::numbers);
-  CLI::App* why = add("why", "say where a number comes from, down to readings and sources",
-                      "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"", sparewright::cli::why);
-  CLI::App* sheets = add("sheets", "print the job sheets as a PDF", "sparewright sheets bracket.job.toml -o bracket.pdf",
-                         sparewright::cli::sheets);
-  CLI::App* order = add("order", "print the order of work with what is dialled", "sparewright order bracket.job.toml",
-                        sparewright::cli::order);
+  CLI::App* why =
+      add("why", "say where a number comes from, down to readings and sources",
+          "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"", sparewright::cli::why);
+  CLI::App* sheets = add("sheets", "print the job sheets as a PDF",
+                         "sparewright sheets bracket.job.toml -o bracket.pdf", sparewright::cli::sheets);
+  CLI::App* order = add("order", "print the order of work with what is dialled",
+                        "sparewright order bracket.job.toml", sparewright::cli::order);
   CLI::App* solid = add("solid", "write the finished part as a solid",
                         "sparewright solid bracket.job.toml -o bracket.step", sparewright::cli::solid);
-  CLI::App* schema = add("schema", "print the JSON Schema of a text", "sparewright schema job > job.schema.json",
-                         sparewright::cli::schema);
-  CLI::App* keys = add("keys", "list every key a text may have", "sparewright keys job", sparewright::cli::keys);
+  CLI::App* schema = add("schema", "print the JSON Schema of a text",
+                         "sparewright schema job > job.schema.json", sparewright::cli::schema);
+  CLI::App* keys =
+      add("keys", "list every key a text may have", "sparewright keys job", sparewright::cli::keys);
   for (CLI::App* command : {check, numbers, why, sheets, order, solid}) {
     add_job(*command, asked);
     add_json(*command, asked);

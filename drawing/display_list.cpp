@@ -24,7 +24,8 @@ Element moved_by(Arc arc, Point by) {
 }
 
 Element moved_by(Filled filled, Point by) {
-  for (Point& corner : filled.corners) corner = moved(corner, by);
+  for (Point& corner : filled.corners)
+    corner = moved(corner, by);
   return filled;
 }
 
@@ -69,7 +70,8 @@ Element moved(const Element& element, Point by) {
 }
 
 void append(DisplayList& list, const DisplayList& more, Point moved_by) {
-  for (const Element& element : more) list.push_back(moved(element, moved_by));
+  for (const Element& element : more)
+    list.push_back(moved(element, moved_by));
 }
 
 void add_outline(DisplayList& list, const Box& box, Weight weight) {

@@ -70,10 +70,10 @@ bool crosses(const Segment& segment, const Box& box) {
   double enter = 0.0;
   double leave = 1.0;
   const Box inside = grown(box, -kTouch_mm);
-  return narrowed(segment.from.x_mm, segment.to.x_mm - segment.from.x_mm, inside.left_mm, inside.right_mm, enter,
-                  leave) &&
-         narrowed(segment.from.y_mm, segment.to.y_mm - segment.from.y_mm, inside.top_mm, inside.bottom_mm, enter,
-                  leave);
+  return narrowed(segment.from.x_mm, segment.to.x_mm - segment.from.x_mm, inside.left_mm, inside.right_mm,
+                  enter, leave) &&
+         narrowed(segment.from.y_mm, segment.to.y_mm - segment.from.y_mm, inside.top_mm, inside.bottom_mm,
+                  enter, leave);
 }
 
 bool cross(const Segment& a, const Segment& b) {
@@ -82,8 +82,8 @@ bool cross(const Segment& a, const Segment& b) {
   const double other_from = turn(b.from, b.to, a.from);
   const double other_to = turn(b.from, b.to, a.to);
   if (from * to < 0.0 && other_from * other_to < 0.0) return true;
-  return distance(a, b.from) < kTouch_mm || distance(a, b.to) < kTouch_mm || distance(b, a.from) < kTouch_mm ||
-         distance(b, a.to) < kTouch_mm;
+  return distance(a, b.from) < kTouch_mm || distance(a, b.to) < kTouch_mm ||
+         distance(b, a.from) < kTouch_mm || distance(b, a.to) < kTouch_mm;
 }
 
 bool crosses(const Segment& segment, const Disc& disc) {

@@ -62,8 +62,10 @@ std::vector<Segment> hatch(const Box& area, const Hatching& hatching, const std:
   for (double n = std::ceil(lowest / step); n * step < highest; n += 1.0) {
     const Slanted line{n * step, slope};
     std::vector<Piece> pieces{inside(line, area)};
-    for (const Box& box : boxes_left_out) cut_out(pieces, inside(line, box));
-    for (const Disc& disc : discs_left_out) cut_out(pieces, inside(line, disc));
+    for (const Box& box : boxes_left_out)
+      cut_out(pieces, inside(line, box));
+    for (const Disc& disc : discs_left_out)
+      cut_out(pieces, inside(line, disc));
     for (const Piece& piece : pieces) {
       if ((piece.to_x_mm - piece.from_x_mm) * std::numbers::sqrt2 < kShortestHatch_mm) continue;
       lines.push_back({line.at(piece.from_x_mm), line.at(piece.to_x_mm)});

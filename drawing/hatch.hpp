@@ -17,7 +17,8 @@ struct Hatching {
 
 // Pieces shorter than kShortestHatch_mm are left out. Lines of two areas with the same hatching run on into each other.
 inline constexpr double kShortestHatch_mm = 0.6;
-[[nodiscard]] std::vector<Segment> hatch(const Box& area, const Hatching& hatching, const std::vector<Box>& boxes_left_out,
+[[nodiscard]] std::vector<Segment> hatch(const Box& area, const Hatching& hatching,
+                                         const std::vector<Box>& boxes_left_out,
                                          const std::vector<Disc>& discs_left_out = {});
 
 }  // namespace sparewright::drawing

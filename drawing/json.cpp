@@ -1,8 +1,8 @@
 #include "drawing/json.hpp"
 
-#include <fmt/format.h>
-
 #include <string_view>
+
+#include <fmt/format.h>
 
 namespace sparewright::drawing {
 namespace {
@@ -69,7 +69,8 @@ std::string json(const Line& l) {
 }
 
 std::string json(const Circle& c) {
-  return fmt::format(R"({{"circle":[{},{}],"weight":"{}"}})", mm(c.centre), mm(c.radius_mm), name_of(c.weight));
+  return fmt::format(R"({{"circle":[{},{}],"weight":"{}"}})", mm(c.centre), mm(c.radius_mm),
+                     name_of(c.weight));
 }
 
 std::string json(const Arc& a) {
@@ -79,15 +80,17 @@ std::string json(const Arc& a) {
 
 std::string json(const Filled& f) {
   std::string corners;
-  for (const Point& corner : f.corners) corners += (corners.empty() ? "" : ",") + mm(corner);
+  for (const Point& corner : f.corners)
+    corners += (corners.empty() ? "" : ",") + mm(corner);
   return fmt::format(R"({{"filled":[{}],"ink":"{}"}})", corners, name_of(f.ink));
 }
 
 std::string json(const Text& t) {
   return fmt::format(
-      R"({{"text":{},"at":[{}],"anchor":"{}","cap":{},"face":"{}","ink":"{}","box":[{},{},{},{}]}})", quoted(t.says),
-      mm(t.at), name_of(t.anchor), mm(t.style.cap_mm), t.style.face == Face::kBold ? "bold" : "regular",
-      name_of(t.ink), mm(t.box.left_mm), mm(t.box.top_mm), mm(t.box.right_mm), mm(t.box.bottom_mm));
+      R"({{"text":{},"at":[{}],"anchor":"{}","cap":{},"face":"{}","ink":"{}","box":[{},{},{},{}]}})",
+      quoted(t.says), mm(t.at), name_of(t.anchor), mm(t.style.cap_mm),
+      t.style.face == Face::kBold ? "bold" : "regular", name_of(t.ink), mm(t.box.left_mm), mm(t.box.top_mm),
+      mm(t.box.right_mm), mm(t.box.bottom_mm));
 }
 
 }  // namespace

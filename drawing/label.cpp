@@ -32,13 +32,14 @@ struct Extent {
 
 Extent extent(const Ruler& ruler, const Label& label) {
   Extent size{widest(ruler, label.lines, label.style), 0.0};
-  for (const std::string& line : label.lines) size.height_mm += ruler.measure(line, label.style).height();
+  for (const std::string& line : label.lines)
+    size.height_mm += ruler.measure(line, label.style).height();
   return size;
 }
 
 Box box_at(Point middle, Extent size) {
-  return {middle.x_mm - size.width_mm / 2.0, middle.y_mm - size.height_mm / 2.0, middle.x_mm + size.width_mm / 2.0,
-          middle.y_mm + size.height_mm / 2.0};
+  return {middle.x_mm - size.width_mm / 2.0, middle.y_mm - size.height_mm / 2.0,
+          middle.x_mm + size.width_mm / 2.0, middle.y_mm + size.height_mm / 2.0};
 }
 
 bool same_round(const Disc& a, const Disc& b) {
@@ -61,13 +62,15 @@ class Placing {
 
  private:
   [[nodiscard]] bool is_free_of_hatching(const Box& box) const {
-    return std::none_of(ground_.hatched.begin(), ground_.hatched.end(), [&](const Box& h) { return overlap(h, box); });
+    return std::none_of(ground_.hatched.begin(), ground_.hatched.end(),
+                        [&](const Box& h) { return overlap(h, box); });
   }
 
   [[nodiscard]] bool is_free(const Box& box) const {
     const Box room = grown(box, kRoom_mm);
     return holds(ground_.area, box) &&
-           std::none_of(ground_.taken.begin(), ground_.taken.end(), [&](const Box& t) { return overlap(t, box); }) &&
+           std::none_of(ground_.taken.begin(), ground_.taken.end(),
+                        [&](const Box& t) { return overlap(t, box); }) &&
            std::none_of(ground_.rounds.begin(), ground_.rounds.end(),
                         [&](const Disc& d) { return distance(room, d.centre) < d.radius_mm; }) &&
            std::none_of(ground_.lines.begin(), ground_.lines.end(),
@@ -108,16 +111,20 @@ class Placing {
   [[nodiscard]] std::optional<Standing> close_by(const Label& label, Extent size) const {
     for (const double gap : {kClose_mm, kPastCentreLine_mm}) {
       for (int i = 0; i < kDirections; ++i) {
-        const int turn = i % 2 == 0 ? i / 2 : -(i + 1) / 2;  // to the right first, then further round both ways
+        const int turn =
+            i % 2 == 0 ? i / 2 : -(i + 1) / 2;  // to the right first, then further round both ways
         const double angle = 2.0 * std::numbers::pi * turn / kDirections;
         const double c = std::cos(angle);
         const double s = std::sin(angle);
         const double away = label.names.radius_mm + gap;
-        const auto beyond = [](double way, double half) { return way > 0.1 ? half : way < -0.1 ? -half : 0.0; };
+        const auto beyond = [](double way, double half) {
+          return way > 0.1 ? half : way < -0.1 ? -half : 0.0;
+        };
         const Box box = box_at({label.names.centre.x_mm + away * c + beyond(c, size.width_mm / 2.0),
                                 label.names.centre.y_mm - away * s - beyond(s, size.height_mm / 2.0)},
                                size);
-        if (is_free_of_hatching(box) && is_free(box) && unmistaken(box, label.names)) return Standing{box, std::nullopt};
+        if (is_free_of_hatching(box) && is_free(box) && unmistaken(box, label.names))
+          return Standing{box, std::nullopt};
       }
     }
     return std::nullopt;
@@ -142,7 +149,8 @@ class Placing {
       const Box box = box_at(middle, size);
       const Segment leader = leader_from(box, label.names);
       const double length = distance(leader.from, leader.to);
-      if (length >= kShortestLeader_mm && length <= kLongestLeader_mm) by_length.push_back({length, box, leader});
+      if (length >= kShortestLeader_mm && length <= kLongestLeader_mm)
+        by_length.push_back({length, box, leader});
     }
     std::stable_sort(by_length.begin(), by_length.end(),
                      [](const Candidate& a, const Candidate& b) { return a.length_mm < b.length_mm; });
@@ -162,8 +170,9 @@ class Placing {
   // From the middle of the label's side that is nearest, to the rim.
   [[nodiscard]] static Segment leader_from(const Box& box, const Disc& named) {
     const Point m = box.middle();
-    const std::array starts{Point{box.left_mm - kFromText_mm, m.y_mm}, Point{box.right_mm + kFromText_mm, m.y_mm},
-                            Point{m.x_mm, box.top_mm - kFromText_mm}, Point{m.x_mm, box.bottom_mm + kFromText_mm}};
+    const std::array starts{
+        Point{box.left_mm - kFromText_mm, m.y_mm}, Point{box.right_mm + kFromText_mm, m.y_mm},
+        Point{m.x_mm, box.top_mm - kFromText_mm}, Point{m.x_mm, box.bottom_mm + kFromText_mm}};
     const Point start = *std::min_element(starts.begin(), starts.end(), [&](Point a, Point b) {
       return distance(a, named.centre) < distance(b, named.centre);
     });
@@ -187,10 +196,12 @@ class Placing {
   }
 
   [[nodiscard]] bool may_run(const Segment& leader, const Disc& named, const Box& own) const {
-    return !crosses(leader, grown(own, kFromText_mm / 2.0)) && distance(own, arrow_back(leader)) >= kFromText_mm &&
+    return !crosses(leader, grown(own, kFromText_mm / 2.0)) &&
+           distance(own, arrow_back(leader)) >= kFromText_mm &&
            std::none_of(ground_.taken.begin(), ground_.taken.end(),
                         [&](const Box& t) { return crosses(leader, t); }) &&
-           std::none_of(leaders_.begin(), leaders_.end(), [&](const Segment& l) { return cross(l, leader); }) &&
+           std::none_of(leaders_.begin(), leaders_.end(),
+                        [&](const Segment& l) { return cross(l, leader); }) &&
            std::none_of(ground_.rounds.begin(), ground_.rounds.end(), [&](const Disc& d) {
              return !same_round(d, named) && crosses(leader, {d.centre, d.radius_mm + kRoom_mm});
            });

@@ -13,9 +13,10 @@ namespace sparewright::drawing {
 struct Label {
   std::vector<std::string> lines;  // at least one
   TextStyle style;
-  Disc names;                 // what it names; radius 0 for a place
-  std::optional<Box> within;  // where it needs no leader and, without one, must stand; else close to what it names
-  bool may_lead = true;       // it may stand away with a leader
+  Disc names;  // what it names; radius 0 for a place
+  std::optional<Box>
+      within;            // where it needs no leader and, without one, must stand; else close to what it names
+  bool may_lead = true;  // it may stand away with a leader
 };
 
 // What is there already.
@@ -39,7 +40,8 @@ struct Standing {
 //             (3) a label without a leader is nearer to what it names than to any other round.
 // Greedy: shortest leader first; where one finds no place it goes first in another try, as long as that helps.
 // Deterministic.
-[[nodiscard]] std::vector<std::optional<Standing>> place_labels(const Ruler& ruler, const std::vector<Label>& labels,
+[[nodiscard]] std::vector<std::optional<Standing>> place_labels(const Ruler& ruler,
+                                                                const std::vector<Label>& labels,
                                                                 const Ground& ground);
 
 // Its lines of text and its leader, ending in an arrowhead on a round, in a dot on a place.

@@ -8,19 +8,20 @@
 namespace sparewright::drawing {
 namespace {
 
-constexpr double kSideName_mm = 9.0;      // names of the ends are broken to this, unless a word is longer
+constexpr double kSideName_mm = 9.0;  // names of the ends are broken to this, unless a word is longer
 constexpr double kLongestWord_mm = 20.0;
 constexpr double kRoundText_mm = 1.5;
-constexpr double kInJaw_mm = 2.4;         // hatching above and below the words in a jaw
-constexpr std::size_t kJawLines = 2;      // of words in a jaw; a longer name of a side is left out
+constexpr double kInJaw_mm = 2.4;     // hatching above and below the words in a jaw
+constexpr std::size_t kJawLines = 2;  // of words in a jaw; a longer name of a side is left out
 constexpr double kAboveLegend_mm = 2.0;
-constexpr double kThinWork_mm = 16.0;     // a work drawn narrower than this has room for names outside the jaws
+constexpr double kThinWork_mm = 16.0;  // a work drawn narrower than this has room for names outside the jaws
 constexpr double kNamesOutside_mm = 7.0;
-constexpr double kJawRunsOut_mm = 3.0;    // a jaw that runs on is broken off this far from the edge
+constexpr double kJawRunsOut_mm = 3.0;  // a jaw that runs on is broken off this far from the edge
 
 double height_of(const std::vector<std::string>& lines, const TextStyle& style, const Ruler& ruler) {
   double height = 0.0;
-  for (const std::string& line : lines) height += ruler.measure(line, style).height();
+  for (const std::string& line : lines)
+    height += ruler.measure(line, style).height();
   return height;
 }
 
@@ -59,7 +60,8 @@ void place(PlanFrame& frame, const route::PlanView& view, const PictureRoom& roo
   };
   const double left = beside(frame.left_side);
   const double right = beside(frame.right_side);
-  const double legend = std::max(type.compass_mm, height_of(frame.legend_lines, type.legend, ruler)) + kAboveLegend_mm;
+  const double legend =
+      std::max(type.compass_mm, height_of(frame.legend_lines, type.legend, ruler)) + kAboveLegend_mm;
   const double fixed = height_of(frame.against_fixed_jaw, type.jaw, ruler) + 2.0 * kInJaw_mm;
   const double moving = height_of(frame.against_moving_jaw, type.jaw, ruler) + 2.0 * kInJaw_mm;
 
@@ -80,7 +82,8 @@ void place(PlanFrame& frame, const route::PlanView& view, const PictureRoom& roo
   frame.zero = {frame.work.left_mm - frame.scale * view.work.left_mm,
                 frame.work.top_mm + frame.scale * view.work.far_mm};
   frame.picture = {0.0, 0.0, room.width_mm, frame.work.bottom_mm + moving + outside};
-  frame.legend = {0.0, frame.picture.bottom_mm + kAboveLegend_mm, room.width_mm, frame.picture.bottom_mm + legend};
+  frame.legend = {0.0, frame.picture.bottom_mm + kAboveLegend_mm, room.width_mm,
+                  frame.picture.bottom_mm + legend};
   frame.fixed_jaw = {0.0, frame.work.top_mm - fixed, 0.0, frame.work.top_mm};
   frame.moving_jaw = {0.0, frame.work.bottom_mm, 0.0, frame.work.bottom_mm + moving};
 }
@@ -110,7 +113,8 @@ Box PlanFrame::on_paper(const route::PlanView::Rectangle& r) const {
 
 PlanType plan_type(double larger) {
   PlanType type;
-  for (TextStyle* style : {&type.jaw, &type.cut, &type.other, &type.side, &type.zero, &type.axis, &type.legend}) {
+  for (TextStyle* style :
+       {&type.jaw, &type.cut, &type.other, &type.side, &type.zero, &type.axis, &type.legend}) {
     style->cap_mm *= larger;
   }
   type.compass_mm *= larger;

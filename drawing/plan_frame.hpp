@@ -38,9 +38,9 @@ struct PlanFrame {
   double scale = 1.0;  // mm on paper for one mm of work
   Point zero;          // the picked-up zero on paper
   Box work;
-  Box picture;     // all of it but the legend, which stands below
+  Box picture;  // all of it but the legend, which stands below
   Box legend;
-  Box fixed_jaw;   // as far as it is drawn; no width where there are no jaws
+  Box fixed_jaw;  // as far as it is drawn; no width where there are no jaws
   Box moving_jaw;
   bool jaws_run_on_left = false;  // broken off near the edge of the picture
   bool jaws_run_on_right = false;

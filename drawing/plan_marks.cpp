@@ -27,8 +27,10 @@ class Marking {
       draw_parallels();
     }
     outline(frame_.work, Weight::kVisible);
-    for (const auto& flat : view_.flats) draw_flat(flat);
-    for (const auto& hole : view_.holes) draw_hole(hole);
+    for (const auto& flat : view_.flats)
+      draw_flat(flat);
+    for (const auto& hole : view_.holes)
+      draw_hole(hole);
     draw_centre_lines();
     draw_zero();
     return std::move(marks_);
@@ -77,7 +79,8 @@ class Marking {
     const double left = std::max(work.left_mm, frame_.fixed_jaw.left_mm);
     const double right = std::min(work.right_mm, frame_.fixed_jaw.right_mm);
     if (!(thick > 0.0 && 2.0 * thick < work.height() && left < right)) return;
-    for (const double y : {work.top_mm + thick, work.bottom_mm - thick}) line({left, y}, {right, y}, Weight::kHidden);
+    for (const double y : {work.top_mm + thick, work.bottom_mm - thick})
+      line({left, y}, {right, y}, Weight::kHidden);
   }
 
   // False, and noted, where it is not within the picture or not known (a NaN is within nothing).
@@ -98,9 +101,11 @@ class Marking {
   void draw_hole(const route::PlanView::Circle& hole) {
     const Point centre = frame_.on_paper(hole.x_mm, hole.y_mm);
     const double radius = frame_.scale * hole.radius_mm;
-    if (!is_shown(about(centre, std::isnan(radius) ? radius : std::max(radius, kLeastRadius_mm)), hole.name)) return;
+    if (!is_shown(about(centre, std::isnan(radius) ? radius : std::max(radius, kLeastRadius_mm)), hole.name))
+      return;
     const Disc disc{centre, std::max(radius, kLeastRadius_mm)};
-    marks_.list.emplace_back(Circle{disc.centre, disc.radius_mm, hole.cut_here ? Weight::kBold : Weight::kThin});
+    marks_.list.emplace_back(
+        Circle{disc.centre, disc.radius_mm, hole.cut_here ? Weight::kBold : Weight::kThin});
     marks_.ground.rounds.push_back(disc);
     marks_.rounds.push_back({hole.name, disc, hole.cut_here});
   }

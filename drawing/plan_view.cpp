@@ -20,7 +20,8 @@ constexpr double kAxisArrow_mm = 2.6;
 
 std::string joined(const std::vector<std::string>& lines) {
   std::string all;
-  for (const std::string& line : lines) all += (all.empty() ? "" : " ") + line;
+  for (const std::string& line : lines)
+    all += (all.empty() ? "" : " ") + line;
   return all;
 }
 
@@ -43,7 +44,8 @@ class Naming {
       add_within(frame_.against_moving_jaw, type.jaw, frame_.moving_jaw, true);
     }
     add_within(frame_.left_side, type.side, {0.0, work.top_mm, work.left_mm, work.bottom_mm}, false);
-    add_within(frame_.right_side, type.side, {work.right_mm, work.top_mm, frame_.picture.right_mm, work.bottom_mm}, false);
+    add_within(frame_.right_side, type.side,
+               {work.right_mm, work.top_mm, frame_.picture.right_mm, work.bottom_mm}, false);
     if (marks_.zero) names_.push_back({"ZERO", {{"ZERO"}, type.zero, *marks_.zero, std::nullopt, true}});
     for (const auto& flat : marks_.flats) {
       if (add(flat.name, flat.cut_here, {free_place(flat.box), 0.0})) names_.back().label.within = flat.box;
@@ -57,7 +59,8 @@ class Naming {
   }
 
  private:
-  void add_within(const std::vector<std::string>& lines, const TextStyle& style, const Box& within, bool may_lead) {
+  void add_within(const std::vector<std::string>& lines, const TextStyle& style, const Box& within,
+                  bool may_lead) {
     if (lines.empty()) return;
     names_.push_back({joined(lines), {lines, style, {within.middle(), 0.0}, within, may_lead}});
   }
@@ -100,9 +103,11 @@ class Naming {
 DisplayList hatching(const PlanFrame& frame, const PlanMarks& marks, const std::vector<Box>& left_out) {
   DisplayList list;
   std::vector<Disc> discs;
-  for (const auto& round : marks.rounds) discs.push_back(round.disc);
+  for (const auto& round : marks.rounds)
+    discs.push_back(round.disc);
   const auto add = [&](const Box& area, const Hatching& how) {
-    for (const Segment& s : hatch(area, how, left_out, discs)) list.emplace_back(Line{s.from, s.to, Weight::kHatch});
+    for (const Segment& s : hatch(area, how, left_out, discs))
+      list.emplace_back(Line{s.from, s.to, Weight::kHatch});
   };
   if (frame.fixed_jaw.width() > 0.0) {
     add(frame.fixed_jaw, kFixedJawHatching);
@@ -117,14 +122,16 @@ DisplayList hatching(const PlanFrame& frame, const PlanMarks& marks, const std::
 void add_arrow(DisplayList& list, Point from, Point tip) {
   const double length = distance(from, tip);
   const double share = 1.0 - 0.5 * kAxisArrow_mm / length;  // the line ends within the head
-  list.emplace_back(Line{from,
-                         {from.x_mm + share * (tip.x_mm - from.x_mm), from.y_mm + share * (tip.y_mm - from.y_mm)},
-                         Weight::kVisible});
+  list.emplace_back(
+      Line{from,
+           {from.x_mm + share * (tip.x_mm - from.x_mm), from.y_mm + share * (tip.y_mm - from.y_mm)},
+           Weight::kVisible});
   add_arrowhead(list, from, tip, kAxisArrow_mm);
 }
 
 // The way the collar readings rise, as arrows from one corner. Each name stands on the far side of the other arrow.
-void add_directions(DisplayList& list, const PlanFrame& frame, const route::PlanView& view, const Ruler& ruler) {
+void add_directions(DisplayList& list, const PlanFrame& frame, const route::PlanView& view,
+                    const Ruler& ruler) {
   const PlanType& type = frame.type;
   const Box& legend = frame.legend;
   const double length = 0.8 * type.compass_mm;
@@ -168,7 +175,8 @@ base::Result<Picture> plan_view(const route::PlanView& view, const PictureRoom& 
   const PlanMarks marks = plan_marks(view, *frame);
   const std::vector<Name> names = Naming(*frame, marks, ruler).names();
   std::vector<Label> labels;
-  for (const Name& name : names) labels.push_back(name.label);
+  for (const Name& name : names)
+    labels.push_back(name.label);
   const auto standing = place_labels(ruler, labels, marks.ground);
 
   Picture picture;

@@ -20,7 +20,9 @@ bool combines(std::string_view text) {
 // Bytes of the first character with the marks that belong to it.
 std::size_t first_character(std::string_view text) {
   std::size_t end = 1;
-  while (end < text.size() && (continues(static_cast<unsigned char>(text[end])) || combines(text.substr(end)))) ++end;
+  while (end < text.size() &&
+         (continues(static_cast<unsigned char>(text[end])) || combines(text.substr(end))))
+    ++end;
   return end;
 }
 
@@ -93,7 +95,8 @@ std::size_t first_piece(std::string_view word) {
   constexpr std::string_view kEnDash = "\u2013";
   for (std::size_t i = 0; i < word.size(); ++i) {
     if (word.substr(i, kEnDash.size()) == kEnDash) return i + kEnDash.size();
-    if (word[i] == '-' && i > 0 && i + 1 < word.size() && is_letter(word[i - 1]) && is_letter(word[i + 1])) return i + 1;
+    if (word[i] == '-' && i > 0 && i + 1 < word.size() && is_letter(word[i - 1]) && is_letter(word[i + 1]))
+      return i + 1;
   }
   return word.size();
 }
@@ -114,15 +117,18 @@ std::vector<Word> words_of(std::string_view text) {
 
 }  // namespace
 
-std::vector<std::string> wrap(const Ruler& ruler, std::string_view text, const TextStyle& style, double width_mm) {
+std::vector<std::string> wrap(const Ruler& ruler, std::string_view text, const TextStyle& style,
+                              double width_mm) {
   Wrapping wrapping(ruler, style, width_mm);
-  for (const Word& word : words_of(text)) wrapping.add(word.text, word.glued);
+  for (const Word& word : words_of(text))
+    wrapping.add(word.text, word.glued);
   return wrapping.finish();
 }
 
 double longest_word(const Ruler& ruler, std::string_view text, const TextStyle& style) {
   double longest = 0.0;
-  for (const Word& word : words_of(text)) longest = std::max(longest, ruler.measure(word.text, style).width_mm);
+  for (const Word& word : words_of(text))
+    longest = std::max(longest, ruler.measure(word.text, style).width_mm);
   return longest;
 }
 
@@ -148,7 +154,8 @@ std::vector<std::string> wrap_even(const Ruler& ruler, std::string_view text, co
 
 double widest(const Ruler& ruler, const std::vector<std::string>& lines, const TextStyle& style) {
   double width = 0.0;
-  for (const std::string& line : lines) width = std::max(width, ruler.measure(line, style).width_mm);
+  for (const std::string& line : lines)
+    width = std::max(width, ruler.measure(line, style).width_mm);
   return width;
 }
 

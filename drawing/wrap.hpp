@@ -16,13 +16,14 @@ namespace sparewright::drawing {
                                             double width_mm);
 
 // The same number of lines, as even as they can be: "hole 1 to", "hole 2" and not "hole 1 to hole", "2".
-[[nodiscard]] std::vector<std::string> wrap_even(const Ruler& ruler, std::string_view text, const TextStyle& style,
-                                                 double width_mm);
+[[nodiscard]] std::vector<std::string> wrap_even(const Ruler& ruler, std::string_view text,
+                                                 const TextStyle& style, double width_mm);
 
 // The widest piece that is not broken unless it must be.
 [[nodiscard]] double longest_word(const Ruler& ruler, std::string_view text, const TextStyle& style);
 
 // The widest of the lines, 0 for none.
-[[nodiscard]] double widest(const Ruler& ruler, const std::vector<std::string>& lines, const TextStyle& style);
+[[nodiscard]] double widest(const Ruler& ruler, const std::vector<std::string>& lines,
+                            const TextStyle& style);
 
 }  // namespace sparewright::drawing

@@ -20,7 +20,8 @@ class Dividing {
     const std::size_t end = kept_until(first);
     if (!fits(first, end) && !is_empty()) start_page();
     if (fits(first, end)) {
-      for (std::size_t i = first; i < end; ++i) put(flow_.blocks[i]);
+      for (std::size_t i = first; i < end; ++i)
+        put(flow_.blocks[i]);
       return end - first;
     }
     if (!fits(first, first + 1)) return 0;
@@ -35,7 +36,8 @@ class Dividing {
 
   [[nodiscard]] std::size_t kept_until(std::size_t first) const {
     std::size_t end = first + 1;
-    while (end < flow_.blocks.size() && flow_.blocks[end - 1].keeps_next) ++end;
+    while (end < flow_.blocks.size() && flow_.blocks[end - 1].keeps_next)
+      ++end;
     return end;
   }
 
@@ -47,7 +49,8 @@ class Dividing {
   [[nodiscard]] bool fits(std::size_t first, std::size_t end) const {
     double needed = used_mm_;
     if (const Block* head = head_for(flow_.blocks[first])) needed += head->height_mm;
-    for (std::size_t i = first; i < end; ++i) needed += flow_.blocks[i].height_mm;
+    for (std::size_t i = first; i < end; ++i)
+      needed += flow_.blocks[i].height_mm;
     return needed <= room_mm_;
   }
 
@@ -84,12 +87,14 @@ void stack(Block& block, const Block& below, double gap_mm, double indent_mm) {
 
 Block stacked(const std::vector<Block>& blocks, double gap_mm) {
   Block whole;
-  for (const Block& block : blocks) stack(whole, block, whole.height_mm > 0.0 ? gap_mm : 0.0);
+  for (const Block& block : blocks)
+    stack(whole, block, whole.height_mm > 0.0 ? gap_mm : 0.0);
   return whole;
 }
 
 void Flow::add(std::vector<Block> more) {
-  for (Block& block : more) blocks.push_back(std::move(block));
+  for (Block& block : more)
+    blocks.push_back(std::move(block));
 }
 
 std::size_t Flow::add_head(Block head) {

@@ -1,9 +1,9 @@
 #include "sheets/front_sheet.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
+
+#include <fmt/format.h>
 
 #include "sheets/grid.hpp"
 #include "sheets/head.hpp"
@@ -28,7 +28,8 @@ std::vector<Block> what_it_is(const Setting& setting, const FirstSheet& first, d
   std::vector<Block> all;
   const auto add = [&](std::string_view label, const std::string& says) {
     if (says.empty()) return;
-    for (Block& block : field(setting, label, {says}, width_mm)) all.push_back(std::move(block));
+    for (Block& block : field(setting, label, {says}, width_mm))
+      all.push_back(std::move(block));
   };
   add("HAND", first.hand);
   add("MATERIAL", first.material);
@@ -54,11 +55,12 @@ void add_mates(Flow& flow, const Setting& setting, const std::vector<Mate>& mate
   const Type& type = setting.type;
   std::vector<std::vector<Cell>> rows;
   for (const Mate& m : mates) {
-    rows.push_back({{m.name, type.strong}, {m.measured, type.size}, {m.good_to, type.body}, {m.how, type.body}});
+    rows.push_back(
+        {{m.name, type.strong}, {m.measured, type.size}, {m.good_to, type.body}, {m.how, type.body}});
   }
   add_table(flow, setting,
-            {{"MUST FIT", 50.0}, {"MEASURED", 36.0, Anchor::kRight}, {"GOOD TO", 46.0}, {"HOW", 0.0}}, rows, 3,
-            width_mm);
+            {{"MUST FIT", 50.0}, {"MEASURED", 36.0, Anchor::kRight}, {"GOOD TO", 46.0}, {"HOW", 0.0}}, rows,
+            3, width_mm);
 }
 
 // NO white on black, CLOSE and NOT KNOWN in a box, OK plain: told apart from far off and in bad light.
@@ -85,7 +87,9 @@ void add_checks(Flow& flow, const Setting& setting, const std::vector<Check>& ch
   for (const State state : kWorstFirst) {
     for (const Check& c : checks) {
       if (c.state != state) continue;
-      const std::string then = c.todo.empty() ? c.reason : c.reason.empty() ? c.todo : c.reason + " " + c.todo;
+      const std::string then = c.todo.empty()     ? c.reason
+                               : c.reason.empty() ? c.todo
+                                                  : c.reason + " " + c.todo;
       rows.push_back({{std::string(ledger::name_of(state)), type.strong},
                       {c.check, type.body},
                       {c.subject, type.strong},
@@ -95,9 +99,13 @@ void add_checks(Flow& flow, const Setting& setting, const std::vector<Check>& ch
     }
   }
   const double state_width = setting.width(ledger::name_of(State::kNotKnown), type.strong) + 3.0;
-  std::vector<Column> columns = fitted(
-      setting, {{"", state_width, Anchor::kMiddle}, {"CHECK", 38.0}, {"WHERE", 30.0}, {"MARGIN", 26.0}, {"WHY, AND WHAT TO DO", 0.0}},
-      rows, kReason, width_mm, kRoomier_mm);
+  std::vector<Column> columns = fitted(setting,
+                                       {{"", state_width, Anchor::kMiddle},
+                                        {"CHECK", 38.0},
+                                        {"WHERE", 30.0},
+                                        {"MARGIN", 26.0},
+                                        {"WHY, AND WHAT TO DO", 0.0}},
+                                       rows, kReason, width_mm, kRoomier_mm);
   columns[kReason].width_mm -= state_width - columns[kState].width_mm;
   columns[kState].width_mm = state_width;
   const std::size_t table = flow.add_head(table_head(setting, columns, width_mm));
@@ -127,22 +135,26 @@ Block query_block(const Setting& setting, const Query& query, double width_mm) {
 
 std::vector<Block> queries(const Setting& setting, const std::vector<Query>& all, double width_mm) {
   std::vector<Block> blocks;
-  for (const Query& query : all) blocks.push_back(query_block(setting, query, width_mm));
+  for (const Query& query : all)
+    blocks.push_back(query_block(setting, query, width_mm));
   return blocks;
 }
 
-std::vector<Block> to_lay_out(const Setting& setting, std::string_view label, const std::vector<std::string>& things,
-                              double width_mm) {
+std::vector<Block> to_lay_out(const Setting& setting, std::string_view label,
+                              const std::vector<std::string>& things, double width_mm) {
   std::vector<Entry> entries;
-  for (const std::string& thing : things) entries.push_back({thing, "", true, false});
+  for (const std::string& thing : things)
+    entries.push_back({thing, "", true, false});
   return labelled(setting, label,
                   grid(setting, entries, setting.type.body, width_mm - label_column_mm(setting.type), 3));
 }
 
-std::vector<Block> sheets_to_come(const Setting& setting, const std::vector<route::SetupSheet>& setups, double width_mm) {
+std::vector<Block> sheets_to_come(const Setting& setting, const std::vector<route::SetupSheet>& setups,
+                                  double width_mm) {
   std::vector<std::string> names;
   int sheet = 2;
-  for (const route::SetupSheet& setup : setups) names.push_back(fmt::format("Sheet {}: op {}, {}", sheet++, setup.op, setup.name));
+  for (const route::SetupSheet& setup : setups)
+    names.push_back(fmt::format("Sheet {}: op {}, {}", sheet++, setup.op, setup.name));
   return field(setting, "THEN", names, width_mm);
 }
 
@@ -151,7 +163,8 @@ std::vector<Block> sheets_to_come(const Setting& setting, const std::vector<rout
 std::string counted(const std::vector<Check>& checks) {
   std::string all;
   for (const State state : kWorstFirst) {
-    const auto count = std::count_if(checks.begin(), checks.end(), [&](const Check& c) { return c.state == state; });
+    const auto count =
+        std::count_if(checks.begin(), checks.end(), [&](const Check& c) { return c.state == state; });
     if (count > 0) all += fmt::format("{}{} {}", all.empty() ? "" : ", ", count, ledger::name_of(state));
   }
   return all.empty() ? "no checks" : all;

@@ -13,7 +13,7 @@ constexpr double kAfterBox_mm = 1.8;
 constexpr double kAroundFigure_mm = 2.0;
 constexpr double kWidestFigure = 0.4;  // of a column
 constexpr double kLeastText_mm = 12.0;
-constexpr double kWellSet_mm = 17.0;  // words in two lines are given that much
+constexpr double kWellSet_mm = 17.0;    // words in two lines are given that much
 constexpr double kUnderBlank_mm = 1.6;  // from a blank to the foot of its row
 
 double box_mm(const Entry& entry) {
@@ -67,20 +67,23 @@ struct Columns {
   double width_mm = 0.0;
 };
 
-Columns columns(const Setting& setting, const std::vector<Entry>& entries, const TextStyle& style, double width_mm,
-                int most_columns) {
+Columns columns(const Setting& setting, const std::vector<Entry>& entries, const TextStyle& style,
+                double width_mm, int most_columns) {
   double widest = kLeastText_mm;
-  for (const Entry& entry : entries) widest = std::max(widest, natural_width(setting, entry, style));
+  for (const Entry& entry : entries)
+    widest = std::max(widest, natural_width(setting, entry, style));
   int count = std::min(most_columns, static_cast<int>(entries.size()));
   const auto all_stand_well = [&](double column_mm) {
     return std::all_of(entries.begin(), entries.end(),
                        [&](const Entry& entry) { return stands_well(setting, entry, style, column_mm); });
   };
-  while (count > 1 && !all_stand_well(share_mm(width_mm, count))) --count;
+  while (count > 1 && !all_stand_well(share_mm(width_mm, count)))
+    --count;
   return {count, std::min(share_mm(width_mm, count), widest + drawing::kTouch_mm)};
 }
 
-void lay(Block& row, const Setting& setting, const Entry& entry, const Cell& cell, double left_mm, double width_mm) {
+void lay(Block& row, const Setting& setting, const Entry& entry, const Cell& cell, double left_mm,
+         double width_mm) {
   const double height = row.height_mm;
   if (entry.ticks) add_tick_box(row.list, left_mm, height / 2.0);
   cell.says.lay(row.list, setting, left_mm + box_mm(entry), 0.0, height);
@@ -106,7 +109,9 @@ std::vector<Block> grid(const Setting& setting, const std::vector<Entry>& entrie
     row.height_mm = setting.pitch(style);
     for (std::size_t i = first; i < end; ++i) {
       cells.push_back(cell(setting, entries[i], style, shape.width_mm));
-      const double pencil = entries[i].fills ? setting.type.pencil_row_mm : entries[i].ticks ? kTickBox_mm + 1.6 : 0.0;
+      const double pencil = entries[i].fills   ? setting.type.pencil_row_mm
+                            : entries[i].ticks ? kTickBox_mm + 1.6
+                                               : 0.0;
       row.height_mm = std::max({row.height_mm, pencil, cells.back().says.needed_mm(setting) + 0.4,
                                 cells.back().figure.needed_mm(setting) + 0.4});
     }
@@ -124,7 +129,8 @@ std::size_t size_begins(std::string_view says) {
   const std::size_t space = says.rfind(' ');
   const std::size_t start = space == std::string_view::npos ? 0 : space + 1;
   for (std::size_t i = start; i < says.size(); ++i) {
-    if (says[i] == '.' && is_figure(i + 1)) return is_figure(start) || says[start] == '.' ? start : says.size();
+    if (says[i] == '.' && is_figure(i + 1))
+      return is_figure(start) || says[start] == '.' ? start : says.size();
   }
   return says.size();
 }
@@ -157,7 +163,8 @@ double width_of(const Block& block) {
 
 }  // namespace
 
-std::vector<Block> sizes_in_rows(const Setting& setting, const std::vector<std::string>& texts, double width_mm) {
+std::vector<Block> sizes_in_rows(const Setting& setting, const std::vector<std::string>& texts,
+                                 double width_mm) {
   std::vector<Block> rows;
   double used = 0.0;
   for (const std::string& says : texts) {

@@ -1,9 +1,9 @@
 #include "sheets/head.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
+
+#include <fmt/format.h>
 
 #include "drawing/wrap.hpp"
 
@@ -13,7 +13,8 @@ namespace {
 using drawing::Anchor;
 using drawing::Weight;
 
-constexpr std::array kTitleCaps_mm{4.6, 3.8, 3.0, 2.4};  // a long title is set smaller before it takes a third line
+constexpr std::array kTitleCaps_mm{4.6, 3.8, 3.0,
+                                   2.4};  // a long title is set smaller before it takes a third line
 constexpr std::size_t kTitleLines = 2;
 constexpr double kRoundTitle_mm = 1.2;
 constexpr double kTabHeight_mm = 8.0;
@@ -95,8 +96,9 @@ Block foot_block(const Setting& setting, const SheetHead& head, double width_mm)
   Block block;
   block.height_mm = kFootRoom_mm;
   add_rule(block.list, 0.0, width_mm, block.height_mm, Weight::kVisible);
-  stack(block, setting.paragraph("NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.",
-                                 setting.type.strong, width_mm),
+  stack(block,
+        setting.paragraph("NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.",
+                          setting.type.strong, width_mm),
         0.6);
   if (head.letters_replaced) {
     stack(block, setting.paragraph("Numbers like U+2603 stand for letters that this type does not have.",

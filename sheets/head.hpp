@@ -21,7 +21,8 @@ struct SheetHead {
 
 // page and pages count from 1 within the sheet; "page 1 of 2" stands there where pages > 1. Its height does not depend on
 // them.
-[[nodiscard]] Block head_block(const Setting& setting, const SheetHead& head, int page, int pages, double width_mm);
+[[nodiscard]] Block head_block(const Setting& setting, const SheetHead& head, int page, int pages,
+                               double width_mm);
 
 [[nodiscard]] Block foot_block(const Setting& setting, const SheetHead& head, double width_mm);
 

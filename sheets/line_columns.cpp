@@ -1,13 +1,13 @@
 #include "sheets/line_columns.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
+
+#include <fmt/format.h>
 
 namespace sparewright::sheets {
 namespace {
@@ -28,8 +28,9 @@ struct Widths {
   double expect_mm = 27.0;
   double least_rest_mm = 0.0;  // for DO, or for the last column where DO stands above
 };
-constexpr std::array kWidths{Widths{false, 4.0, 40.0, 19.0, 27.0, 38.0}, Widths{false, 3.5, 40.0, 13.0, 18.0, 30.0},
-                             Widths{true, 4.0, 40.0, 17.0, 26.0, 26.0}, Widths{true, 3.5, 26.0, 12.0, 16.0, 0.0}};
+constexpr std::array kWidths{
+    Widths{false, 4.0, 40.0, 19.0, 27.0, 38.0}, Widths{false, 3.5, 40.0, 13.0, 18.0, 30.0},
+    Widths{true, 4.0, 40.0, 17.0, 26.0, 26.0}, Widths{true, 3.5, 26.0, 12.0, 16.0, 0.0}};
 constexpr double kSpeed_mm = 14.0;
 
 constexpr std::string_view kDo = "DO";
@@ -43,7 +44,9 @@ struct Part {
 
 std::vector<Part> all_parts(const Type& type, double dial_cap_mm, const Widths& w) {
   const TextStyle dial{dial_cap_mm, Face::kBold};
-  return {{{"#", kNumber_mm, Anchor::kRight}, type.number, [](const Line& l) { return fmt::format("{}", l.number); }},
+  return {{{"#", kNumber_mm, Anchor::kRight},
+           type.number,
+           [](const Line& l) { return fmt::format("{}", l.number); }},
           {{std::string(kDo), 0.0}, type.body, [](const Line& l) { return l.says; }},
           {{"X READS", w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.x_reads; }},
           {{"Y READS", w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.y_reads; }},
@@ -67,12 +70,14 @@ void align_readings(std::vector<std::vector<Cell>>& rows, std::size_t column) {
   constexpr std::string_view kFigureSpace = "\u2007";
   constexpr std::string_view kNoBreakSpace = "\u00A0";
   std::size_t longest = 0;
-  for (const auto& row : rows) longest = std::max(longest, division_figures(row[column].says));
+  for (const auto& row : rows)
+    longest = std::max(longest, division_figures(row[column].says));
   for (auto& row : rows) {
     std::string& reads = row[column].says;
     const std::size_t figures = division_figures(reads);
     if (figures == 0) continue;
-    for (std::size_t i = figures; i < longest; ++i) reads.insert(reads.rfind(' ') + 1, kFigureSpace);
+    for (std::size_t i = figures; i < longest; ++i)
+      reads.insert(reads.rfind(' ') + 1, kFigureSpace);
     for (std::size_t space = reads.find(' '); space != std::string::npos; space = reads.find(' ')) {
       reads.replace(space, 1, kNoBreakSpace);
     }
@@ -80,25 +85,29 @@ void align_readings(std::vector<std::vector<Cell>>& rows, std::size_t column) {
 }
 
 // With figures to dial of that height; nothing where that leaves too little room.
-std::optional<LineColumns> with(const Setting& setting, const std::vector<const Line*>& lines, double width_mm,
-                                double dial_cap_mm, const Widths& widths) {
+std::optional<LineColumns> with(const Setting& setting, const std::vector<const Line*>& lines,
+                                double width_mm, double dial_cap_mm, const Widths& widths) {
   LineColumns result;
   result.rows.resize(lines.size());
   for (const Part& part : all_parts(setting.type, dial_cap_mm, widths)) {
     const bool is_do = part.column.heading == kDo;
-    const bool is_used = std::any_of(lines.begin(), lines.end(), [&](const Line* l) { return !part.says(*l).empty(); });
+    const bool is_used =
+        std::any_of(lines.begin(), lines.end(), [&](const Line* l) { return !part.says(*l).empty(); });
     if (is_do && widths.do_above) {
-      for (const Line* line : lines) result.above.push_back({part.says(*line), part.style});
+      for (const Line* line : lines)
+        result.above.push_back({part.says(*line), part.style});
       continue;
     }
     if (!is_used && !is_do && !result.columns.empty()) continue;
     result.columns.push_back(part.column);
-    for (std::size_t i = 0; i < lines.size(); ++i) result.rows[i].push_back({part.says(*lines[i]), part.style});
+    for (std::size_t i = 0; i < lines.size(); ++i)
+      result.rows[i].push_back({part.says(*lines[i]), part.style});
     if (part.column.ruled) align_readings(result.rows, result.columns.size() - 1);
   }
   result.found_left_mm = width_mm - kBlank_mm;
   const std::size_t takes_rest = widths.do_above ? result.columns.size() - 1 : 1;
-  result.columns = fitted(setting, std::move(result.columns), result.rows, takes_rest, result.found_left_mm - kColumnGap_mm);
+  result.columns = fitted(setting, std::move(result.columns), result.rows, takes_rest,
+                          result.found_left_mm - kColumnGap_mm);
   if (result.columns[takes_rest].width_mm < widths.least_rest_mm) return std::nullopt;
   return result;
 }

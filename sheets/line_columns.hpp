@@ -21,6 +21,7 @@ struct LineColumns {
   [[nodiscard]] double indent_mm() const { return columns.front().width_mm + kColumnGap_mm; }
 };
 
-[[nodiscard]] LineColumns line_columns(const Setting& setting, const std::vector<route::Item>& items, double width_mm);
+[[nodiscard]] LineColumns line_columns(const Setting& setting, const std::vector<route::Item>& items,
+                                       double width_mm);
 
 }  // namespace sparewright::sheets

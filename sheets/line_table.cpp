@@ -14,10 +14,12 @@ using drawing::Weight;
 constexpr double kUnderBlank_mm = 1.8;
 
 // Number and words of a line, above its figures.
-Block words_above(const Setting& setting, const LineColumns& all, const Cell& number, const Cell& words, double width_mm) {
+Block words_above(const Setting& setting, const LineColumns& all, const Cell& number, const Cell& words,
+                  double width_mm) {
   const double indent = all.indent_mm();
   Block block;
-  stack(block, setting.paragraph(words.says, words.style, width_mm - indent), 0.4 * setting.type.around_mm, indent);
+  stack(block, setting.paragraph(words.says, words.style, width_mm - indent), 0.4 * setting.type.around_mm,
+        indent);
   block.height_mm = std::max(block.height_mm, setting.pitch(number.style));
   const double first_line = setting.pitch(words.style) + 0.8 * setting.type.around_mm;
   Centred{{number.says}, number.style}.lay(block.list, setting, all.columns.front().width_mm, 0.0, first_line,
@@ -25,7 +27,8 @@ Block words_above(const Setting& setting, const LineColumns& all, const Cell& nu
   return block;
 }
 
-Block line_row(const Setting& setting, const LineColumns& all, std::size_t line, bool to_fill, double width_mm) {
+Block line_row(const Setting& setting, const LineColumns& all, std::size_t line, bool to_fill,
+               double width_mm) {
   std::vector<Cell> cells = all.rows[line];
   Block above;
   if (!all.above.empty()) {
@@ -48,8 +51,8 @@ Block head_row(const Setting& setting, const LineColumns& all, double width_mm) 
   columns.front().heading.clear();
   Block block;
   block.height_mm = setting.pitch(setting.type.label);
-  Centred{{all.columns.front().heading}, setting.type.label}.lay(block.list, setting, all.columns.front().width_mm, 0.0,
-                                                                 block.height_mm, drawing::Anchor::kRight);
+  Centred{{all.columns.front().heading}, setting.type.label}.lay(
+      block.list, setting, all.columns.front().width_mm, 0.0, block.height_mm, drawing::Anchor::kRight);
   Centred{{"DO"}, setting.type.label}.lay(block.list, setting, all.indent_mm(), 0.0, block.height_mm);
   stack(block, table_head(setting, columns, width_mm));
   return block;
@@ -67,7 +70,8 @@ Block note_row(const Setting& setting, const std::string& says, double indent_mm
 
 }  // namespace
 
-void add_line_table(Flow& flow, const Setting& setting, const std::vector<route::Item>& items, double width_mm) {
+void add_line_table(Flow& flow, const Setting& setting, const std::vector<route::Item>& items,
+                    double width_mm) {
   if (items.empty()) return;
   const LineColumns all = line_columns(setting, items, width_mm);
   const std::size_t table = flow.add_head(head_row(setting, all, width_mm));
@@ -95,10 +99,12 @@ Block stop_block(const Setting& setting, const route::Stop& stop, double width_m
   }
   const double inner = tabbed_inner_mm(setting, kStop, width_mm);
   std::vector<Entry> readings;
-  for (const route::ProofReading& reading : stop.readings) readings.push_back({reading.what, reading.expect, false, true});
+  for (const route::ProofReading& reading : stop.readings)
+    readings.push_back({reading.what, reading.expect, false, true});
   Block words;
   stack(words, setting.paragraph(says, setting.type.strong, inner));
-  for (const Block& row : grid(setting, readings, setting.type.body, inner, 3)) stack(words, row);
+  for (const Block& row : grid(setting, readings, setting.type.body, inner, 3))
+    stack(words, row);
   stack(words, setting.paragraph(stop.rule, setting.type.strong, inner), 0.4 * setting.type.around_mm);
   return tabbed(setting, kStop, words, width_mm);
 }

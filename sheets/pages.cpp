@@ -1,11 +1,11 @@
 #include "sheets/pages.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <array>
 #include <functional>
 #include <optional>
+
+#include <fmt/format.h>
 
 #include "sheets/front_sheet.hpp"
 #include "sheets/head.hpp"
@@ -47,10 +47,12 @@ class SheetMaker {
   // The whole on one page with the largest type that allows it; else each part on pages of its own with the largest type
   // it allows, unless the parts one after the other take fewer. Nothing where a block does not fit on a page.
   [[nodiscard]] std::optional<std::vector<Page>> make(const std::vector<MakeFlow>& make_parts) const {
-    std::array<std::vector<Flow>, kTypes.size()> made;  // the parts in each type, made when they are first wanted
+    std::array<std::vector<Flow>, kTypes.size()>
+        made;  // the parts in each type, made when they are first wanted
     const auto parts_in = [&](std::size_t type) -> const std::vector<Flow>& {
       if (made.at(type).empty()) {
-        for (const MakeFlow& make : make_parts) made.at(type).push_back(make({ruler_, kTypes.at(type)}, width_mm_));
+        for (const MakeFlow& make : make_parts)
+          made.at(type).push_back(make({ruler_, kTypes.at(type)}, width_mm_));
       }
       return made.at(type);
     };
@@ -74,7 +76,8 @@ class SheetMaker {
     std::optional<Bodies> best;
     for (std::size_t i = 0; i < kTypes.size(); ++i) {
       auto pages = divided(flow_in(i), room_mm({ruler_, kTypes.at(i)}));
-      if (pages && (!best || pages->size() < best->pages.size())) best = Bodies{kTypes.at(i), std::move(*pages)};
+      if (pages && (!best || pages->size() < best->pages.size()))
+        best = Bodies{kTypes.at(i), std::move(*pages)};
       if (best && best->pages.size() == 1) break;
     }
     return best;
@@ -88,17 +91,20 @@ class SheetMaker {
 
   [[nodiscard]] std::vector<Page> with_heads(const std::vector<Bodies>& parts) const {
     std::size_t of = 0;
-    for (const Bodies& part : parts) of += part.pages.size();
+    for (const Bodies& part : parts)
+      of += part.pages.size();
     std::vector<Page> pages;
     for (const Bodies& part : parts) {
       for (const drawing::DisplayList& body : part.pages) {
-        pages.push_back(page({ruler_, part.type}, body, static_cast<int>(pages.size()) + 1, static_cast<int>(of)));
+        pages.push_back(
+            page({ruler_, part.type}, body, static_cast<int>(pages.size()) + 1, static_cast<int>(of)));
       }
     }
     return pages;
   }
 
-  [[nodiscard]] Page page(const Setting& setting, const drawing::DisplayList& body, int number, int of) const {
+  [[nodiscard]] Page page(const Setting& setting, const drawing::DisplayList& body, int number,
+                          int of) const {
     const Block head = head_block(setting, head_, number, of, width_mm_);
     const Block foot = foot_block(setting, head_, width_mm_);
     Page page{paper_.width_mm, paper_.height_mm, {}};
@@ -121,7 +127,8 @@ tl::unexpected<base::Failure> does_not_fit(int sheet) {
 
 }  // namespace
 
-base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions& options, const Press& press) {
+base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions& options,
+                                         const Press& press) {
   if (given.first.queries.size() > kMostQueries) {
     return base::fail(base::Code::kTooMany, fmt::format("{} are given", given.first.queries.size()),
                       fmt::format("{} at most", kMostQueries), "queries on the first sheet");
@@ -136,15 +143,25 @@ base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions
     if (made) std::move(made->begin(), made->end(), std::back_inserter(all));
     return made.has_value();
   };
-  const SheetHead first{packet.title, packet.revision, 1, of, "THE JOB", counted(packet.first.checks),
+  const SheetHead first{packet.title,
+                        packet.revision,
+                        1,
+                        of,
+                        "THE JOB",
+                        counted(packet.first.checks),
                         prepared.head_replaced || prepared.first_replaced};
   if (!add(first, {[&](const Setting& s, double width) { return front_flow(s, packet, width); }})) {
     return does_not_fit(1);
   }
   for (std::size_t i = 0; i < packet.setups.size(); ++i) {
     const route::SetupSheet& setup = packet.setups[i];
-    const SheetHead head{packet.title, packet.revision, static_cast<int>(i) + 2, of, fmt::format("OP {}", setup.op),
-                         setup.name, prepared.head_replaced || prepared.setups_replaced[i]};
+    const SheetHead head{packet.title,
+                         packet.revision,
+                         static_cast<int>(i) + 2,
+                         of,
+                         fmt::format("OP {}", setup.op),
+                         setup.name,
+                         prepared.head_replaced || prepared.setups_replaced[i]};
     if (!add(head, {[&](const Setting& s, double width) { return before_the_lines(s, setup, width); },
                     [&](const Setting& s, double width) { return lines_and_after(s, setup, width); }})) {
       return does_not_fit(head.sheet);

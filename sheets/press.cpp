@@ -1,14 +1,14 @@
 #include "sheets/press.hpp"
 
-#include <cairo-pdf.h>
-#include <pango/pangocairo.h>
-
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <map>
 #include <stdexcept>
 #include <utility>
+
+#include <cairo-pdf.h>
+#include <pango/pangocairo.h>
 
 namespace sparewright::sheets {
 namespace {
@@ -18,7 +18,8 @@ using drawing::TextSize;
 using drawing::TextStyle;
 
 constexpr const char* kFamily = "DejaVu Sans";
-constexpr PangoStretch kStretch = PANGO_STRETCH_SEMI_CONDENSED;  // what fontconfig makes of its Condensed faces
+constexpr PangoStretch kStretch =
+    PANGO_STRETCH_SEMI_CONDENSED;  // what fontconfig makes of its Condensed faces
 constexpr double kPointsPerMm = 72.0 / 25.4;
 
 // Shares of the em of DejaVu Sans: "H" is 1493 of its 2048 units high, "d" 1556; "g" reaches 425 below the line (read
@@ -70,7 +71,8 @@ Description described(const TextStyle& style) {
 bool is_wanted(PangoFont* font, Face face) {
   PangoFontFace* found = pango_font_get_face(font);
   return std::string_view(pango_font_family_get_name(pango_font_face_get_family(found))) == kFamily &&
-         std::string_view(pango_font_face_get_face_name(found)) == (face == Face::kBold ? "Condensed Bold" : "Condensed");
+         std::string_view(pango_font_face_get_face_name(found)) ==
+             (face == Face::kBold ? "Condensed Bold" : "Condensed");
 }
 
 bool is_figure(char c) {
@@ -90,10 +92,12 @@ Attributes attributes(std::string_view says, const TextStyle& style) {
   for (std::size_t slash = says.find(kFractionSlash); slash != std::string_view::npos;
        slash = says.find(kFractionSlash, slash + 1)) {
     std::size_t from = slash;
-    while (from > 0 && is_figure(says[from - 1])) --from;
+    while (from > 0 && is_figure(says[from - 1]))
+      --from;
     const std::size_t after = slash + kFractionSlash.size();
     std::size_t to = after;
-    while (to < says.size() && is_figure(says[to])) ++to;
+    while (to < says.size() && is_figure(says[to]))
+      ++to;
     add(list.get(), pango_attr_scale_new(kSmallFigure), from, slash);
     add(list.get(), pango_attr_rise_new(rise), from, slash);
     add(list.get(), pango_attr_scale_new(kSmallFigure), after, to);
@@ -110,13 +114,15 @@ void set_stroke(cairo_t* pen, drawing::Weight weight) {
   const drawing::Stroke stroke = drawing::stroke_of(weight);
   set_colour(pen, drawing::Ink::kBlack);
   cairo_set_line_width(pen, stroke.width_mm);
-  cairo_set_line_cap(pen, stroke.dashes_mm.empty() ? CAIRO_LINE_CAP_SQUARE : CAIRO_LINE_CAP_BUTT);  // corners close
+  cairo_set_line_cap(
+      pen, stroke.dashes_mm.empty() ? CAIRO_LINE_CAP_SQUARE : CAIRO_LINE_CAP_BUTT);  // corners close
   cairo_set_dash(pen, stroke.dashes_mm.data(), static_cast<int>(stroke.dashes_mm.size()), 0.0);
 }
 
 cairo_status_t take(void* bytes, const unsigned char* data, unsigned length) {
   auto& out = *static_cast<std::string*>(bytes);
-  std::transform(data, data + length, std::back_inserter(out), [](unsigned char c) { return static_cast<char>(c); });
+  std::transform(data, data + length, std::back_inserter(out),
+                 [](unsigned char c) { return static_cast<char>(c); });
   return CAIRO_STATUS_SUCCESS;
 }
 
@@ -163,7 +169,8 @@ struct Press::Works {
   void paint(cairo_t* pen, const drawing::Filled& f) const {
     set_colour(pen, f.ink);
     cairo_new_path(pen);
-    for (const drawing::Point& corner : f.corners) cairo_line_to(pen, corner.x_mm, corner.y_mm);
+    for (const drawing::Point& corner : f.corners)
+      cairo_line_to(pen, corner.x_mm, corner.y_mm);
     cairo_close_path(pen);
     cairo_fill(pen);
   }
@@ -191,15 +198,16 @@ base::Result<std::unique_ptr<Press>> Press::open() {
   cairo_font_options_set_hint_metrics(options.get(), CAIRO_HINT_METRICS_OFF);
   pango_cairo_context_set_font_options(context, options.get());
   pango_context_set_round_glyph_positions(context, FALSE);
-  pango_context_set_language(context, pango_language_from_string("en"));  // not the user's: same bytes everywhere
+  pango_context_set_language(context,
+                             pango_language_from_string("en"));  // not the user's: same bytes everywhere
   works->layout.reset(pango_layout_new(context));
   pango_layout_set_single_paragraph_mode(works->layout.get(), TRUE);
   for (const Face face : {Face::kRegular, Face::kBold}) {
     Font& font = works->faces.at(face == Face::kBold ? 1 : 0);
     font.reset(pango_context_load_font(context, described({1.0, face}).get()));
     if (!font || !is_wanted(font.get(), face)) {
-      return base::fail(base::Code::kFileUnreadable, "it is not installed", "Debian package fonts-dejavu-extra",
-                        "the font DejaVu Sans Condensed");
+      return base::fail(base::Code::kFileUnreadable, "it is not installed",
+                        "Debian package fonts-dejavu-extra", "the font DejaVu Sans Condensed");
     }
   }
   return std::unique_ptr<Press>(new Press(std::move(works)));
@@ -239,7 +247,8 @@ bool Press::has(char32_t letter) const {
 std::string Press::print(const std::vector<Page>& pages, const std::string& title) const {
   std::string bytes;
   const Surface surface(cairo_pdf_surface_create_for_stream(take, &bytes, 1.0, 1.0));
-  cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE, "");  // else cairo writes the clock's
+  cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_CREATE_DATE,
+                                 "");  // else cairo writes the clock's
   cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, title.c_str());
   for (const Page& page : pages) {
     cairo_pdf_surface_set_size(surface.get(), page.width_mm * kPointsPerMm, page.height_mm * kPointsPerMm);

@@ -20,7 +20,8 @@ class Press final : public drawing::Ruler {
   [[nodiscard]] static base::Result<std::unique_ptr<Press>> open();
   ~Press() override;
 
-  [[nodiscard]] drawing::TextSize measure(std::string_view says, const drawing::TextStyle& style) const override;
+  [[nodiscard]] drawing::TextSize measure(std::string_view says,
+                                          const drawing::TextStyle& style) const override;
 
   // Whether both faces have this letter. Controls, and marks without a shape of their own, they have not.
   [[nodiscard]] bool has(char32_t letter) const;

@@ -1,9 +1,9 @@
 #include "sheets/printable.hpp"
 
-#include <fmt/format.h>
-
 #include <array>
 #include <initializer_list>
+
+#include <fmt/format.h>
 
 #include "sheets/typeset.hpp"
 
@@ -42,17 +42,21 @@ class Preparing {
   bool take_replaced() { return std::exchange(replaced_, false); }
 
   void names(std::initializer_list<std::string*> texts) {
-    for (std::string* text : texts) *text = printable(*text, press_, replaced_);
+    for (std::string* text : texts)
+      *text = printable(*text, press_, replaced_);
   }
   void sizes(std::initializer_list<std::string*> texts) {
-    for (std::string* text : texts) *text = typeset(printable(*text, press_, replaced_));
+    for (std::string* text : texts)
+      *text = typeset(printable(*text, press_, replaced_));
   }
   void sentences(std::initializer_list<std::string*> texts) {
-    for (std::string* text : texts) *text = typeset(printable(base::worded(*text, dialect_), press_, replaced_));
+    for (std::string* text : texts)
+      *text = typeset(printable(base::worded(*text, dialect_), press_, replaced_));
   }
   void lists(std::initializer_list<std::vector<std::string>*> lists) {
     for (std::vector<std::string>* list : lists) {
-      for (std::string& text : *list) sentences({&text});
+      for (std::string& text : *list)
+        sentences({&text});
     }
   }
 
@@ -79,7 +83,8 @@ class Preparing {
     names({&s.done_before});
     sizes({&s.stock});
     sentences({&s.the_rest});
-    lists({&s.sizes_that_matter, &s.machine, &s.check, &s.hold, &s.pick_up, &s.before_unclamp, &s.if_wrong, &s.cautions});
+    lists({&s.sizes_that_matter, &s.machine, &s.check, &s.hold, &s.pick_up, &s.before_unclamp, &s.if_wrong,
+           &s.cautions});
     for (route::Item& item : s.items) {
       std::visit([&](auto& what) { this->item(what); }, item);
     }
@@ -92,14 +97,17 @@ class Preparing {
   }
   void item(route::Stop& s) {
     sentences({&s.says, &s.rule});
-    for (route::ProofReading& reading : s.readings) sentences({&reading.what, &reading.expect});
+    for (route::ProofReading& reading : s.readings)
+      sentences({&reading.what, &reading.expect});
   }
   void item(route::Note& n) { sentences({&n.says}); }
 
   void view(route::PlanView& v) {
     names({&v.left_side, &v.right_side, &v.near_side, &v.far_side});
-    for (auto& hole : v.holes) names({&hole.name});
-    for (auto& flat : v.flats) names({&flat.name});
+    for (auto& hole : v.holes)
+      names({&hole.name});
+    for (auto& flat : v.flats)
+      names({&flat.name});
   }
 
   const Press& press_;

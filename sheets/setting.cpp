@@ -13,7 +13,7 @@ using drawing::Ink;
 using drawing::TextSize;
 using drawing::Weight;
 
-constexpr double kTabRoom_mm = 2.4;  // black left and right of the words
+constexpr double kTabRoom_mm = 2.4;        // black left and right of the words
 constexpr double kOutsideTabbed_mm = 1.0;  // above and below the frame
 
 // Baselines of lines, from the middle of the block of capitals.
@@ -37,7 +37,8 @@ Baselines baselines(const Centred& text, const Setting& setting) {
   const double middle = (y - text.style.cap_mm) / 2.0;
   for (std::size_t i = 0; i < sizes.size(); ++i) {
     result.at_mm[i] -= middle;
-    result.reach_mm = std::max({result.reach_mm, sizes[i].above_mm - result.at_mm[i], result.at_mm[i] + sizes[i].below_mm});
+    result.reach_mm =
+        std::max({result.reach_mm, sizes[i].above_mm - result.at_mm[i], result.at_mm[i] + sizes[i].below_mm});
   }
   return result;
 }
@@ -65,7 +66,8 @@ Block Setting::line(std::string_view says, const TextStyle& style) const {
 
 std::vector<Block> Setting::lines(std::string_view says, const TextStyle& style, double width_mm) const {
   std::vector<Block> blocks;
-  for (const std::string& words : drawing::wrap(ruler, says, style, width_mm)) blocks.push_back(line(words, style));
+  for (const std::string& words : drawing::wrap(ruler, says, style, width_mm))
+    blocks.push_back(line(words, style));
   return blocks;
 }
 
@@ -77,8 +79,8 @@ double Centred::needed_mm(const Setting& setting) const {
   return 2.0 * baselines(*this, setting).reach_mm;
 }
 
-void Centred::lay(drawing::DisplayList& list, const Setting& setting, double x_mm, double top_mm, double height_mm,
-                  Anchor anchor, Ink ink) const {
+void Centred::lay(drawing::DisplayList& list, const Setting& setting, double x_mm, double top_mm,
+                  double height_mm, Anchor anchor, Ink ink) const {
   const Baselines where = baselines(*this, setting);
   for (std::size_t i = 0; i < lines.size(); ++i) {
     const double y = top_mm + height_mm / 2.0 + where.at_mm[i];
@@ -92,18 +94,19 @@ void add_rule(drawing::DisplayList& list, double left_mm, double right_mm, doubl
 
 void add_tick_box(drawing::DisplayList& list, double left_mm, double middle_y_mm) {
   const double half = kTickBox_mm / 2.0;
-  drawing::add_outline(list, {left_mm, middle_y_mm - half, left_mm + kTickBox_mm, middle_y_mm + half}, Weight::kVisible);
+  drawing::add_outline(list, {left_mm, middle_y_mm - half, left_mm + kTickBox_mm, middle_y_mm + half},
+                       Weight::kVisible);
 }
 
 double tab_width(const Setting& setting, std::string_view says, const TextStyle& style) {
   return setting.width(says, style) + 2.0 * kTabRoom_mm;
 }
 
-void add_tab(drawing::DisplayList& list, const Setting& setting, std::string_view says, const TextStyle& style,
-             const Box& box) {
+void add_tab(drawing::DisplayList& list, const Setting& setting, std::string_view says,
+             const TextStyle& style, const Box& box) {
   drawing::add_filled(list, box);
-  Centred{{std::string(says)}, style}.lay(list, setting, box.middle().x_mm, box.top_mm, box.height(), Anchor::kMiddle,
-                                          Ink::kWhite);
+  Centred{{std::string(says)}, style}.lay(list, setting, box.middle().x_mm, box.top_mm, box.height(),
+                                          Anchor::kMiddle, Ink::kWhite);
 }
 
 double tabbed_inner_mm(const Setting& setting, std::string_view tab, double width_mm) {
@@ -117,7 +120,8 @@ Block tabbed(const Setting& setting, std::string_view tab, const Block& words, d
   stack(block, words, setting.type.around_mm + kOutsideTabbed_mm, tab_mm + setting.type.around_mm);
   block.height_mm += setting.type.around_mm + kOutsideTabbed_mm;
   const Box frame{0.0, kOutsideTabbed_mm, width_mm, block.height_mm - kOutsideTabbed_mm};
-  add_tab(block.list, setting, tab, setting.type.stop, {frame.left_mm, frame.top_mm, tab_mm, frame.bottom_mm});
+  add_tab(block.list, setting, tab, setting.type.stop,
+          {frame.left_mm, frame.top_mm, tab_mm, frame.bottom_mm});
   drawing::add_outline(block.list, drawing::grown(frame, -drawing::stroke_of(Weight::kFrame).width_mm / 2.0),
                        Weight::kFrame);
   return block;
@@ -128,14 +132,15 @@ SideTab side_tab(const Setting& setting, std::vector<std::string> lines) {
   return {std::move(lines), words + 2.0 * kTabRoom_mm};
 }
 
-std::vector<Block> framed(const Setting& setting, const std::vector<Block>& rows, double width_mm, double inset_mm,
-                          Weight weight, const SideTab& tab) {
+std::vector<Block> framed(const Setting& setting, const std::vector<Block>& rows, double width_mm,
+                          double inset_mm, Weight weight, const SideTab& tab) {
   constexpr double kLow_mm = 80.0;
   const Centred words{tab.lines, setting.type.label};
   const double half_line = drawing::stroke_of(weight).width_mm / 2.0;
   const double right = width_mm - half_line;
   double height = 0.0;
-  for (const Block& row : rows) height += row.height_mm;
+  for (const Block& row : rows)
+    height += row.height_mm;
   std::vector<Block> result;
   for (std::size_t i = 0; i < rows.size(); ++i) {
     const bool first = i == 0;
@@ -146,7 +151,8 @@ std::vector<Block> framed(const Setting& setting, const std::vector<Block>& rows
     if (first) block.height_mm = std::max(block.height_mm, words.needed_mm(setting) + 4.0 * half_line);
     const double top = first ? half_line : 0.0;
     const double bottom = last ? block.height_mm - half_line : block.height_mm;
-    for (const double x : {half_line, right}) block.list.emplace_back(drawing::Line{{x, top}, {x, bottom}, weight});
+    for (const double x : {half_line, right})
+      block.list.emplace_back(drawing::Line{{x, top}, {x, bottom}, weight});
     if (first) add_rule(block.list, half_line, right, top, weight);
     if (last) add_rule(block.list, half_line, right, bottom, weight);
     if (tab.width_mm > 0.0) drawing::add_filled(block.list, {0.0, 0.0, tab.width_mm, block.height_mm});
@@ -163,8 +169,8 @@ double label_column_mm(const Type& type) {
   return 9.4 * type.label.cap_mm;
 }
 
-std::vector<Block> field(const Setting& setting, std::string_view label, const std::vector<std::string>& texts,
-                         double width_mm) {
+std::vector<Block> field(const Setting& setting, std::string_view label,
+                         const std::vector<std::string>& texts, double width_mm) {
   std::vector<Block> blocks;
   for (const std::string& says : texts) {
     for (Block& line : setting.lines(says, setting.type.body, width_mm - label_column_mm(setting.type))) {

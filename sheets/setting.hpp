@@ -20,7 +20,8 @@ struct Setting {
 
   // One line, no wider than it is; its text stands in the middle of the height.
   [[nodiscard]] Block line(std::string_view says, const TextStyle& style) const;
-  [[nodiscard]] std::vector<Block> lines(std::string_view says, const TextStyle& style, double width_mm) const;
+  [[nodiscard]] std::vector<Block> lines(std::string_view says, const TextStyle& style,
+                                         double width_mm) const;
   [[nodiscard]] Block paragraph(std::string_view says, const TextStyle& style, double width_mm) const;
   [[nodiscard]] double width(std::string_view says, const TextStyle& style) const {
     return ruler.measure(says, style).width_mm;
@@ -33,18 +34,20 @@ struct Centred {
   std::vector<std::string> lines;
   TextStyle style;
 
-  [[nodiscard]] double needed_mm(const Setting& setting) const;  // height that holds them and what reaches below
+  [[nodiscard]] double needed_mm(
+      const Setting& setting) const;  // height that holds them and what reaches below
   void lay(drawing::DisplayList& list, const Setting& setting, double x_mm, double top_mm, double height_mm,
            drawing::Anchor anchor = drawing::Anchor::kLeft, drawing::Ink ink = drawing::Ink::kBlack) const;
 };
 
-void add_rule(drawing::DisplayList& list, double left_mm, double right_mm, double y_mm, drawing::Weight weight);
+void add_rule(drawing::DisplayList& list, double left_mm, double right_mm, double y_mm,
+              drawing::Weight weight);
 void add_tick_box(drawing::DisplayList& list, double left_mm, double middle_y_mm);
 
 // White on black, the words in the middle. Returns its width.
 [[nodiscard]] double tab_width(const Setting& setting, std::string_view says, const TextStyle& style);
-void add_tab(drawing::DisplayList& list, const Setting& setting, std::string_view says, const TextStyle& style,
-             const drawing::Box& box);
+void add_tab(drawing::DisplayList& list, const Setting& setting, std::string_view says,
+             const TextStyle& style, const drawing::Box& box);
 
 // A strong frame round `words`, which were set to tabbed_inner_mm, with a black tab at its left.
 [[nodiscard]] double tabbed_inner_mm(const Setting& setting, std::string_view tab, double width_mm);
@@ -58,8 +61,9 @@ struct SideTab {
   double width_mm = 0.0;
 };
 [[nodiscard]] SideTab side_tab(const Setting& setting, std::vector<std::string> lines);
-[[nodiscard]] std::vector<Block> framed(const Setting& setting, const std::vector<Block>& rows, double width_mm,
-                                        double inset_mm, drawing::Weight weight, const SideTab& tab = {});
+[[nodiscard]] std::vector<Block> framed(const Setting& setting, const std::vector<Block>& rows,
+                                        double width_mm, double inset_mm, drawing::Weight weight,
+                                        const SideTab& tab = {});
 
 // A label in the left column, texts beside it, one below the other. Every line is a block, the label goes with the first
 // two lines. Nothing where there are no texts.
@@ -67,6 +71,7 @@ struct SideTab {
 [[nodiscard]] std::vector<Block> field(const Setting& setting, std::string_view label,
                                        const std::vector<std::string>& texts, double width_mm);
 // The same for blocks that are set already, label_column_mm narrower.
-[[nodiscard]] std::vector<Block> labelled(const Setting& setting, std::string_view label, std::vector<Block> blocks);
+[[nodiscard]] std::vector<Block> labelled(const Setting& setting, std::string_view label,
+                                          std::vector<Block> blocks);
 
 }  // namespace sparewright::sheets

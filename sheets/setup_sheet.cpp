@@ -17,8 +17,8 @@ constexpr double kBesidePicture_mm = 4.0;
 constexpr double kBetweenFields_mm = 8.0;
 constexpr double kAfterLabel_mm = 3.0;
 constexpr double kHighestBelow_mm = 92.0;
-constexpr double kLargerBelow = 1.35;         // words and marks of a picture as wide as the sheet
-constexpr double kHighestBeside_mm = 120.0;   // more words than that do not stand beside the picture
+constexpr double kLargerBelow = 1.35;        // words and marks of a picture as wide as the sheet
+constexpr double kHighestBeside_mm = 120.0;  // more words than that do not stand beside the picture
 constexpr double kInset_mm = 2.2;
 
 // A size: a blank is given to what states one.
@@ -46,8 +46,8 @@ void add_done_box(std::vector<Block>& blocks, double width_mm) {
   add_tick_box(last.list, width_mm - kTickBox_mm - 0.3, last.height_mm - kTickBox_mm / 2.0);
 }
 
-std::vector<Block> done_field(const Setting& setting, std::string_view label, const std::vector<std::string>& texts,
-                              double width_mm) {
+std::vector<Block> done_field(const Setting& setting, std::string_view label,
+                              const std::vector<std::string>& texts, double width_mm) {
   std::vector<Block> blocks = field(setting, label, texts, width_mm - kTickBox_mm - 2.0);
   add_done_box(blocks, width_mm);
   return blocks;
@@ -56,7 +56,8 @@ std::vector<Block> done_field(const Setting& setting, std::string_view label, co
 void add(std::vector<Block>& all, std::vector<Block> more, double gap_mm) {
   if (more.empty()) return;
   if (!all.empty()) all.push_back(space(gap_mm));
-  for (Block& block : more) all.push_back(std::move(block));
+  for (Block& block : more)
+    all.push_back(std::move(block));
 }
 
 // MACHINE, CHECK, HOLD, PICK UP: those there are, each as blocks of that width.
@@ -67,29 +68,34 @@ Fields fields_before(const Setting& setting, const route::SetupSheet& sheet, dou
                 labelled(setting, "CHECK",
                          grid(setting, entries(sheet.check, true), setting.type.body,
                               width_mm - label_column_mm(setting.type), 2)),
-                done_field(setting, "HOLD", sheet.hold, width_mm), done_field(setting, "PICK UP", sheet.pick_up, width_mm)};
-  fields.erase(std::remove_if(fields.begin(), fields.end(), [](const auto& blocks) { return blocks.empty(); }),
-               fields.end());
+                done_field(setting, "HOLD", sheet.hold, width_mm),
+                done_field(setting, "PICK UP", sheet.pick_up, width_mm)};
+  fields.erase(
+      std::remove_if(fields.begin(), fields.end(), [](const auto& blocks) { return blocks.empty(); }),
+      fields.end());
   return fields;
 }
 
 std::string listed(const std::vector<std::string>& names) {
   std::string all;
-  for (const std::string& name : names) all += (all.empty() ? "" : ", ") + name;
+  for (const std::string& name : names)
+    all += (all.empty() ? "" : ", ") + name;
   return all;
 }
 
 Block picture_block(const Setting& setting, const route::PlanView& view, const drawing::PictureRoom& room) {
   const auto picture = drawing::plan_view(view, room, setting.ruler);
   if (!picture) {
-    return setting.paragraph("No picture: " + base::sentence(picture.error()) + ".", setting.type.body, room.width_mm);
+    return setting.paragraph("No picture: " + base::sentence(picture.error()) + ".", setting.type.body,
+                             room.width_mm);
   }
   Block block;
   block.list = picture->list;
   block.height_mm = picture->height_mm;
   const auto add_note = [&](const std::string& what, const std::vector<std::string>& names) {
     if (names.empty()) return;
-    for (const Block& line : setting.lines(what + listed(names) + ".", setting.type.fine, room.width_mm)) stack(block, line);
+    for (const Block& line : setting.lines(what + listed(names) + ".", setting.type.fine, room.width_mm))
+      stack(block, line);
   };
   add_note("No room in the picture for: ", picture->not_named);
   add_note("Not in the picture: ", picture->not_shown);
@@ -102,15 +108,17 @@ struct Holding {
   double height_mm = 0.0;
 };
 
-Holding holding_of(const Block& picture, const std::vector<Block>& beside, const Fields& below, double picture_left_mm,
-                   double gap_mm) {
+Holding holding_of(const Block& picture, const std::vector<Block>& beside, const Fields& below,
+                   double picture_left_mm, double gap_mm) {
   Block both = stacked(beside, gap_mm);
   drawing::append(both.list, picture.list, {picture_left_mm, 0.0});
   both.height_mm = std::max(both.height_mm, picture.height_mm);
   Holding holding;
   holding.blocks.push_back(std::move(both));
-  for (const std::vector<Block>& field : below) add(holding.blocks, field, gap_mm);
-  for (const Block& block : holding.blocks) holding.height_mm += block.height_mm;
+  for (const std::vector<Block>& field : below)
+    add(holding.blocks, field, gap_mm);
+  for (const Block& block : holding.blocks)
+    holding.height_mm += block.height_mm;
   return holding;
 }
 
@@ -138,8 +146,10 @@ std::vector<Block> picture_beside(const Setting& setting, const route::SetupShee
 
 std::vector<Block> picture_below(const Setting& setting, const route::SetupSheet& sheet, double width_mm) {
   std::vector<Block> blocks;
-  for (auto& field : fields_before(setting, sheet, width_mm)) add(blocks, std::move(field), setting.type.gap_mm);
-  add(blocks, {picture_block(setting, sheet.view, {width_mm, kHighestBelow_mm, kLargerBelow})}, 2.0 * setting.type.gap_mm);
+  for (auto& field : fields_before(setting, sheet, width_mm))
+    add(blocks, std::move(field), setting.type.gap_mm);
+  add(blocks, {picture_block(setting, sheet.view, {width_mm, kHighestBelow_mm, kLargerBelow})},
+      2.0 * setting.type.gap_mm);
   return blocks;
 }
 
@@ -171,11 +181,12 @@ std::vector<Block> stock_and_done(const Setting& setting, const std::string& sto
   return left;
 }
 
-std::vector<Block> before_unclamp(const Setting& setting, const std::vector<std::string>& texts, double width_mm) {
+std::vector<Block> before_unclamp(const Setting& setting, const std::vector<std::string>& texts,
+                                  double width_mm) {
   const SideTab tab = side_tab(setting, {"BEFORE YOU", "UNCLAMP"});
   const double inner = width_mm - tab.width_mm - 2.0 * kInset_mm;
-  return framed(setting, grid(setting, entries(texts, false), setting.type.body, inner, 2), width_mm, kInset_mm,
-                Weight::kFrame, tab);
+  return framed(setting, grid(setting, entries(texts, false), setting.type.body, inner, 2), width_mm,
+                kInset_mm, Weight::kFrame, tab);
 }
 
 }  // namespace
@@ -187,13 +198,16 @@ std::vector<Block> sizes_blocks(const Setting& setting, const std::vector<std::s
   if (!sizes.empty()) {
     rows.push_back(setting.line("SIZES THAT MATTER", setting.type.label));
     rows.back().keeps_next = true;
-    for (Block& row : sizes_in_rows(setting, sizes, inner)) rows.push_back(std::move(row));
+    for (Block& row : sizes_in_rows(setting, sizes, inner))
+      rows.push_back(std::move(row));
   }
-  for (Block& line : setting.lines(the_rest, setting.type.body, inner)) rows.push_back(std::move(line));
+  for (Block& line : setting.lines(the_rest, setting.type.body, inner))
+    rows.push_back(std::move(line));
   return framed(setting, rows, width_mm, kInset_mm, Weight::kVisible);
 }
 
-std::vector<Block> caution_blocks(const Setting& setting, const std::vector<std::string>& cautions, double width_mm) {
+std::vector<Block> caution_blocks(const Setting& setting, const std::vector<std::string>& cautions,
+                                  double width_mm) {
   std::vector<Block> blocks;
   for (const std::string& says : cautions) {
     for (Block& line : setting.lines(says, setting.type.strong, width_mm - label_column_mm(setting.type))) {

@@ -21,7 +21,7 @@ namespace sparewright::sheets {
                                               const std::string& the_rest, double width_mm);
 
 // Dangers of this sheet, marked. Nothing where there are none.
-[[nodiscard]] std::vector<Block> caution_blocks(const Setting& setting, const std::vector<std::string>& cautions,
-                                                double width_mm);
+[[nodiscard]] std::vector<Block> caution_blocks(const Setting& setting,
+                                                const std::vector<std::string>& cautions, double width_mm);
 
 }  // namespace sparewright::sheets

@@ -10,9 +10,9 @@ namespace {
 using drawing::Anchor;
 using drawing::Weight;
 
-constexpr double kForAWord = 1.3;  // so much wider at most, so that no word is broken
+constexpr double kForAWord = 1.3;       // so much wider at most, so that no word is broken
 constexpr double kBesideRule_mm = 1.6;  // more room before what stands beside a rule
-constexpr double kRoomInRow_mm = 0.5;  // above and below what is written
+constexpr double kRoomInRow_mm = 0.5;   // above and below what is written
 
 double anchor_x(const Column& column, double start_mm) {
   if (column.anchor == Anchor::kLeft) return start_mm;
@@ -32,8 +32,8 @@ std::vector<double> starts(const std::vector<Column>& columns) {
 }
 
 std::vector<Column> fitted(const Setting& setting, std::vector<Column> columns,
-                           const std::vector<std::vector<Cell>>& rows, std::size_t takes_rest, double width_mm,
-                           double roomier_mm) {
+                           const std::vector<std::vector<Cell>>& rows, std::size_t takes_rest,
+                           double width_mm, double roomier_mm) {
   double used = 0.0;
   for (std::size_t c = 0; c < columns.size(); ++c) {
     if (c == takes_rest) continue;
@@ -58,8 +58,8 @@ Block table_head(const Setting& setting, const std::vector<Column>& columns, dou
   const auto at = starts(columns);
   for (std::size_t c = 0; c < columns.size(); ++c) {
     if (columns[c].heading.empty()) continue;
-    Centred{{columns[c].heading}, setting.type.label}.lay(block.list, setting, anchor_x(columns[c], at[c]), 0.0,
-                                                          block.height_mm, columns[c].anchor);
+    Centred{{columns[c].heading}, setting.type.label}.lay(block.list, setting, anchor_x(columns[c], at[c]),
+                                                          0.0, block.height_mm, columns[c].anchor);
   }
   add_rule(block.list, 0.0, width_mm, block.height_mm, Weight::kVisible);
   return block;
@@ -71,7 +71,8 @@ Block table_row(const Setting& setting, const std::vector<Column>& columns, cons
   block.height_mm = least_mm;
   std::vector<Centred> texts;
   for (std::size_t c = 0; c < columns.size(); ++c) {
-    texts.push_back({drawing::wrap_even(setting.ruler, cells[c].says, cells[c].style, columns[c].width_mm), cells[c].style});
+    texts.push_back({drawing::wrap_even(setting.ruler, cells[c].says, cells[c].style, columns[c].width_mm),
+                     cells[c].style});
     block.height_mm = std::max(block.height_mm, texts.back().needed_mm(setting) + 2.0 * kRoomInRow_mm);
   }
   const auto at = starts(columns);

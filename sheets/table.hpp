@@ -34,7 +34,7 @@ inline constexpr double kColumnGap_mm = 2.4;
 [[nodiscard]] Block table_head(const Setting& setting, const std::vector<Column>& columns, double width_mm);
 
 // As high as its cells need, at least least_mm; a thin rule at its foot.
-[[nodiscard]] Block table_row(const Setting& setting, const std::vector<Column>& columns, const std::vector<Cell>& cells,
-                              double width_mm, double least_mm);
+[[nodiscard]] Block table_row(const Setting& setting, const std::vector<Column>& columns,
+                              const std::vector<Cell>& cells, double width_mm, double least_mm);
 
 }  // namespace sparewright::sheets

@@ -41,13 +41,15 @@ class Reading {
   [[nodiscard]] char before() const { return at_ > 0 ? text_[at_ - 1] : '\0'; }
   [[nodiscard]] std::size_t figures(std::size_t from) const {
     std::size_t count = 0;
-    while (is_figure(ahead(from + count))) ++count;
+    while (is_figure(ahead(from + count)))
+      ++count;
     return count;
   }
   [[nodiscard]] bool starts_number() const {
     const char c = before();
     const bool is_signed = c == '-' || c == '.' || c == '/' || c == ',';
-    const bool is_plus_minus = at_ >= kPlusMinus.size() && text_.substr(at_ - kPlusMinus.size(), kPlusMinus.size()) == kPlusMinus;
+    const bool is_plus_minus =
+        at_ >= kPlusMinus.size() && text_.substr(at_ - kPlusMinus.size(), kPlusMinus.size()) == kPlusMinus;
     return !is_signed && (!is_letter(c) || is_plus_minus);
   }
   [[nodiscard]] int value(std::size_t from, std::size_t count) const {
@@ -74,7 +76,8 @@ class Reading {
     const int denominator = value(from + upper + 1, lower);
     const bool is_binary = denominator >= 2 && denominator <= 64 && (denominator & (denominator - 1)) == 0;
     const std::size_t taken = upper + 1 + lower;
-    if (!is_binary || numerator % 2 == 0 || numerator > denominator || !ends_number(from + taken)) return std::nullopt;
+    if (!is_binary || numerator % 2 == 0 || numerator > denominator || !ends_number(from + taken))
+      return std::nullopt;
     return taken;
   }
 
@@ -123,7 +126,8 @@ class Reading {
   }
 
   bool plus_minus() {
-    if (ahead(0) != ' ' || !is_figure(before()) || text_.substr(at_ + 1, kPlusMinus.size()) != kPlusMinus) return false;
+    if (ahead(0) != ' ' || !is_figure(before()) || text_.substr(at_ + 1, kPlusMinus.size()) != kPlusMinus)
+      return false;
     out_.append(kNoBreakSpace).append(kPlusMinus);
     at_ += 1 + kPlusMinus.size();
     return true;
@@ -131,7 +135,8 @@ class Reading {
 
   bool minus() {
     if (ahead(0) != '-') return false;
-    const bool is_sign = (at_ == 0 || before() == ' ' || before() == '(') && (is_figure(ahead(1)) || ahead(1) == '.');
+    const bool is_sign =
+        (at_ == 0 || before() == ' ' || before() == '(') && (is_figure(ahead(1)) || ahead(1) == '.');
     const bool in_reading = before() == ' ' && ahead(1) == ' ' && is_figure(ahead(2)) && at_ >= 3 &&
                             text_[at_ - 2] == 't' && is_figure(text_[at_ - 3]);
     if (!is_sign && !in_reading) return false;

@@ -11,7 +11,8 @@ std::vector<double> roughing_cuts(double metal, const PassLimits& limits) {
   constexpr double kSame = 1e-9;  // of a cut: a rounding error over a whole number of cuts is no further cut
   for (int count = std::max(1, static_cast<int>(std::ceil(metal / limits.greatest_mm - kSame)));; ++count) {
     const double alike = metal / count;
-    const double whole = limits.step_mm > 0.0 ? std::floor(alike / limits.step_mm + kSame) * limits.step_mm : alike;
+    const double whole =
+        limits.step_mm > 0.0 ? std::floor(alike / limits.step_mm + kSame) * limits.step_mm : alike;
     const double first = metal - (count - 1) * whole;
     if (first > limits.greatest_mm * (1.0 + kSame) && whole > 0.0) continue;
     std::vector<double> cuts{first};
@@ -34,7 +35,8 @@ Passes share_out(double from_mm, double aim_mm, const PassLimits& limits) {
     double size = from_mm;
     const double rough = metal - 2.0 * like;
     if (rough >= kNothing_mm) {
-      for (const double cut : roughing_cuts(rough, limits)) passes.sizes_mm.push_back(size += way * cut);
+      for (const double cut : roughing_cuts(rough, limits))
+        passes.sizes_mm.push_back(size += way * cut);
     }
     passes.sizes_mm.push_back(aim_mm - way * like);
   }

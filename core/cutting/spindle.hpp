@@ -6,9 +6,9 @@
 namespace sparewright::cutting {
 
 struct SpindleChoice {
-  double rpm = 0.0;           // one of the machine's speeds
+  double rpm = 0.0;  // one of the machine's speeds
   double wanted_rpm = 0.0;
-  bool too_fast = false;      // even the slowest speed is above what is wanted
+  bool too_fast = false;  // even the slowest speed is above what is wanted
 };
 
 // The fastest speed that is not above the one wanted; the slowest where all are. speeds_rpm rises and is not empty.

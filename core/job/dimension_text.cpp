@@ -93,7 +93,8 @@ void read_tolerance_key(const TableReader& in, part::Dimension& d) {
   const auto node = in.node().find("tol");
   if (!node) return;
   if (!std::holds_alternative<quantity::GeneralTolerance>(d.tolerance.form)) {
-    auto failure = text::failure_at(*node, Code::kNameTwice, node->typed(), "one tolerance, in size or in tol");
+    auto failure =
+        text::failure_at(*node, Code::kNameTwice, node->typed(), "one tolerance, in size or in tol");
     failure.subject = "tolerance";
     in.problems().add(std::move(failure));
   }
@@ -151,7 +152,8 @@ void read_mate(const TableReader& in, HoleDiameter& hole, const Names& names) {
   const auto* range = clearance ? std::get_if<quantity::Deviations>(&clearance->form) : nullptr;
   if (range == nullptr) {
     if (clearance) {
-      in.problems().add(text::failure_at(*in.node().find("clearance"), Code::kValueNotAccepted, clearance->typed,
+      in.problems().add(text::failure_at(*in.node().find("clearance"), Code::kValueNotAccepted,
+                                         clearance->typed,
                                          "a range such as +0.0010 to +0.0020; negative is interference"));
     }
     return;
@@ -215,7 +217,8 @@ std::optional<part::Position> read_position(const TableReader& in, std::string_v
   if (!table) return position;
   if (const auto from = table->text("from")) {
     const auto face = part::find_face(*from);
-    const bool is_feature = std::find(names.features.begin(), names.features.end(), *from) != names.features.end();
+    const bool is_feature =
+        std::find(names.features.begin(), names.features.end(), *from) != names.features.end();
     if (face && part::axis_of(*face) == axis) {
       position.from = *face;
     } else if (!face && is_feature) {

@@ -15,8 +15,8 @@ namespace sparewright::job {
 
 // What dimensions may name.
 struct Names {
-  std::map<std::string, quantity::Kind> dimensions;   // measured ones, and what each is
-  std::vector<std::string> dimension_names;           // the same, for messages
+  std::map<std::string, quantity::Kind> dimensions;  // measured ones, and what each is
+  std::vector<std::string> dimension_names;          // the same, for messages
   std::vector<std::string> instruments;
   std::vector<std::string> features;
 };

@@ -85,7 +85,8 @@ void complete_counterbore(const TableReader& in, const Names& names, part::Hole&
   }
   const auto size = hole.screw ? screw_size(in) : std::nullopt;
   if (!diameter && size) {
-    const auto row = in.problems().keep(text::located(handbook::counterbore(*size), *in.node().find("screw")));
+    const auto row =
+        in.problems().keep(text::located(handbook::counterbore(*size), *in.node().find("screw")));
     if (row) {
       diameter = tabled(Kind::kDiameter, row->diameter.base(), handbook::cite(row->source),
                         fmt::format("for {}", hole.screw->designation), "inside jaws");
@@ -110,8 +111,8 @@ void complete_counterbore(const TableReader& in, const Names& names, part::Hole&
 void complete_body(const TableReader& in, part::Hole& hole) {
   const auto size = hole.screw ? screw_size(in) : std::nullopt;
   if (!size) return need_key(in, "diameter");
-  const auto row = in.problems().keep(
-      text::located(handbook::clearance_hole(*size, handbook::ClearanceFit::kNormal), *in.node().find("screw")));
+  const auto row = in.problems().keep(text::located(
+      handbook::clearance_hole(*size, handbook::ClearanceFit::kNormal), *in.node().find("screw")));
   if (!row) return;
   hole.diameter = tabled(Kind::kDiameter, row->hole.base(), handbook::cite(row->source),
                          fmt::format("clearance for {}", hole.screw->designation), "inside jaws");
@@ -141,10 +142,10 @@ void read_places(const TableReader& in, const Names& names, part::Hole& hole) {
     }
   }
   if (const auto extra = at->node().find(part::name_of(part::axis_of(hole.into)))) {
-    in.problems().add(text::failure_at(*extra, Code::kValueNotAccepted, extra->key(),
-                                       fmt::format("places in the {} have {} and {}", part::name_of(hole.into),
-                                                   part::name_of(part::axes_in(hole.into)[0]),
-                                                   part::name_of(part::axes_in(hole.into)[1]))));
+    in.problems().add(text::failure_at(
+        *extra, Code::kValueNotAccepted, extra->key(),
+        fmt::format("places in the {} have {} and {}", part::name_of(hole.into),
+                    part::name_of(part::axes_in(hole.into)[0]), part::name_of(part::axes_in(hole.into)[1]))));
   }
 }
 

@@ -26,11 +26,11 @@ struct Job {
   std::string revision = "A";
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
   base::Dialect dialect = base::Dialect::kAmerican;
-  std::string hand;                // as written
+  std::string hand;  // as written
   std::optional<bool> turn_over;
-  std::string material_assumed;    // what had to be assumed to find the material; may be empty
+  std::string material_assumed;  // what had to be assumed to find the material; may be empty
   survey::Survey survey;
-  judge::Subject subject;          // route, and in it the part
+  judge::Subject subject;  // route, and in it the part
 };
 
 // Every failure of a text is told at once, each with its place.

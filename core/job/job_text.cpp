@@ -1,7 +1,7 @@
 // Reading a job text as a whole.
-#include <fmt/format.h>
-
 #include <algorithm>
+
+#include <fmt/format.h>
 
 #include "core/job/job.hpp"
 #include "core/job/old_part_text.hpp"
@@ -22,7 +22,8 @@ Names names_for(const TableReader& in, const survey::Survey& survey) {
     names.dimensions.emplace(dimension.name, dimension.kind);
     names.dimension_names.push_back(dimension.name);
   }
-  for (const survey::Instrument& instrument : survey.instruments) names.instruments.push_back(instrument.name);
+  for (const survey::Instrument& instrument : survey.instruments)
+    names.instruments.push_back(instrument.name);
   for (const TableReader& feature : in.tables("feature")) {
     if (const auto name = feature.text("name")) names.features.push_back(*name);
   }

@@ -1,8 +1,8 @@
 #include "core/job/old_part_text.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
+
+#include <fmt/format.h>
 
 #include "core/formula/expression.hpp"
 #include "core/job/vocabulary.hpp"
@@ -79,13 +79,15 @@ std::string key_of(const std::string& field) {
 }
 
 // The trouble at the value it is about, in the list the text has.
-base::Failure placed(const survey::Trouble& trouble, const std::vector<TableReader>& readings, const TableReader& in) {
+base::Failure placed(const survey::Trouble& trouble, const std::vector<TableReader>& readings,
+                     const TableReader& in) {
   if (trouble.in == survey::Trouble::In::kReading && trouble.index < readings.size()) {
     const text::Node& table = readings[trouble.index].node();
     const auto value = table.find(key_of(trouble.field));
     return text::located(trouble.failure, value ? *value : table);
   }
-  if (const auto list = in.node().find(trouble.in == survey::Trouble::In::kDimension ? "dimension" : "reading")) {
+  if (const auto list =
+          in.node().find(trouble.in == survey::Trouble::In::kDimension ? "dimension" : "reading")) {
     return text::located(trouble.failure, *list);
   }
   return trouble.failure;
@@ -102,10 +104,12 @@ survey::Survey read_survey(const TableReader& in, std::vector<survey::Instrument
   for (const TableReader& table : tables) {
     survey.readings.push_back(read_reading(table, survey.readings.size() + 1));
     const survey::Reading& reading = survey.readings.back();
-    for (std::size_t i = 0; i < reading.of.size(); ++i) dimensions.meet(reading.of[i], usual_kind(reading.way, i));
+    for (std::size_t i = 0; i < reading.of.size(); ++i)
+      dimensions.meet(reading.of[i], usual_kind(reading.way, i));
     if (reading.way != survey::Way::kExpression) continue;
     if (const auto expression = formula::Expression::read(reading.is)) {
-      for (const std::string& name : expression->names()) dimensions.meet(name, Kind::kLength);
+      for (const std::string& name : expression->names())
+        dimensions.meet(name, Kind::kLength);
     }
   }
   survey.dimensions = dimensions.all();

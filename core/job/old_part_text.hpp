@@ -8,6 +8,7 @@ namespace sparewright::job {
 
 // The readings and the dimensions they are of. A dimension's kind is that of [dimension], else what the way of
 // measuring says (pins and holes are diameters), else a length. in: the job text as a whole.
-[[nodiscard]] survey::Survey read_survey(const text::TableReader& in, std::vector<survey::Instrument> instruments);
+[[nodiscard]] survey::Survey read_survey(const text::TableReader& in,
+                                         std::vector<survey::Instrument> instruments);
 
 }  // namespace sparewright::job

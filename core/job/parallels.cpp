@@ -8,12 +8,14 @@ base::Result<shop::Parallel> read_parallel(const text::Node& node, text::System 
   const std::string typed(node.typed());
   const auto cross = typed.find('x');
   if (cross == std::string::npos) {
-    return base::fail(text::failure_at(node, base::Code::kValueNotAccepted, typed, "height x thickness: 3/4 x 1/8"));
+    return base::fail(
+        text::failure_at(node, base::Code::kValueNotAccepted, typed, "height x thickness: 3/4 x 1/8"));
   }
   const auto height = quantity::read_number(typed.substr(0, cross), quantity::Kind::kLength, system);
   const auto thickness = quantity::read_number(typed.substr(cross + 1), quantity::Kind::kLength, system);
   for (const auto& part : {height, thickness}) {
-    if (!part) return base::fail(text::failure_at(node, part.error().code, typed, "height x thickness: 3/4 x 1/8"));
+    if (!part)
+      return base::fail(text::failure_at(node, part.error().code, typed, "height x thickness: 3/4 x 1/8"));
     if (part->base <= 0.0) return base::fail(text::failure_at(node, base::Code::kSizeNotPositive, typed));
   }
   return shop::Parallel{height->length(), thickness->length(), typed};
@@ -21,7 +23,8 @@ base::Result<shop::Parallel> read_parallel(const text::Node& node, text::System 
 
 std::optional<quantity::Typed> drill_size(const text::TableReader& in, std::string_view key,
                                           const quantity::Designation& designation) {
-  const auto drill = in.problems().keep(text::located(handbook::find_drill(designation), *in.node().find(key)));
+  const auto drill =
+      in.problems().keep(text::located(handbook::find_drill(designation), *in.node().find(key)));
   if (!drill) return std::nullopt;
   quantity::Typed typed;
   typed.base = drill->diameter.base();

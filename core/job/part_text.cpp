@@ -1,8 +1,8 @@
 #include "core/job/part_text.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
+
+#include <fmt/format.h>
 
 #include "core/handbook/bar_stock.hpp"
 #include "core/job/hole_text.hpp"
@@ -34,8 +34,10 @@ void set_mill_limits(part::Blank& blank, const MaterialText& material) {
   const part::BlankSize& governing = blank.sizes.at(1);
   const bool is_inch = governing.nominal.unit.symbol != quantity::unit::millimetre.symbol;
   if (!is_inch || !material.material->inch_bar) return;
-  const auto form = blank.shape == part::BlankShape::kRoundBar ? handbook::BarForm::kRound : handbook::BarForm::kFlat;
-  const auto tolerance = handbook::bar_tolerance(*material.material->inch_bar, form, governing.nominal.length());
+  const auto form =
+      blank.shape == part::BlankShape::kRoundBar ? handbook::BarForm::kRound : handbook::BarForm::kFlat;
+  const auto tolerance =
+      handbook::bar_tolerance(*material.material->inch_bar, form, governing.nominal.length());
   if (!tolerance) return;
   for (const std::size_t axis : {std::size_t{1}, std::size_t{2}}) {
     blank.sizes.at(axis).mill_lower_mm = -tolerance->minus.base();
@@ -81,22 +83,23 @@ void read_sizes(const TableReader& in, part::Blank& blank) {
 part::Flat read_flat(const TableReader& in, const Names& names) {
   part::Flat flat;
   flat.side = in.word("side", kFaces).value_or(part::Face::kTop);
-  if (auto leaves = read_dimension(in, "leaves", Kind::kLength, "outside jaws", names)) flat.leaves = std::move(*leaves);
+  if (auto leaves = read_dimension(in, "leaves", Kind::kLength, "outside jaws", names))
+    flat.leaves = std::move(*leaves);
   const auto region = in.table("region");
   if (!region) return flat;
   part::Flat::Region r;
   r.along = region->word("along", kAxes).value_or(part::Axis::kX);
   if (r.along == part::axis_of(flat.side)) {
-    in.problems().add(text::failure_at(*region->node().find("along"), Code::kValueNotAccepted, part::name_of(r.along),
-                                       "an axis that lies in the side"));
+    in.problems().add(text::failure_at(*region->node().find("along"), Code::kValueNotAccepted,
+                                       part::name_of(r.along), "an axis that lies in the side"));
   }
   if (auto start = read_position(*region, "start", r.along, names)) r.start = std::move(*start);
   if (const auto towards = region->word("towards", kFaces)) {
     if (part::axis_of(*towards) != r.along) {
-      in.problems().add(text::failure_at(
-          *region->node().find("towards"), Code::kValueNotAccepted, part::name_of(*towards),
-          fmt::format("{} or {}", part::name_of(part::face_at(r.along, false)),
-                      part::name_of(part::face_at(r.along, true)))));
+      in.problems().add(text::failure_at(*region->node().find("towards"), Code::kValueNotAccepted,
+                                         part::name_of(*towards),
+                                         fmt::format("{} or {}", part::name_of(part::face_at(r.along, false)),
+                                                     part::name_of(part::face_at(r.along, true)))));
     }
     r.towards_greater = part::at_greater_end(*towards);
   }
@@ -111,7 +114,8 @@ std::vector<std::string> measured_from(const part::Feature& feature) {
     if (const auto* other = std::get_if<std::string>(&position.from)) others.push_back(*other);
   };
   if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
-    for (const auto& [axis, position] : hole->at) add(position);
+    for (const auto& [axis, position] : hole->at)
+      add(position);
   } else if (const auto& flat = std::get<part::Flat>(feature.shape); flat.region) {
     add(flat.region->start);
   }
@@ -123,7 +127,8 @@ std::string circle_through(const std::vector<part::Feature>& features, const std
   std::vector<std::string> trail{start};
   std::vector<std::string> seen{start};
   const std::function<bool(const std::string&)> comes_back = [&](const std::string& name) {
-    const auto found = std::find_if(features.begin(), features.end(), [&](const auto& f) { return f.name == name; });
+    const auto found =
+        std::find_if(features.begin(), features.end(), [&](const auto& f) { return f.name == name; });
     if (found == features.end()) return false;
     for (const std::string& other : measured_from(*found)) {
       trail.push_back(other);
@@ -153,7 +158,8 @@ void refuse_doubles_and_circles(const TableReader& in, const std::vector<part::F
     }
     if (circle_told) continue;
     if (const std::string circle = circle_through(features, features[i].name); !circle.empty()) {
-      auto failure = text::failure_at(place, Code::kNameCircle, circle, "a chain that starts at a side of the work");
+      auto failure =
+          text::failure_at(place, Code::kNameCircle, circle, "a chain that starts at a side of the work");
       failure.subject = fmt::format("the place of {}", features[i].name);
       in.problems().add(std::move(failure));
       circle_told = true;
@@ -190,13 +196,15 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
   read_sizes(in, blank);
   set_mill_limits(blank, material);
   const auto with = in.text("found_with");
-  if (with && std::find(names.instruments.begin(), names.instruments.end(), *with) == names.instruments.end()) {
+  if (with &&
+      std::find(names.instruments.begin(), names.instruments.end(), *with) == names.instruments.end()) {
     auto failure = text::failure_at(*in.node().find("found_with"), Code::kNotInTheShop, *with,
                                     base::known_words(*with, names.instruments));
     failure.subject = "instrument";
     in.problems().add(std::move(failure));
   }
-  for (part::BlankSize& size : blank.sizes) size.found_with = with.value_or("");
+  for (part::BlankSize& size : blank.sizes)
+    size.found_with = with.value_or("");
   if (in.node().find("found") && !with) {
     base::Failure failure;
     failure.code = Code::kKeyMissing;

@@ -16,7 +16,8 @@ struct MaterialText {
 // blank.material, looked up in the handbook. "not known" is accepted: then speeds and weight are NOT KNOWN.
 [[nodiscard]] MaterialText read_material(const text::TableReader& blank);
 
-[[nodiscard]] part::Blank read_blank(const text::TableReader& blank, const MaterialText& material, const Names& names);
+[[nodiscard]] part::Blank read_blank(const text::TableReader& blank, const MaterialText& material,
+                                     const Names& names);
 
 // All features, and the circles among their positions told.
 [[nodiscard]] std::vector<part::Feature> read_features(const text::TableReader& job, const Names& names);

@@ -1,9 +1,9 @@
 #include "core/job/route_text.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/job/parallels.hpp"
 #include "core/job/vocabulary.hpp"
@@ -18,7 +18,8 @@ using text::TableReader;
 template <typename Thing>
 std::vector<std::string> names_of(const std::vector<Thing>& things) {
   std::vector<std::string> names;
-  for (const Thing& thing : things) names.push_back(thing.name);
+  for (const Thing& thing : things)
+    names.push_back(thing.name);
   return names;
 }
 
@@ -35,7 +36,8 @@ std::optional<Thing> from_shop(const TableReader& in, std::string_view key, std:
                                const std::vector<Thing>& things) {
   const auto name = in.text(key);
   if (!name) return std::nullopt;
-  const auto found = std::find_if(things.begin(), things.end(), [&](const Thing& t) { return t.name == *name; });
+  const auto found =
+      std::find_if(things.begin(), things.end(), [&](const Thing& t) { return t.name == *name; });
   if (found != things.end()) return *found;
   refuse(in, *in.node().find(key), Code::kNotInTheShop, subject, names_of(things));
   return std::nullopt;
@@ -91,10 +93,10 @@ void read_pick_up(const TableReader& in, const shop::Shop& shop, route::Setup& s
     edge.side = *side;
     const part::Axis along = *key == 'x' ? orientation->along_x().axis : orientation->along_y().axis;
     if (part::axis_of(*side) == along) continue;
-    in.problems().add(text::failure_at(
-        *pick_up->node().find(key), Code::kValueNotAccepted, part::name_of(*side),
-        fmt::format("as it is held, {} or {}", part::name_of(part::face_at(along, false)),
-                    part::name_of(part::face_at(along, true)))));
+    in.problems().add(
+        text::failure_at(*pick_up->node().find(key), Code::kValueNotAccepted, part::name_of(*side),
+                         fmt::format("as it is held, {} or {}", part::name_of(part::face_at(along, false)),
+                                     part::name_of(part::face_at(along, true)))));
   }
 }
 
@@ -130,8 +132,9 @@ route::Plan read_plan(const TableReader& job, const shop::Shop& shop, const Name
     if (const auto machine = from_shop(in, "machine", "machine", shop.machines)) {
       setup.machine = *machine;
       if (!machine->out_of_use.empty()) {
-        in.problems().add(text::failure_at(*in.node().find("machine"), Code::kValueNotAccepted, machine->name,
-                                           fmt::format("a machine in use; this one is not: {}", machine->out_of_use)));
+        in.problems().add(
+            text::failure_at(*in.node().find("machine"), Code::kValueNotAccepted, machine->name,
+                             fmt::format("a machine in use; this one is not: {}", machine->out_of_use)));
       }
     }
     read_holding(in, shop, setup);

@@ -24,44 +24,52 @@ using text::word_of;
 // --- a dimension of the new part ----------------------------------------------------------------------------------
 std::vector<Field> dimension_fields() {
   return {
-      field("size", measure("a size, with its tolerance if that is written there, or a formula of named dimensions"))
+      field("size",
+            measure("a size, with its tolerance if that is written there, or a formula of named dimensions"))
           .says("0.875 ±0.004, 25 H7, #7, or edge_to_bore + 0.250"),
       field("tol", measure("a tolerance")).says("±0.002, +0.000/-0.001, H7, RC4, 0.8750-0.8758, or general"),
-      field("duty", word_of(kDuties)).says("what it is for: only what fits or locates gets an instrument and an aim"),
+      field("duty", word_of(kDuties))
+          .says("what it is for: only what fits or locates gets an instrument and an aim"),
       field("with", free_text("an instrument")).says("the instrument it will be measured with"),
   };
 }
 
 std::vector<Field> with(std::vector<Field> fields, std::vector<Field> more) {
-  for (Field& f : more) fields.push_back(std::move(f));
+  for (Field& f : more)
+    fields.push_back(std::move(f));
   return fields;
 }
 
 Shape dimension() {
-  return one_of({measure("a size or a formula of named dimensions"), table(dimension_fields())}).named("dimension");
+  return one_of({measure("a size or a formula of named dimensions"), table(dimension_fields())})
+      .named("dimension");
 }
 
 Shape hole_diameter() {
-  return one_of({measure("a diameter or a formula of named dimensions"),
-                 table(with(dimension_fields(),
-                            {field("on", free_text("a named dimension"))
-                                 .says("the mate it is made to: the hole is the mate as measured plus the clearance"),
-                             field("mate", free_text("a named dimension"))
-                                 .says("what goes in, where the hole has a size of its own"),
-                             field("clearance", measure("a range of clearance"))
-                                 .says("+0.0010 to +0.0020; negative is interference")}))})
+  return one_of(
+             {measure("a diameter or a formula of named dimensions"),
+              table(with(
+                  dimension_fields(),
+                  {field("on", free_text("a named dimension"))
+                       .says("the mate it is made to: the hole is the mate as measured plus the clearance"),
+                   field("mate", free_text("a named dimension"))
+                       .says("what goes in, where the hole has a size of its own"),
+                   field("clearance", measure("a range of clearance"))
+                       .says("+0.0010 to +0.0020; negative is interference")}))})
       .named("hole_diameter");
 }
 
 Shape position() {
-  return one_of({measure("a distance or a formula of named dimensions"),
-                 table(with(dimension_fields(),
-                            {field("from", free_text("a side or a feature"))
-                                 .says("a side of the work (inwards from it) or another feature; usually left end for "
-                                       "x, front for y, underside for z"),
-                             field("towards", word_of(kFaces))
-                                 .says("from a feature: the side it goes towards, where that is not right end, back "
-                                       "or top")}))})
+  return one_of(
+             {measure("a distance or a formula of named dimensions"),
+              table(with(
+                  dimension_fields(),
+                  {field("from", free_text("a side or a feature"))
+                       .says("a side of the work (inwards from it) or another feature; usually left end for "
+                             "x, front for y, underside for z"),
+                   field("towards", word_of(kFaces))
+                       .says("from a feature: the side it goes towards, where that is not right end, back "
+                             "or top")}))})
       .named("position");
 }
 
@@ -86,8 +94,8 @@ Shape reading() {
 // --- the new part -------------------------------------------------------------------------------------------------
 Shape blank_sizes(std::string_view noun) {
   const auto size = [&](const char* key) { return field(key, measure(std::string(noun))); };
-  return table({size("length").says("along x"), size("width").says("along y"), size("thickness").says("along z"),
-                size("diameter").says("of a round bar")});
+  return table({size("length").says("along x"), size("width").says("along y"),
+                size("thickness").says("along z"), size("diameter").says("of a round bar")});
 }
 
 Shape blank() {
@@ -104,27 +112,31 @@ Shape feature() {
   return table_by(
       "kind", "what it is",
       {field("name", free_text()).required().says("what other lines and the sheets call it")},
-      {choice("hole", "a round hole",
-              {field("how", word_of(kMakes)).required().says("how it is made"),
-               field("into", word_of(kFaces)).says("the side it starts on; top where it is left out"),
-               field("at", table({field("x", position()), field("y", position()), field("z", position())}))
-                   .required()
-                   .says("its place, along the two axes that lie in that side"),
-               field("diameter", hole_diameter()).says("of a tapped hole the tap drill; of a counterbored one the body"),
-               field("depth", dimension()).says("at full diameter; through where it is left out"),
-               field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
-               field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
-               field("head", word_of(kHeads)).says("how the screw's head is to stand; flush or below where left out"),
-               field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
-                   .says("where it is not the handbook's for the screw")}),
+      {choice(
+           "hole", "a round hole",
+           {field("how", word_of(kMakes)).required().says("how it is made"),
+            field("into", word_of(kFaces)).says("the side it starts on; top where it is left out"),
+            field("at", table({field("x", position()), field("y", position()), field("z", position())}))
+                .required()
+                .says("its place, along the two axes that lie in that side"),
+            field("diameter", hole_diameter())
+                .says("of a tapped hole the tap drill; of a counterbored one the body"),
+            field("depth", dimension()).says("at full diameter; through where it is left out"),
+            field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
+            field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
+            field("head", word_of(kHeads))
+                .says("how the screw's head is to stand; flush or below where left out"),
+            field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
+                .says("where it is not the handbook's for the screw")}),
        choice("flat", "a plane milled on one side",
               {field("side", word_of(kFaces)).says("the side it is milled on; top where it is left out"),
                field("leaves", dimension()).required().says("what is left, from the opposite side"),
-               field("region", table({field("along", word_of(kAxes)).required().says("the axis its wall is square to"),
-                                      field("start", position()).required().says("the wall"),
-                                      field("towards", word_of(kFaces))
-                                          .required()
-                                          .says("the side the milled part reaches to")}))
+               field("region",
+                     table({field("along", word_of(kAxes)).required().says("the axis its wall is square to"),
+                            field("start", position()).required().says("the wall"),
+                            field("towards", word_of(kFaces))
+                                .required()
+                                .says("the side the milled part reaches to")}))
                    .says("where only a part of the side is milled")})});
 }
 
@@ -135,17 +147,19 @@ Shape setup() {
       field("name", free_text()).required().says("what is done"),
       field("machine", free_text("a machine")).required().says("as the shop names it"),
       field("done_before", free_text()).says("for the head of the sheet: op 10 done, ends square"),
-      field("hold", table({field("in", free_text("a holding device")).required().says("as the shop names it"),
-                           field("sits_on", word_of(kFaces)).required().says("the side that lies on the parallels"),
-                           field("fixed_jaw", word_of(kFaces)).required().says("the side against the fixed jaw"),
-                           field("parallels", free_text("a pair of parallels"))
-                               .required()
-                               .says("height x thickness, as the shop lists them")}))
+      field("hold",
+            table({field("in", free_text("a holding device")).required().says("as the shop names it"),
+                   field("sits_on", word_of(kFaces)).required().says("the side that lies on the parallels"),
+                   field("fixed_jaw", word_of(kFaces)).required().says("the side against the fixed jaw"),
+                   field("parallels", free_text("a pair of parallels"))
+                       .required()
+                       .says("height x thickness, as the shop lists them")}))
           .required()
           .says("how the work is held"),
-      field("pick_up", table({field("x", word_of(kFaces)).required().says("the side the x zero is found on"),
-                              field("y", word_of(kFaces)).required().says("the side the y zero is found on"),
-                              field("with", free_text("an edge finder")).required().says("as the shop names it")}))
+      field("pick_up",
+            table({field("x", word_of(kFaces)).required().says("the side the x zero is found on"),
+                   field("y", word_of(kFaces)).required().says("the side the y zero is found on"),
+                   field("with", free_text("an edge finder")).required().says("as the shop names it")}))
           .required()
           .says("where the collars are set to 0"),
       field("do", list_of(table({field("make", free_text("a feature")).required().says("the feature"),
@@ -160,18 +174,21 @@ Shape setup() {
 
 Shape make_job_shape() {
   return table({
-      field("job", table({field("title", free_text()).required().says("what the part is and what it belongs to"),
-                          field("revision", free_text()).says("A where it is left out"),
-                          field("units", word_of(kUnits)).required().says("of bare numbers"),
-                          field("shop", free_text("a file name")).says("the shop text; one may be given instead when asking"),
-                          field("hand", free_text()).says("left or right, and seen from where"),
-                          field("turn_over", true_or_false()).says("may the part be fitted the other way round?"),
-                          field("words", word_of(kDialects)).says("American where it is left out"),
-                          field("least_wall", measure("a length")).says("thinner walls are NO; 1/16 in where left out"),
-                          field("general_tolerance",
-                                table({field("two_places", measure("a tolerance")).required(),
-                                       field("three_places", measure("a tolerance")).required()}))
-                              .says("for dimensions with none of their own, by decimal places written")}))
+      field(
+          "job",
+          table(
+              {field("title", free_text()).required().says("what the part is and what it belongs to"),
+               field("revision", free_text()).says("A where it is left out"),
+               field("units", word_of(kUnits)).required().says("of bare numbers"),
+               field("shop", free_text("a file name"))
+                   .says("the shop text; one may be given instead when asking"),
+               field("hand", free_text()).says("left or right, and seen from where"),
+               field("turn_over", true_or_false()).says("may the part be fitted the other way round?"),
+               field("words", word_of(kDialects)).says("American where it is left out"),
+               field("least_wall", measure("a length")).says("thinner walls are NO; 1/16 in where left out"),
+               field("general_tolerance", table({field("two_places", measure("a tolerance")).required(),
+                                                 field("three_places", measure("a tolerance")).required()}))
+                   .says("for dimensions with none of their own, by decimal places written")}))
           .required(),
       field("dimension", table_of("a dimension", word_of(kKinds)))
           .says("kinds of dimensions, where the way of measuring does not say them"),
@@ -191,7 +208,8 @@ Shape collar() {
       field("numbers_rise", word_of(kTurnings)).required().says("the way to turn for rising numbers"),
       field("clockwise_moves_work", word_of(kMoves)).required().says("seen by the operator"),
       field("slack", measure(Kind::kLength)).required().says("lost motion when the direction changes"),
-      field("repeats", measure(Kind::kLength)).says("how well it comes back when every move ends the same way"),
+      field("repeats", measure(Kind::kLength))
+          .says("how well it comes back when every move ends the same way"),
   });
 }
 
@@ -203,7 +221,8 @@ Shape machine() {
       field("speeds", list_of(measure(Kind::kRotationalSpeed)).at_least(1)).required().says("rpm it has"),
       field("power", measure(Kind::kPower)).says("1 hp, 0.75 kW"),
       field("quiet_cut", length).says("heaviest depth it takes without complaint in steel"),
-      field("travel", table({field("x", length), field("y", length), field("z", length), field("quill", length)})),
+      field("travel",
+            table({field("x", length), field("y", length), field("z", length), field("quill", length)})),
       field("collar", table({field("x", collar()), field("y", collar()), field("z", collar())})).required(),
       field("head_tram", table({field("out", length).required(), field("over", length).required()}))
           .says("how far the head is out of square, and over what sweep"),
@@ -214,13 +233,14 @@ Shape machine() {
 
 Shape holding() {
   const Shape length = measure(Kind::kLength);
-  return table_by("kind", "what it is", {field("name", free_text()).required()},
-                  {choice("vise", "a plain vise",
-                          {field("jaws", table({field("width", length).required(), field("depth", length).required(),
-                                                field("opens", length).required()}))
-                               .required(),
-                           field("parallels", list_of(free_text("height x thickness")))
-                               .says("pairs: 1/2 x 1/8, 3/4 x 1/8")})});
+  return table_by(
+      "kind", "what it is", {field("name", free_text()).required()},
+      {choice("vise", "a plain vise",
+              {field("jaws", table({field("width", length).required(), field("depth", length).required(),
+                                    field("opens", length).required()}))
+                   .required(),
+               field("parallels", list_of(free_text("height x thickness")))
+                   .says("pairs: 1/2 x 1/8, 3/4 x 1/8")})});
 }
 
 Shape instrument() {

@@ -1,7 +1,7 @@
 // Reading a shop text.
-#include <fmt/format.h>
-
 #include <algorithm>
+
+#include <fmt/format.h>
 
 #include "core/job/job.hpp"
 #include "core/job/parallels.hpp"
@@ -98,15 +98,18 @@ shop::Machine read_machine(const TableReader& in) {
   for (const quantity::Typed& speed : in.numbers("speeds", Kind::kRotationalSpeed)) {
     const double rpm = quantity::unit::rpm.from_base(speed.base);
     if (rpm <= 0.0) {
-      in.problems().add(text::failure_at(*in.node().find("speeds"), base::Code::kSizeNotPositive, speed.typed));
+      in.problems().add(
+          text::failure_at(*in.node().find("speeds"), base::Code::kSizeNotPositive, speed.typed));
     }
     machine.speeds_rpm.push_back(rpm);
   }
   std::sort(machine.speeds_rpm.begin(), machine.speeds_rpm.end());
-  if (const auto power = in.number("power", Kind::kPower)) machine.power = quantity::Power::from_base(power->base);
+  if (const auto power = in.number("power", Kind::kPower))
+    machine.power = quantity::Power::from_base(power->base);
   machine.quiet_cut = length(in, "quiet_cut");
   if (const auto travel = in.table("travel")) {
-    machine.travel = {length(*travel, "x"), length(*travel, "y"), length(*travel, "z"), length(*travel, "quill")};
+    machine.travel = {length(*travel, "x"), length(*travel, "y"), length(*travel, "z"),
+                      length(*travel, "quill")};
   }
   read_collars(in, machine);
   if (const auto tram = in.table("head_tram")) {
@@ -127,7 +130,8 @@ shop::Vise read_vise(const TableReader& in) {
     vise.opens = positive(*jaws, "opens");
   }
   const auto system = in.system();
-  vise.parallels = in.values("parallels", [system](const text::Node& node) { return read_parallel(node, system); });
+  vise.parallels =
+      in.values("parallels", [system](const text::Node& node) { return read_parallel(node, system); });
   return vise;
 }
 
@@ -174,7 +178,8 @@ shop::Tool read_tool(const TableReader& in) {
   tool.bar = length(in, "bar");
   tool.least_bore = length(in, "least_bore");
   if (in.node().find("division")) tool.division = positive(in, "division");
-  tool.reads_diameter = in.word("reads", kReads).value_or(shop::CollarReads::kDiameter) == shop::CollarReads::kDiameter;
+  tool.reads_diameter =
+      in.word("reads", kReads).value_or(shop::CollarReads::kDiameter) == shop::CollarReads::kDiameter;
   tool.thread = in.text("thread").value_or("");
   tool.flutes = static_cast<int>(std::clamp<std::int64_t>(in.whole("flutes").value_or(0), 0, 100));
   tool.good_to = length(in, "good_to");
@@ -211,11 +216,16 @@ base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
   ShopText shop;
   shop.shop.units = units.value_or(quantity::UnitSystem::kInch);
   shop.shop.title = in.table("shop")->text("title").value_or("");
-  for (const TableReader& machine : in.tables("machine")) shop.shop.machines.push_back(read_machine(machine));
-  for (const TableReader& vise : in.tables("holding")) shop.shop.vises.push_back(read_vise(vise));
-  for (const TableReader& instrument : in.tables("instrument")) shop.instruments.push_back(read_instrument(instrument));
-  for (const TableReader& tool : in.tables("tool")) shop.shop.tools.push_back(read_tool(tool));
-  for (const char* list : {"machine", "holding", "instrument", "tool"}) refuse_doubles(in, list);
+  for (const TableReader& machine : in.tables("machine"))
+    shop.shop.machines.push_back(read_machine(machine));
+  for (const TableReader& vise : in.tables("holding"))
+    shop.shop.vises.push_back(read_vise(vise));
+  for (const TableReader& instrument : in.tables("instrument"))
+    shop.instruments.push_back(read_instrument(instrument));
+  for (const TableReader& tool : in.tables("tool"))
+    shop.shop.tools.push_back(read_tool(tool));
+  for (const char* list : {"machine", "holding", "instrument", "tool"})
+    refuse_doubles(in, list);
   return problems.unless_any(std::move(shop));
 }
 

@@ -16,8 +16,9 @@ using text::Meaning;
 inline constexpr std::array kUnits{Meaning{"in", quantity::UnitSystem::kInch, "inches"},
                                    Meaning{"mm", quantity::UnitSystem::kMetric, "millimetres"}};
 
-inline constexpr std::array kDialects{Meaning{"American", base::Dialect::kAmerican, "vise, bushing, compound"},
-                                      Meaning{"British", base::Dialect::kBritish, "vice, bush, top slide"}};
+inline constexpr std::array kDialects{
+    Meaning{"American", base::Dialect::kAmerican, "vise, bushing, compound"},
+    Meaning{"British", base::Dialect::kBritish, "vice, bush, top slide"}};
 
 inline constexpr std::array kFaces{Meaning{"left end", part::Face::kLeftEnd, "where x starts"},
                                    Meaning{"right end", part::Face::kRightEnd, ""},
@@ -35,15 +36,17 @@ inline constexpr std::array kDuties{Meaning{"fits", part::Duty::kFits, "goes on 
                                     Meaning{"clears", part::Duty::kClears, "must only not touch"},
                                     Meaning{"free", part::Duty::kFree, "takes the general tolerance"}};
 
-inline constexpr std::array kBlanks{Meaning{"flat bar", part::BlankShape::kFlatBar, "sold by thickness and width"},
-                                    Meaning{"block", part::BlankShape::kBlock, "cut to size, no mill limits"},
-                                    Meaning{"round bar", part::BlankShape::kRoundBar, "lies along x"}};
+inline constexpr std::array kBlanks{
+    Meaning{"flat bar", part::BlankShape::kFlatBar, "sold by thickness and width"},
+    Meaning{"block", part::BlankShape::kBlock, "cut to size, no mill limits"},
+    Meaning{"round bar", part::BlankShape::kRoundBar, "lies along x"}};
 
-inline constexpr std::array kMakes{Meaning{"drilled", part::HoleMake::kDrilled, "with a twist drill"},
-                                   Meaning{"bored", part::HoleMake::kBored, "with a boring head"},
-                                   Meaning{"reamed", part::HoleMake::kReamed, "drilled, then reamed"},
-                                   Meaning{"tapped", part::HoleMake::kTapped, "drilled, then tapped"},
-                                   Meaning{"counterbored", part::HoleMake::kCounterbored, "for a screw's head"}};
+inline constexpr std::array kMakes{
+    Meaning{"drilled", part::HoleMake::kDrilled, "with a twist drill"},
+    Meaning{"bored", part::HoleMake::kBored, "with a boring head"},
+    Meaning{"reamed", part::HoleMake::kReamed, "drilled, then reamed"},
+    Meaning{"tapped", part::HoleMake::kTapped, "drilled, then tapped"},
+    Meaning{"counterbored", part::HoleMake::kCounterbored, "for a screw's head"}};
 
 inline constexpr std::array kHeads{
     Meaning{"flush or below", part::HeadStands::kFlushOrBelow, "nothing stands out"},
@@ -61,32 +64,34 @@ inline constexpr std::array kWays{
     Meaning{"between pins", survey::Way::kBetweenPins, "of: centres, one pin, the other"},
     Meaning{"expression", survey::Way::kExpression, "anything else: is = \"a formula of dimensions\""}};
 
-inline constexpr std::array kConditions{
-    Meaning{"sound", survey::Condition::kSound, ""}, Meaning{"worn", survey::Condition::kWorn, "a bound, not a size"},
-    Meaning{"bent", survey::Condition::kBent, ""},
-    Meaning{"across a break", survey::Condition::kAcrossABreak, ""}};
+inline constexpr std::array kConditions{Meaning{"sound", survey::Condition::kSound, ""},
+                                        Meaning{"worn", survey::Condition::kWorn, "a bound, not a size"},
+                                        Meaning{"bent", survey::Condition::kBent, ""},
+                                        Meaning{"across a break", survey::Condition::kAcrossABreak, ""}};
 
 inline constexpr std::array kJaws{Meaning{"outside", survey::Jaws::kOutside, ""},
                                   Meaning{"inside", survey::Jaws::kInside, ""},
                                   Meaning{"depth", survey::Jaws::kDepth, ""}};
 
-inline constexpr std::array kKinds{Meaning{"length", quantity::Kind::kLength, ""},
-                                   Meaning{"diameter", quantity::Kind::kDiameter, ""},
-                                   Meaning{"radius", quantity::Kind::kRadius, ""},
-                                   Meaning{"angle", quantity::Kind::kAngle, ""}};
+inline constexpr std::array kKinds{
+    Meaning{"length", quantity::Kind::kLength, ""}, Meaning{"diameter", quantity::Kind::kDiameter, ""},
+    Meaning{"radius", quantity::Kind::kRadius, ""}, Meaning{"angle", quantity::Kind::kAngle, ""}};
 
 inline constexpr std::array kMachines{Meaning{"vertical mill", shop::MachineKind::kVerticalMill, ""}};
 
-inline constexpr std::array kReads{Meaning{"travel", shop::CollarReads::kTravel, "what the slide moves"},
-                                   Meaning{"diameter", shop::CollarReads::kDiameter, "twice what the slide moves"}};
+inline constexpr std::array kReads{
+    Meaning{"travel", shop::CollarReads::kTravel, "what the slide moves"},
+    Meaning{"diameter", shop::CollarReads::kDiameter, "twice what the slide moves"}};
 
 inline constexpr std::array kTurnings{Meaning{"clockwise", shop::Turning::kClockwise, ""},
                                       Meaning{"counterclockwise", shop::Turning::kCounterclockwise, ""}};
 
-inline constexpr std::array kMoves{
-    Meaning{"left", shop::WorkMoves::kLeft, ""}, Meaning{"right", shop::WorkMoves::kRight, ""},
-    Meaning{"away", shop::WorkMoves::kAway, ""}, Meaning{"towards", shop::WorkMoves::kTowards, "towards the operator"},
-    Meaning{"up", shop::WorkMoves::kUp, ""},     Meaning{"down", shop::WorkMoves::kDown, ""}};
+inline constexpr std::array kMoves{Meaning{"left", shop::WorkMoves::kLeft, ""},
+                                   Meaning{"right", shop::WorkMoves::kRight, ""},
+                                   Meaning{"away", shop::WorkMoves::kAway, ""},
+                                   Meaning{"towards", shop::WorkMoves::kTowards, "towards the operator"},
+                                   Meaning{"up", shop::WorkMoves::kUp, ""},
+                                   Meaning{"down", shop::WorkMoves::kDown, ""}};
 
 inline constexpr std::array kTools{Meaning{"spot drill", shop::ToolKind::kSpotDrill, ""},
                                    Meaning{"twist drill", shop::ToolKind::kTwistDrill, ""},

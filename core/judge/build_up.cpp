@@ -15,17 +15,18 @@ void judge_place(Pen& pen, const Subject& subject, const route::Setup& setup, co
   const std::string name(part::name_of(axis));
   const std::string path = fmt::format("{}/{}", part::feature_path(feature), name);
   const Figure& made = pen.ask(fmt::format("{}/{}/{} made", route::setup_path(setup), feature, name));
-  pen.judge({.check = fmt::format("build-up in {}", name),
-             .subject = feature,
-             .figure = &made,
-             .low = &pen.ask(path + "/least"),
-             .high = &pen.ask(path + "/most"),
-             .reason = fmt::format("the collar makes it {}, good to {}",
-                                   route::or_not_known(made, print.plain(made.value)),
-                                   route::or_not_known(made, print.fine(made.expanded()))),
-             .source = "pick-up, half a division, how well the slide comes back; JCGM 100:2008",
-             .todo = "measure the dimples before drilling, as the sheet says; bore to place rather than drill",
-             .margin = name + " margin"});
+  pen.judge(
+      {.check = fmt::format("build-up in {}", name),
+       .subject = feature,
+       .figure = &made,
+       .low = &pen.ask(path + "/least"),
+       .high = &pen.ask(path + "/most"),
+       .reason = fmt::format("the collar makes it {}, good to {}",
+                             route::or_not_known(made, print.plain(made.value)),
+                             route::or_not_known(made, print.fine(made.expanded()))),
+       .source = "pick-up, half a division, how well the slide comes back; JCGM 100:2008",
+       .todo = "measure the dimples before drilling, as the sheet says; bore to place rather than drill",
+       .margin = name + " margin"});
 }
 
 }  // namespace

@@ -22,8 +22,8 @@ void add_tooling_checks(const Subject& subject, Stages& stages);
 void add_reach_checks(const Subject& subject, Stages& stages);
 
 // A stage "check/<family>/<subject>" whose definition covers everything in the subject.
-[[nodiscard]] ledger::Stage check_stage(const Subject& subject, const std::string& family, const std::string& of,
-                                        std::function<void(ledger::Pen&)> work);
+[[nodiscard]] ledger::Stage check_stage(const Subject& subject, const std::string& family,
+                                        const std::string& of, std::function<void(ledger::Pen&)> work);
 
 // Writes a limit that is not a figure of the job: a default or a rule of the trade.
 const ledger::Figure& limit(ledger::Pen& pen, std::string_view local, double mm, ledger::Origin origin,

@@ -1,6 +1,6 @@
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
 
@@ -22,7 +22,8 @@ void judge_clean_up(Pen& pen, const Subject& subject, const part::Feature& featu
   const std::string path = part::feature_path(feature.name);
   // The smallest blank the mill may sell, and the largest part: least metal to come off.
   const Figure& metal = pen.work(
-      "metal", Kind::kLength, "side of the blank to the flat, the blank at its least and the part at its most",
+      "metal", Kind::kLength,
+      "side of the blank to the flat, the blank at its least and the part at its most",
       [](auto side, auto at, auto nominal_blank, auto least_blank, auto leaves, auto most_leaves) {
         using std::abs;
         return abs(side - at) - (nominal_blank - least_blank) - (most_leaves - leaves);
@@ -34,15 +35,16 @@ void judge_clean_up(Pen& pen, const Subject& subject, const part::Feature& featu
   const Figure& side = pen.ask(fmt::format("blank/{}", part::name_of(flat.side)));
   const Figure& at = pen.ask(part::at_path(feature.name, axis));
   const bool outside = part::at_greater_end(flat.side) ? at.value > side.value : at.value < side.value;
-  const Figure& takes = pen.work("takes", Kind::kLength, outside ? "the flat lies outside the blank" : "metal it takes",
-                                 [outside](auto m) { return outside ? -1.0 * m : m; }, metal);
+  const Figure& takes = pen.work(
+      "takes", Kind::kLength, outside ? "the flat lies outside the blank" : "metal it takes",
+      [outside](auto m) { return outside ? -1.0 * m : m; }, metal);
   pen.judge({.check = "blank cleans up",
              .subject = feature.name,
              .figure = &takes,
              .low = &least,
              .reason = fmt::format("at the least {} comes off the {}; less than {} does not clean up",
-                                   route::or_not_known(takes, print.plain(takes.value)), part::name_of(flat.side),
-                                   print.plain(least.value)),
+                                   route::or_not_known(takes, print.plain(takes.value)),
+                                   part::name_of(flat.side), print.plain(least.value)),
              .source = "blank's limits and the part's; least cut by common practice",
              .todo = "take a larger blank, or measure the one in hand and enter what was found"});
 }

@@ -22,8 +22,9 @@ void judge_through(Pen& pen, const Subject& subject, const route::Setup& setup, 
              .subject = feature,
              .figure = &beside,
              .low = &keep_off,
-             .reason = beside.value < 0 ? fmt::format("the hole runs {} into a parallel", print.plain(-beside.value))
-                                        : fmt::format("the hole passes a parallel by {}", print.plain(beside.value)),
+             .reason = beside.value < 0
+                           ? fmt::format("the hole runs {} into a parallel", print.plain(-beside.value))
+                           : fmt::format("the hole passes a parallel by {}", print.plain(beside.value)),
              .source = "plain geometry; 0.020 in kept off by common practice",
              .todo = "use thinner parallels, or set them where the hole is not",
              .margin = "parallel margin"});
@@ -48,8 +49,9 @@ void judge_blind(Pen& pen, const Subject& subject, const route::Setup& setup, co
              .subject = feature,
              .figure = &below,
              .high = &limit(pen, "far side", 0.0, Origin::kStandard, "the far side of the work"),
-             .reason = below.value > 0 ? fmt::format("the point comes {} out of the far side", print.plain(below.value))
-                                       : fmt::format("{} is left under the point", print.plain(-below.value)),
+             .reason = below.value > 0
+                           ? fmt::format("the point comes {} out of the far side", print.plain(below.value))
+                           : fmt::format("{} is left under the point", print.plain(-below.value)),
              .source = "drill point: (D/2)/tan 59 degrees",
              .todo = "drill less deep, or through"});
 }
@@ -63,9 +65,11 @@ void add_drill_room_checks(const Subject& subject, Stages& stages) {
       const auto* hole = feature == nullptr ? nullptr : std::get_if<part::Hole>(&feature->shape);
       if (hole == nullptr) continue;
       const bool blind = hole->depth.has_value();
-      stages.push_back(check_stage(subject, "drill room", work.feature, [subject, setup, work, blind](Pen& pen) {
-        blind ? judge_blind(pen, subject, setup, work.feature) : judge_through(pen, subject, setup, work.feature);
-      }));
+      stages.push_back(
+          check_stage(subject, "drill room", work.feature, [subject, setup, work, blind](Pen& pen) {
+            blind ? judge_blind(pen, subject, setup, work.feature)
+                  : judge_through(pen, subject, setup, work.feature);
+          }));
     }
   }
 }

@@ -27,9 +27,10 @@ Asked asked_of(Pen& pen, const part::Feature& feature, const part::Hole& hole) {
 
 // The size aimed at, as it will be known once it has been measured: a wrong reading of it is a wrong size.
 const Figure& measured_aim(Pen& pen, const std::string& path, const part::Hole& hole) {
-  return pen.work("bore at the aim", Kind::kDiameter, "aim, and what a reading of it does not know",
-                  [](auto aim, auto error) { return aim + error; }, pen.ask(path + "/diameter/aim"),
-                  pen.ask(part::good_to_path(hole.diameter) + "/one reading"));
+  return pen.work(
+      "bore at the aim", Kind::kDiameter, "aim, and what a reading of it does not know",
+      [](auto aim, auto error) { return aim + error; }, pen.ask(path + "/diameter/aim"),
+      pen.ask(part::good_to_path(hole.diameter) + "/one reading"));
 }
 
 // What the sentences of one fit share.
@@ -40,10 +41,11 @@ struct Words {
   std::string asked;
 };
 
-void judge_ends(Pen& pen, const Words& words, const Asked& asked, const Figure& mate, const route::Printing& print) {
+void judge_ends(Pen& pen, const Words& words, const Asked& asked, const Figure& mate,
+                const route::Printing& print) {
   const auto less = [](auto hole_size, auto mate_size) { return hole_size - mate_size; };
-  const Figure& least = pen.work("least clearance", Kind::kLength, "least hole less the mate as measured", less,
-                                 pen.ask(words.path + "/diameter/least"), mate);
+  const Figure& least = pen.work("least clearance", Kind::kLength, "least hole less the mate as measured",
+                                 less, pen.ask(words.path + "/diameter/least"), mate);
   const Figure& most = pen.work("most clearance", Kind::kLength, "most hole less the mate as measured", less,
                                 pen.ask(words.path + "/diameter/most"), mate);
   const std::string mate_text = route::or_not_known(mate, print.fine(mate.value));
@@ -52,7 +54,8 @@ void judge_ends(Pen& pen, const Words& words, const Asked& asked, const Figure& 
              .figure = &least,
              .low = asked.least,
              .reason = fmt::format("smallest hole leaves {} on the mate ({} {}); {}",
-                                   route::or_not_known(least, print.fine(least.value)), words.mate_name, mate_text, words.asked),
+                                   route::or_not_known(least, print.fine(least.value)), words.mate_name,
+                                   mate_text, words.asked),
              .source = std::string(kSource),
              .todo = fmt::format("make the hole's lower limit {}",
                                  route::or_not_known(mate, print.fine(mate.value + asked.least->value))),
@@ -62,7 +65,8 @@ void judge_ends(Pen& pen, const Words& words, const Asked& asked, const Figure& 
              .figure = &most,
              .high = asked.most,
              .reason = fmt::format("largest hole leaves {} on the mate ({} {}); {}",
-                                   route::or_not_known(most, print.fine(most.value)), words.mate_name, mate_text, words.asked),
+                                   route::or_not_known(most, print.fine(most.value)), words.mate_name,
+                                   mate_text, words.asked),
              .source = std::string(kSource),
              .todo = fmt::format("make the hole's upper limit {}",
                                  route::or_not_known(mate, print.fine(mate.value + asked.most->value))),
@@ -78,24 +82,27 @@ void judge_fit(Pen& pen, const Subject& subject, const part::Feature& feature, c
   const Figure& mate = pen.ask(mate_path == named.end() ? mate_name : mate_path->second);
   const auto less = [](auto hole_size, auto mate_size) { return hole_size - mate_size; };
   const Asked asked = asked_of(pen, feature, hole);
-  const std::string wanted = fmt::format("{} to {} asked", route::or_not_known(*asked.least, print.fine(asked.least->value)),
-                                         route::or_not_known(*asked.most, print.fine(asked.most->value)));
+  const std::string wanted =
+      fmt::format("{} to {} asked", route::or_not_known(*asked.least, print.fine(asked.least->value)),
+                  route::or_not_known(*asked.most, print.fine(asked.most->value)));
   // A hole made to the mate has its limits from it: nothing could come out of comparing the two.
-  if (!std::holds_alternative<part::OnMate>(hole.diameter.size)) judge_ends(pen, {path, feature.name, mate_name, wanted}, asked, mate, print);
+  if (!std::holds_alternative<part::OnMate>(hole.diameter.size))
+    judge_ends(pen, {path, feature.name, mate_name, wanted}, asked, mate, print);
   if (hole.diameter.duty != Duty::kFits && hole.diameter.duty != Duty::kLocates) return;
-  const Figure& at_aim = pen.work("clearance at the aim", Kind::kLength, "bore at the aim less the mate", less,
-                                  measured_aim(pen, path, hole), mate);
-  pen.judge({.check = "fit as it can be measured",
-             .subject = feature.name,
-             .figure = &at_aim,
-             .low = asked.least,
-             .high = asked.most,
-             .reason = fmt::format("at the aim the clearance is {}, good to {}; {}",
-                                   route::or_not_known(at_aim, print.fine(at_aim.value)),
-                                   route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
-             .source = "JCGM 100:2008, 6.2: expanded uncertainty, 19 times in 20",
-             .todo = "try the mate itself in the hole while the work is still held, or use a finer instrument",
-             .margin = "margin at the aim"});
+  const Figure& at_aim = pen.work("clearance at the aim", Kind::kLength, "bore at the aim less the mate",
+                                  less, measured_aim(pen, path, hole), mate);
+  pen.judge(
+      {.check = "fit as it can be measured",
+       .subject = feature.name,
+       .figure = &at_aim,
+       .low = asked.least,
+       .high = asked.most,
+       .reason = fmt::format("at the aim the clearance is {}, good to {}; {}",
+                             route::or_not_known(at_aim, print.fine(at_aim.value)),
+                             route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
+       .source = "JCGM 100:2008, 6.2: expanded uncertainty, 19 times in 20",
+       .todo = "try the mate itself in the hole while the work is still held, or use a finer instrument",
+       .margin = "margin at the aim"});
 }
 
 }  // namespace

@@ -1,6 +1,6 @@
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
 #include "core/route/orientation.hpp"
@@ -46,7 +46,8 @@ void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup) 
              .margin = "opening margin"});
 }
 
-void judge_above_jaws(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
+void judge_above_jaws(Pen& pen, const Subject& subject, const route::Setup& setup,
+                      const std::string& feature) {
   const route::Printing print(subject.route.system);
   const Figure& above = pen.ask(fmt::format("{}/{}/above jaws", route::setup_path(setup), feature));
   pen.judge({.check = "cutter clears the jaws",

@@ -10,7 +10,8 @@ namespace {
 base::Fingerprint fingerprint(const Subject& subject) {
   base::Hasher h;
   h.add(part::fingerprint(subject.route.part)).add(static_cast<int>(subject.route.system));
-  for (const route::Setup& setup : subject.route.plan.setups) h.add(route::fingerprint(setup));
+  for (const route::Setup& setup : subject.route.plan.setups)
+    h.add(route::fingerprint(setup));
   h.add(subject.least_wall.has_value());
   if (subject.least_wall) h.add(subject.least_wall->base).add(subject.least_wall->typed);
   return h.done();

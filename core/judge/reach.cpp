@@ -1,6 +1,6 @@
-#include <fmt/format.h>
-
 #include <algorithm>
+
+#include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
 #include "core/route/orientation.hpp"
@@ -29,13 +29,14 @@ part::Face starts_on(const part::Feature& feature) {
 void judge_reach(Pen& pen, const route::Setup& setup, const part::Feature& feature) {
   const auto standing = route::orientation_of(setup.holding);
   if (!standing || reached_from(feature, standing->up)) return;
-  pen.state({.check = "spindle reaches it",
-             .subject = feature.name,
-             .state = ledger::State::kNo,
-             .reason = fmt::format("it starts on the {} and in {} the {} is up", part::name_of(starts_on(feature)),
-                                   route::setup_path(setup), part::name_of(standing->up)),
-             .source = std::string(kSource),
-             .todo = fmt::format("hold it with the {} up for this one", part::name_of(starts_on(feature)))});
+  pen.state(
+      {.check = "spindle reaches it",
+       .subject = feature.name,
+       .state = ledger::State::kNo,
+       .reason = fmt::format("it starts on the {} and in {} the {} is up", part::name_of(starts_on(feature)),
+                             route::setup_path(setup), part::name_of(standing->up)),
+       .source = std::string(kSource),
+       .todo = fmt::format("hold it with the {} up for this one", part::name_of(starts_on(feature)))});
 }
 
 void judge_made(Pen& pen, const part::Feature& feature) {

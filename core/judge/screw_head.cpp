@@ -1,6 +1,6 @@
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
 
@@ -13,7 +13,8 @@ using ledger::Pen;
 using quantity::Kind;
 
 // In a counterbore the head needs the counterbore's width, on a plain face twice the way to the nearest edge.
-const Figure& width_for_head(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole) {
+const Figure& width_for_head(Pen& pen, const Subject& subject, const part::Feature& feature,
+                             const part::Hole& hole) {
   const std::string path = part::feature_path(feature.name);
   if (hole.counterbore) return pen.ask(path + "/counterbore diameter/least");
   const part::Part& part = subject.route.part;
@@ -25,29 +26,32 @@ const Figure& width_for_head(Pen& pen, const Subject& subject, const part::Featu
     const Figure& at = pen.ask(part::at_path(feature.name, axis));
     for (const bool greater : {false, true}) {
       const part::Face side = part::face_at(axis, greater);
-      consider(pen.work(fmt::format("to {}", part::name_of(side)), Kind::kLength, "axis to the edge of the face",
-                        [](auto a, auto b) {
-                          using std::abs;
-                          return abs(a - b);
-                        },
-                        at, pen.ask(part::side_path(part, side))));
+      consider(pen.work(
+          fmt::format("to {}", part::name_of(side)), Kind::kLength, "axis to the edge of the face",
+          [](auto a, auto b) {
+            using std::abs;
+            return abs(a - b);
+          },
+          at, pen.ask(part::side_path(part, side))));
     }
   }
   for (const part::Feature& other : part.features) {
     const auto* near = std::get_if<part::Hole>(&other.shape);
     if (near == nullptr || other.name == feature.name || near->into != hole.into) continue;
     const auto axes = part::axes_in(hole.into);
-    consider(pen.work(fmt::format("to {}", other.name), Kind::kLength, "axis to the edge of the other hole",
-                      [](auto ax, auto ay, auto bx, auto by, auto d) {
-                        using std::sqrt;
-                        return sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by)) - d / 2.0;
-                      },
-                      pen.ask(part::at_path(feature.name, axes[0])), pen.ask(part::at_path(feature.name, axes[1])),
-                      pen.ask(part::at_path(other.name, axes[0])), pen.ask(part::at_path(other.name, axes[1])),
-                      pen.ask(part::feature_path(other.name) + "/diameter")));
+    consider(pen.work(
+        fmt::format("to {}", other.name), Kind::kLength, "axis to the edge of the other hole",
+        [](auto ax, auto ay, auto bx, auto by, auto d) {
+          using std::sqrt;
+          return sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by)) - d / 2.0;
+        },
+        pen.ask(part::at_path(feature.name, axes[0])), pen.ask(part::at_path(feature.name, axes[1])),
+        pen.ask(part::at_path(other.name, axes[0])), pen.ask(part::at_path(other.name, axes[1])),
+        pen.ask(part::feature_path(other.name) + "/diameter")));
   }
-  return pen.work("face across", Kind::kLength, "twice the way to the nearest edge", [](auto w) { return 2.0 * w; },
-                  *least);
+  return pen.work(
+      "face across", Kind::kLength, "twice the way to the nearest edge", [](auto w) { return 2.0 * w; },
+      *least);
 }
 
 void judge_head(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole) {
@@ -55,17 +59,18 @@ void judge_head(Pen& pen, const Subject& subject, const part::Feature& feature, 
   const part::ScrewHead& screw = *hole.screw;
   const Figure& head = limit(pen, "head diameter", screw.head_diameter_mm, Origin::kStandard, screw.source);
   const Figure& width = width_for_head(pen, subject, feature, hole);
-  pen.judge({.check = "screw head seats",
-             .subject = feature.name,
-             .figure = &width,
-             .low = &head,
-             .reason = fmt::format("the head of a {} screw is up to {} across and has {} {}", screw.designation,
-                                   print.plain(head.value), route::or_not_known(width, print.plain(width.value)),
-                                   hole.counterbore ? "of counterbore" : "of plain face"),
-             .source = screw.source,
-             .todo = hole.counterbore ? fmt::format("counterbore to at least {}", print.plain(head.value))
-                                      : "move the hole from the edge, use a smaller screw, or leave more face",
-             .margin = "head margin"});
+  pen.judge(
+      {.check = "screw head seats",
+       .subject = feature.name,
+       .figure = &width,
+       .low = &head,
+       .reason = fmt::format("the head of a {} screw is up to {} across and has {} {}", screw.designation,
+                             print.plain(head.value), route::or_not_known(width, print.plain(width.value)),
+                             hole.counterbore ? "of counterbore" : "of plain face"),
+       .source = screw.source,
+       .todo = hole.counterbore ? fmt::format("counterbore to at least {}", print.plain(head.value))
+                                : "move the hole from the edge, use a smaller screw, or leave more face",
+       .margin = "head margin"});
   if (screw.stands == part::HeadStands::kProud) return;
   const Figure& height = limit(pen, "head height", screw.head_height_mm, Origin::kStandard, screw.source);
   ledger::Root none;
@@ -76,8 +81,9 @@ void judge_head(Pen& pen, const Subject& subject, const part::Feature& feature, 
   const Figure& depth = hole.counterbore
                             ? pen.ask(part::feature_path(feature.name) + "/counterbore depth/least")
                             : pen.root("no counterbore", none);
-  const Figure& below = pen.work("head below", Kind::kLength, "counterbore depth less head height",
-                                 [](auto d, auto h) { return d - h; }, depth, height);
+  const Figure& below = pen.work(
+      "head below", Kind::kLength, "counterbore depth less head height", [](auto d, auto h) { return d - h; },
+      depth, height);
   pen.judge({.check = "screw head flush or below",
              .subject = feature.name,
              .figure = &below,

@@ -1,6 +1,6 @@
-#include <fmt/format.h>
-
 #include <algorithm>
+
+#include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
 
@@ -54,18 +54,19 @@ void judge_speeds(Pen& pen, const Subject& subject, const route::Setup& setup) {
     if (wanted.known() && wanted.value >= slowest) continue;
     // "op 20/bore/drill 3 rpm wanted" is about "bore/drill 3"; a tool's name may hold a slash itself.
     const std::string tool = name.substr(below.size(), name.size() - below.size() - kWanted.size());
-    pen.state({.check = "the machine has the speed",
-               .subject = tool,
-               .state = wanted.known() ? ledger::State::kNo : ledger::State::kNotKnown,
-               .figure = name,
-               .reason = wanted.known()
-                             ? fmt::format("{} wants {} and the slowest is {}", tool,
-                                           quantity::shown(wanted.value, wanted.kind, subject.route.system, 0),
-                                           quantity::shown(slowest, wanted.kind, subject.route.system, 0))
-                             : fmt::format("no speed is known for {}", tool),
-               .source = "the handbook's starting speeds",
-               .todo = wanted.known() ? "use a machine with a slower speed" : "name a material the handbook knows",
-               .missing = wanted.missing});
+    pen.state(
+        {.check = "the machine has the speed",
+         .subject = tool,
+         .state = wanted.known() ? ledger::State::kNo : ledger::State::kNotKnown,
+         .figure = name,
+         .reason = wanted.known()
+                       ? fmt::format("{} wants {} and the slowest is {}", tool,
+                                     quantity::shown(wanted.value, wanted.kind, subject.route.system, 0),
+                                     quantity::shown(slowest, wanted.kind, subject.route.system, 0))
+                       : fmt::format("no speed is known for {}", tool),
+         .source = "the handbook's starting speeds",
+         .todo = wanted.known() ? "use a machine with a slower speed" : "name a material the handbook knows",
+         .missing = wanted.missing});
   }
 }
 

@@ -1,12 +1,13 @@
 // Least metal between each hole and everything it must not meet.
-#include <fmt/format.h>
+#include "core/shape/wall.hpp"
 
 #include <cmath>
 #include <limits>
 
+#include <fmt/format.h>
+
 #include "core/judge/checks.hpp"
 #include "core/shape/cut_faults.hpp"
-#include "core/shape/wall.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -28,7 +29,7 @@ struct Thinnest {
   bool open = false;          // no wall: it runs out or into something
   std::size_t cut = 0;
   std::string towards;
-  shape::Vector direction;    // from the hole towards the other surface, length 1; zero where not measured
+  shape::Vector direction;  // from the hole towards the other surface, length 1; zero where not measured
 };
 
 // Which sides of the blank a hole is meant to open to.
@@ -69,7 +70,8 @@ void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::str
   if (found.least_mm < thinnest.least_mm || found.open) thinnest = std::move(found);
 }
 
-void look_outside(Thinnest& thinnest, const shape::Work& work, std::size_t cut, const part::Hole& hole, double limit) {
+void look_outside(Thinnest& thinnest, const shape::Work& work, std::size_t cut, const part::Hole& hole,
+                  double limit) {
   for (const shape::FaceWall& towards : shape::walls_to_outside(work, cut, limit)) {
     const auto face = face_of(towards.face);
     if (face && meant_to_open(hole, *face)) continue;
@@ -117,8 +119,8 @@ const Figure& wall_figure(Pen& pen, const part::Feature& feature, const part::Ho
     terms.push_back({&pen.need(part::at_path(feature.name, axis)), -part::component(t.direction, axis)});
   }
   return pen.linear("least wall", Kind::kLength,
-                    fmt::format("least metal to {}, hole at its largest and out by its tolerance", t.towards), value,
-                    terms);
+                    fmt::format("least metal to {}, hole at its largest and out by its tolerance", t.towards),
+                    value, terms);
 }
 
 const Figure& thick_figure(Pen& pen, const Thinnest& t) {
@@ -147,16 +149,18 @@ void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, 
     first = std::min(first, cut);
     look_outside(thinnest, recipe.work(), cut, hole, kOfInterest * least);
     if (!thinnest.open) {
-      look_at_others(thinnest, pen, subject.route.part, feature, hole, recipe.work(), cut, kOfInterest * least);
+      look_at_others(thinnest, pen, subject.route.part, feature, hole, recipe.work(), cut,
+                     kOfInterest * least);
     }
   }
   if (!std::isfinite(thinnest.least_mm)) return;  // nothing lies beside it
-  const bool measured = !thinnest.only_at_least && !thinnest.open && shape::length_mm(thinnest.direction) > 0.0;
+  const bool measured =
+      !thinnest.only_at_least && !thinnest.open && shape::length_mm(thinnest.direction) > 0.0;
   const Figure& wall = measured ? wall_figure(pen, feature, hole, thinnest, thinnest.cut != first)
                                 : thick_figure(pen, thinnest);
   const std::string size = route::or_not_known(wall, print.plain(std::abs(wall.value)));
-  std::string reason = fmt::format("{}{} of metal to {}", thinnest.only_at_least ? "at least " : "", size,
-                                   thinnest.towards);
+  std::string reason =
+      fmt::format("{}{} of metal to {}", thinnest.only_at_least ? "at least " : "", size, thinnest.towards);
   if (thinnest.open) reason = fmt::format("it breaks out at {} by {}", thinnest.towards, size);
   pen.judge({.check = "least wall",
              .subject = feature.name,

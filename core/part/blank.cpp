@@ -28,7 +28,10 @@ std::optional<BlankShape> find_blank_shape(std::string_view name) {
 
 base::Fingerprint fingerprint(const Blank& blank) {
   base::Hasher h;
-  h.add(static_cast<int>(blank.shape)).add(blank.material).add(blank.density_kg_per_mm3).add(blank.density_source);
+  h.add(static_cast<int>(blank.shape))
+      .add(blank.material)
+      .add(blank.density_kg_per_mm3)
+      .add(blank.density_source);
   for (const BlankSize& size : blank.sizes) {
     h.add(size.nominal.base).add(size.nominal.typed).add(size.found.has_value());
     if (size.found) h.add(size.found->base).add(size.found->typed);

@@ -19,16 +19,16 @@ enum class BlankShape { kFlatBar, kBlock, kRoundBar };
 struct BlankSize {
   quantity::Typed nominal;
   std::optional<quantity::Typed> found;
-  std::string found_with;          // instrument
-  double mill_lower_mm = 0.0;      // mill limits about the nominal, where they are known
+  std::string found_with;      // instrument
+  double mill_lower_mm = 0.0;  // mill limits about the nominal, where they are known
   double mill_upper_mm = 0.0;
-  std::string mill_source;         // empty: no mill limits are known for it
+  std::string mill_source;  // empty: no mill limits are known for it
 };
 
 struct Blank {
   BlankShape shape = BlankShape::kFlatBar;
   std::string material;
-  double density_kg_per_mm3 = 0.0; // 0: not known
+  double density_kg_per_mm3 = 0.0;  // 0: not known
   std::string density_source;
   // Along x, y and z. A round bar has its length along x and its diameter along y and z (the same entry twice).
   std::array<BlankSize, 3> sizes;

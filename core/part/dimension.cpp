@@ -1,11 +1,11 @@
 #include "core/part/dimension.hpp"
 
-#include <fmt/format.h>
-
 #include <array>
 #include <cmath>
 #include <limits>
 #include <utility>
+
+#include <fmt/format.h>
 
 #include "core/handbook/inch_fits.hpp"
 #include "core/quantity/display.hpp"
@@ -43,8 +43,8 @@ const Figure& stated(Pen& pen, std::string_view local, quantity::Kind kind, doub
   return pen.root(local, root);
 }
 
-const Figure& write_formula(Pen& pen, std::string_view local, quantity::Kind kind, const formula::Formula& formula,
-                            const Surroundings& surroundings) {
+const Figure& write_formula(Pen& pen, std::string_view local, quantity::Kind kind,
+                            const formula::Formula& formula, const Surroundings& surroundings) {
   std::vector<const Figure*> figures;
   std::vector<double> values;
   for (const std::string& name : formula.names()) {
@@ -54,13 +54,15 @@ const Figure& write_formula(Pen& pen, std::string_view local, quantity::Kind kin
   }
   const auto y = formula.at(values);
   std::vector<ledger::Term> terms;
-  for (std::size_t i = 0; i < figures.size(); ++i) terms.push_back({figures[i], y ? y->slopes[i] : 0.0});
+  for (std::size_t i = 0; i < figures.size(); ++i)
+    terms.push_back({figures[i], y ? y->slopes[i] : 0.0});
   const double value = y ? y->value : std::numeric_limits<double>::quiet_NaN();
   return pen.linear(local, kind, formula.typed(), value, terms);
 }
 
 // The nominal size, except for a size taken from a mate, which has limits first.
-const Figure& write_nominal(Pen& pen, std::string_view local, const Dimension& d, const Surroundings& surroundings) {
+const Figure& write_nominal(Pen& pen, std::string_view local, const Dimension& d,
+                            const Surroundings& surroundings) {
   if (const auto* typed = std::get_if<quantity::Typed>(&d.size)) {
     return stated(pen, local, d.kind, typed->base, Origin::kChoice, d.typed, "");
   }
@@ -75,16 +77,17 @@ Written write_on_mate(Pen& pen, std::string_view local, quantity::Kind kind, con
   const auto path = surroundings.dimension_figures.find(on.mate);
   const Figure& mate = pen.ask(path == surroundings.dimension_figures.end() ? on.mate : path->second);
   const auto clearance = [&](std::string_view name, const quantity::Typed& typed) -> const Figure& {
-    return stated(pen, below(local, name), quantity::Kind::kLength, typed.base, Origin::kChoice, typed.typed, "");
+    return stated(pen, below(local, name), quantity::Kind::kLength, typed.base, Origin::kChoice, typed.typed,
+                  "");
   };
   const auto plus = [](auto size, auto gap) { return size + gap; };
   Written w;
-  w.least = &pen.work(below(local, "least"), kind, "the mate as measured plus the least clearance", plus, mate,
-                      clearance("least clearance", on.least_clearance));
+  w.least = &pen.work(below(local, "least"), kind, "the mate as measured plus the least clearance", plus,
+                      mate, clearance("least clearance", on.least_clearance));
   w.most = &pen.work(below(local, "most"), kind, "the mate as measured plus the most clearance", plus, mate,
                      clearance("most clearance", on.most_clearance));
-  w.nominal = &pen.work(local, kind, "middle of its limits", [](auto a, auto b) { return (a + b) / 2.0; }, *w.least,
-                        *w.most);
+  w.nominal = &pen.work(
+      local, kind, "middle of its limits", [](auto a, auto b) { return (a + b) / 2.0; }, *w.least, *w.most);
   return w;
 }
 
@@ -95,8 +98,9 @@ struct DeviationFigures {
 
 DeviationFigures write_deviations(Pen& pen, std::string_view local, double lower, double upper, Origin origin,
                                   const std::string& typed, const std::string& source) {
-  return {&stated(pen, below(local, "lower deviation"), quantity::Kind::kLength, lower, origin, typed, source),
-          &stated(pen, below(local, "upper deviation"), quantity::Kind::kLength, upper, origin, typed, source)};
+  return {
+      &stated(pen, below(local, "lower deviation"), quantity::Kind::kLength, lower, origin, typed, source),
+      &stated(pen, below(local, "upper deviation"), quantity::Kind::kLength, upper, origin, typed, source)};
 }
 
 const GeneralTolerances::Band& general_band(const Dimension& d, const GeneralTolerances& general) {
@@ -108,8 +112,8 @@ const GeneralTolerances::Band& general_band(const Dimension& d, const GeneralTol
 DeviationFigures deviations_of(Pen& pen, std::string_view local, const Dimension& d, const Figure& nominal,
                                const Surroundings& surroundings, CutMakesIt cut_makes_it) {
   if (const auto* written = std::get_if<quantity::Deviations>(&d.tolerance.form)) {
-    return write_deviations(pen, local, written->lower.base, written->upper.base, Origin::kChoice, d.tolerance.typed,
-                            "");
+    return write_deviations(pen, local, written->lower.base, written->upper.base, Origin::kChoice,
+                            d.tolerance.typed, "");
   }
   if (const auto* fit = std::get_if<quantity::FitClass>(&d.tolerance.form)) {
     const auto tabled = fit_deviations(fit->name, quantity::Diameter::from_base(nominal.value), cut_makes_it);
@@ -117,32 +121,39 @@ DeviationFigures deviations_of(Pen& pen, std::string_view local, const Dimension
       ledger::Root unknown;
       unknown.kind = quantity::Kind::kLength;
       unknown.origin = Origin::kStandard;
-      return {&pen.root(below(local, "lower deviation"), unknown), &pen.root(below(local, "upper deviation"), unknown)};
+      return {&pen.root(below(local, "lower deviation"), unknown),
+              &pen.root(below(local, "upper deviation"), unknown)};
     }
-    return write_deviations(pen, local, tabled->lower.base(), tabled->upper.base(), Origin::kStandard, fit->name,
-                            handbook::cite(tabled->source));
+    return write_deviations(pen, local, tabled->lower.base(), tabled->upper.base(), Origin::kStandard,
+                            fit->name, handbook::cite(tabled->source));
   }
   const auto& band = general_band(d, surroundings.general);
   return write_deviations(pen, local, band.lower, band.upper,
                           surroundings.general.given ? Origin::kChoice : Origin::kDefault, band.typed,
-                          surroundings.general.given ? "general tolerance of the job"
-                                                     : "general tolerance, common practice: the job states none");
+                          surroundings.general.given
+                              ? "general tolerance of the job"
+                              : "general tolerance, common practice: the job states none");
 }
 
 Written write_limits(Pen& pen, std::string_view local, const Dimension& d, const Surroundings& surroundings,
                      CutMakesIt cut_makes_it) {
   Written w;
-  if (const auto* on = std::get_if<OnMate>(&d.size)) return write_on_mate(pen, local, d.kind, *on, surroundings);
+  if (const auto* on = std::get_if<OnMate>(&d.size))
+    return write_on_mate(pen, local, d.kind, *on, surroundings);
   w.nominal = &write_nominal(pen, local, d, surroundings);
   if (const auto* limits = std::get_if<quantity::WrittenLimits>(&d.tolerance.form)) {
-    w.least = &stated(pen, below(local, "least"), d.kind, limits->low.base, Origin::kChoice, d.tolerance.typed, "");
-    w.most = &stated(pen, below(local, "most"), d.kind, limits->high.base, Origin::kChoice, d.tolerance.typed, "");
+    w.least =
+        &stated(pen, below(local, "least"), d.kind, limits->low.base, Origin::kChoice, d.tolerance.typed, "");
+    w.most =
+        &stated(pen, below(local, "most"), d.kind, limits->high.base, Origin::kChoice, d.tolerance.typed, "");
     return w;
   }
   const DeviationFigures deviations = deviations_of(pen, local, d, *w.nominal, surroundings, cut_makes_it);
   const auto plus = [](auto size, auto deviation) { return size + deviation; };
-  w.least = &pen.work(below(local, "least"), d.kind, "size and lower deviation", plus, *w.nominal, *deviations.lower);
-  w.most = &pen.work(below(local, "most"), d.kind, "size and upper deviation", plus, *w.nominal, *deviations.upper);
+  w.least = &pen.work(below(local, "least"), d.kind, "size and lower deviation", plus, *w.nominal,
+                      *deviations.lower);
+  w.most = &pen.work(below(local, "most"), d.kind, "size and upper deviation", plus, *w.nominal,
+                     *deviations.upper);
   return w;
 }
 
@@ -164,12 +175,13 @@ const Figure& write_unknown(Pen& pen, std::string_view local, const Dimension& d
     none.kind = quantity::Kind::kLength;
     none.origin = Origin::kChoice;
     const Figure& instrument = pen.root(below(local, "instrument"), none);
-    return pen.work(below(local, "unknown"), quantity::Kind::kLength, "needs an instrument", [](auto u) { return u; },
-                    instrument);
+    return pen.work(
+        below(local, "unknown"), quantity::Kind::kLength, "needs an instrument", [](auto u) { return u; },
+        instrument);
   }
-  const Figure& held = pen.work(below(local, "as read"), d.kind, "the limit, as one reading with the instrument shows it",
-                                [](auto size, auto error) { return size + error; }, limit,
-                                pen.ask(good_to_path(d) + "/one reading"));
+  const Figure& held = pen.work(
+      below(local, "as read"), d.kind, "the limit, as one reading with the instrument shows it",
+      [](auto size, auto error) { return size + error; }, limit, pen.ask(good_to_path(d) + "/one reading"));
   ledger::Decision inset;
   inset.kind = quantity::Kind::kLength;
   inset.value = up_to_printed(held.expanded(), system);
@@ -187,7 +199,8 @@ const Figure& write_aim(Pen& pen, std::string_view local, const Dimension& d, co
                                                                : *w.nominal;
   const Figure& inset = write_unknown(pen, local, d, limit, system);
   if (cut_makes_it == CutMakesIt::kNeither) {
-    return pen.work(name, d.kind, "the nominal", [](auto size) { return size; }, *w.nominal);
+    return pen.work(
+        name, d.kind, "the nominal", [](auto size) { return size; }, *w.nominal);
   }
   if (cut_makes_it == CutMakesIt::kLarger) {
     return pen.work(
@@ -246,8 +259,8 @@ base::Result<handbook::FitDeviations> fit_deviations(const std::string& fit, qua
   return handbook::FitDeviations{row->hole_lower, row->hole_upper, row->source};
 }
 
-Written write_dimension(Pen& pen, std::string_view local, const Dimension& dimension, const Surroundings& surroundings,
-                        CutMakesIt cut_makes_it) {
+Written write_dimension(Pen& pen, std::string_view local, const Dimension& dimension,
+                        const Surroundings& surroundings, CutMakesIt cut_makes_it) {
   Written w = write_limits(pen, local, dimension, surroundings, cut_makes_it);
   if (dimension.duty == Duty::kFits || dimension.duty == Duty::kLocates) {
     w.aim = &write_aim(pen, local, dimension, w, cut_makes_it, surroundings.system);
@@ -296,7 +309,8 @@ base::Fingerprint fingerprint(const Dimension& d) {
 
 base::Fingerprint fingerprint(const Surroundings& s) {
   base::Hasher h;
-  for (const auto& [name, figure] : s.dimension_figures) h.add(name).add(figure);
+  for (const auto& [name, figure] : s.dimension_figures)
+    h.add(name).add(figure);
   for (const auto& band : {s.general.two_places, s.general.three_places}) {
     h.add(band.lower).add(band.upper).add(band.typed);
   }

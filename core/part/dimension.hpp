@@ -40,9 +40,9 @@ struct Dimension {
   std::variant<quantity::Typed, formula::Formula, OnMate, FromTable> size;
   quantity::Tolerance tolerance;
   Duty duty = Duty::kFree;
-  std::string instrument;  // what it will be measured with; empty where not said
+  std::string instrument;             // what it will be measured with; empty where not said
   std::string jaws = "outside jaws";  // which of its faces touch
-  std::string typed;       // the whole entry as the user wrote it
+  std::string typed;                  // the whole entry as the user wrote it
 };
 [[nodiscard]] base::Fingerprint fingerprint(const Dimension& dimension);
 
@@ -56,9 +56,9 @@ struct GeneralTolerances {
     double upper = 0.0;
     std::string typed;
   };
-  Band two_places;    // two or fewer, and fractions
-  Band three_places;  // three or more, and sizes that are worked out
-  bool given = false; // false where the job says nothing and the usual ones were taken
+  Band two_places;     // two or fewer, and fractions
+  Band three_places;   // three or more, and sizes that are worked out
+  bool given = false;  // false where the job says nothing and the usual ones were taken
 };
 
 // Common practice in drawing offices: 0.01 in on two places, 0.005 in on three.
@@ -77,7 +77,8 @@ enum class CutMakesIt { kLarger, kSmaller, kNeither };
 
 // The deviations of a fit class at a nominal size: H7 and g6 say their side themselves; RC4 means the hole's limits
 // where a cut makes the size larger, else the shaft's. Fails as the handbook does.
-[[nodiscard]] base::Result<handbook::FitDeviations> fit_deviations(const std::string& fit, quantity::Diameter nominal,
+[[nodiscard]] base::Result<handbook::FitDeviations> fit_deviations(const std::string& fit,
+                                                                   quantity::Diameter nominal,
                                                                    CutMakesIt cut_makes_it);
 
 // The figures of one dimension.

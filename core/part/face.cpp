@@ -17,12 +17,18 @@ constexpr std::array<Row, kFaces.size()> kRows{{{"left end", Axis::kX, false},
                                                 {"underside", Axis::kZ, false},
                                                 {"top", Axis::kZ, true}}};
 
-const Row& row(Face face) { return kRows.at(static_cast<std::size_t>(face)); }
+const Row& row(Face face) {
+  return kRows.at(static_cast<std::size_t>(face));
+}
 
 }  // namespace
 
-std::string_view name_of(Axis axis) { return axis == Axis::kX ? "x" : axis == Axis::kY ? "y" : "z"; }
-std::string_view name_of(Face face) { return row(face).name; }
+std::string_view name_of(Axis axis) {
+  return axis == Axis::kX ? "x" : axis == Axis::kY ? "y" : "z";
+}
+std::string_view name_of(Face face) {
+  return row(face).name;
+}
 
 std::optional<Face> find_face(std::string_view name) {
   for (const Face face : kFaces) {
@@ -31,9 +37,15 @@ std::optional<Face> find_face(std::string_view name) {
   return std::nullopt;
 }
 
-Axis axis_of(Face face) { return row(face).axis; }
-bool at_greater_end(Face face) { return row(face).greater; }
-Face opposite(Face face) { return face_at(axis_of(face), !at_greater_end(face)); }
+Axis axis_of(Face face) {
+  return row(face).axis;
+}
+bool at_greater_end(Face face) {
+  return row(face).greater;
+}
+Face opposite(Face face) {
+  return face_at(axis_of(face), !at_greater_end(face));
+}
 
 Face face_at(Axis axis, bool greater_end) {
   return kFaces.at(static_cast<std::size_t>(axis) * 2 + (greater_end ? 1 : 0));
@@ -57,7 +69,9 @@ shape::Vector outward(Face face) {
   return v;
 }
 
-double& component(shape::Vector& v, Axis axis) { return axis == Axis::kX ? v.x : axis == Axis::kY ? v.y : v.z; }
+double& component(shape::Vector& v, Axis axis) {
+  return axis == Axis::kX ? v.x : axis == Axis::kY ? v.y : v.z;
+}
 double component(const shape::Vector& v, Axis axis) {
   return axis == Axis::kX ? v.x : axis == Axis::kY ? v.y : v.z;
 }

@@ -1,8 +1,8 @@
 #include "core/part/feature.hpp"
 
-#include <fmt/format.h>
-
 #include <array>
+
+#include <fmt/format.h>
 
 namespace sparewright::part {
 namespace {
@@ -34,7 +34,8 @@ void add(base::Hasher& h, const Hole& hole) {
   h.add(fingerprint(hole.diameter)).add(hole.depth.has_value());
   if (hole.depth) h.add(fingerprint(*hole.depth));
   h.add(hole.counterbore.has_value());
-  if (hole.counterbore) h.add(fingerprint(hole.counterbore->diameter)).add(fingerprint(hole.counterbore->depth));
+  if (hole.counterbore)
+    h.add(fingerprint(hole.counterbore->diameter)).add(fingerprint(hole.counterbore->depth));
   h.add(hole.screw.has_value());
   if (hole.screw) {
     h.add(hole.screw->designation).add(hole.screw->head_diameter_mm).add(hole.screw->head_height_mm);

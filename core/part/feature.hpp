@@ -43,14 +43,14 @@ struct Counterbore {
 
 struct Hole {
   HoleMake make = HoleMake::kDrilled;
-  Face into = Face::kTop;           // the side it starts on
-  std::map<Axis, Position> at;      // the two axes that lie in that side
-  Dimension diameter;               // of a tapped hole: the tap drill
-  std::optional<Dimension> depth;   // full diameter; none: through
+  Face into = Face::kTop;          // the side it starts on
+  std::map<Axis, Position> at;     // the two axes that lie in that side
+  Dimension diameter;              // of a tapped hole: the tap drill
+  std::optional<Dimension> depth;  // full diameter; none: through
   std::optional<Counterbore> counterbore;
   std::optional<ScrewHead> screw;
-  std::string thread;               // of a tapped hole, as written
-  std::string mate;                 // the named dimension that goes in; empty where none
+  std::string thread;                        // of a tapped hole, as written
+  std::string mate;                          // the named dimension that goes in; empty where none
   std::optional<Dimension> clearance_asked;  // with a mate: the clearance wanted, as limits
 };
 
@@ -58,11 +58,11 @@ struct Hole {
 struct Flat {
   struct Region {
     Axis along = Axis::kX;
-    Position start;                 // the wall
-    bool towards_greater = true;    // which way the milled part lies from the wall
+    Position start;               // the wall
+    bool towards_greater = true;  // which way the milled part lies from the wall
   };
   Face side = Face::kTop;
-  Dimension leaves;                 // from the opposite side as it stands then
+  Dimension leaves;  // from the opposite side as it stands then
   std::optional<Region> region;
 };
 

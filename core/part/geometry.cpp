@@ -1,7 +1,7 @@
 // From figures to geometry: the blank's body, the cutters of each feature, the recipe.
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/base/messages.hpp"
 #include "core/part/writing.hpp"
@@ -19,7 +19,9 @@ double figure(const Ask& ask, const Feature& feature, std::string_view local) {
   return ask(fmt::format("{}/{}", feature_path(feature.name), local));
 }
 
-shape::Point point(const shape::Vector& v) { return {v.x, v.y, v.z}; }
+shape::Point point(const shape::Vector& v) {
+  return {v.x, v.y, v.z};
+}
 
 // Where the hole's axis meets the side of the blank it starts on.
 shape::Point entry_point(const Feature& feature, const Hole& hole, const Ask& ask) {
@@ -39,7 +41,8 @@ std::vector<shape::Cutter> hole_cutters(const Feature& feature, const Hole& hole
   const double above = std::abs(ask(blank_side_path(hole.into)) - figure(ask, feature, "starts at"));
   std::vector<shape::Cutter> cutters;
   if (!hole.depth) {
-    const double through = std::abs(ask(blank_side_path(hole.into)) - ask(blank_side_path(opposite(hole.into))));
+    const double through =
+        std::abs(ask(blank_side_path(hole.into)) - ask(blank_side_path(opposite(hole.into))));
     cutters.push_back(shape::through_hole(feature.name, entry, into, diameter, Length::from_base(through)));
   } else {
     const auto depth = Length::from_base(above + figure(ask, feature, "depth"));
@@ -97,7 +100,8 @@ shape::Cutter flat_cutter(const Feature& feature, const Flat& flat, const Ask& a
 }
 
 void write_volume(ledger::Pen& pen, const Blank& blank, const shape::Recipe& recipe) {
-  constexpr double kNormal99 = 2.5758293035489004;  // half-width of 99 in 100 over the standard deviation, normal
+  constexpr double kNormal99 =
+      2.5758293035489004;  // half-width of 99 in 100 over the standard deviation, normal
   const shape::RayVolume volume = shape::metal_volume(recipe.work());
   ledger::Root root;
   root.kind = quantity::Kind::kVolume;
@@ -111,8 +115,9 @@ void write_volume(ledger::Pen& pen, const Blank& blank, const shape::Recipe& rec
   density.origin = ledger::Origin::kStandard;
   density.source = blank.density_source;
   if (blank.density_kg_per_mm3 > 0.0) density.value = blank.density_kg_per_mm3;
-  pen.work("weight", quantity::Kind::kMass, "volume times density", [](auto v, auto d) { return v * d; }, metal,
-           pen.root("density", density));
+  pen.work(
+      "weight", quantity::Kind::kMass, "volume times density", [](auto v, auto d) { return v * d; }, metal,
+      pen.root("density", density));
 }
 
 }  // namespace
@@ -140,7 +145,8 @@ void write_geometry(ledger::Pen& pen, const Part& part) {
   for (const bool flats : {true, false}) {
     for (const Feature& feature : part.features) {
       if (std::holds_alternative<Flat>(feature.shape) != flats) continue;
-      for (shape::Cutter& cutter : cutters_of(feature, ask)) cutters.push_back(std::move(cutter));
+      for (shape::Cutter& cutter : cutters_of(feature, ask))
+        cutters.push_back(std::move(cutter));
     }
   }
   auto recipe = shape::Recipe::make(blank, cutters);

@@ -1,9 +1,9 @@
 #include "core/part/part.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/part/writing.hpp"
 
@@ -22,12 +22,14 @@ const Feature* whole_flat(const Part& part, Face face, std::size_t before) {
 }  // namespace
 
 const Feature* find_feature(const Part& part, std::string_view name) {
-  const auto found =
-      std::find_if(part.features.begin(), part.features.end(), [&](const Feature& f) { return f.name == name; });
+  const auto found = std::find_if(part.features.begin(), part.features.end(),
+                                  [&](const Feature& f) { return f.name == name; });
   return found == part.features.end() ? nullptr : &*found;
 }
 
-std::string feature_path(std::string_view name) { return fmt::format("feature/{}", name); }
+std::string feature_path(std::string_view name) {
+  return fmt::format("feature/{}", name);
+}
 
 std::string blank_path(const Blank& blank, Axis axis) {
   if (axis == Axis::kX) return "blank/length";
@@ -35,14 +37,18 @@ std::string blank_path(const Blank& blank, Axis axis) {
   return axis == Axis::kY ? "blank/width" : "blank/thickness";
 }
 
-std::string blank_side_path(Face face) { return fmt::format("blank/{}", name_of(face)); }
+std::string blank_side_path(Face face) {
+  return fmt::format("blank/{}", name_of(face));
+}
 
 std::string side_path_before(const Part& part, Face face, std::size_t before) {
   const Feature* flat = whole_flat(part, face, before);
   return flat == nullptr ? blank_side_path(face) : at_path(flat->name, axis_of(face));
 }
 
-std::string side_path(const Part& part, Face face) { return side_path_before(part, face, part.features.size()); }
+std::string side_path(const Part& part, Face face) {
+  return side_path_before(part, face, part.features.size());
+}
 
 std::string at_path(std::string_view feature, Axis axis) {
   return fmt::format("feature/{}/at {}", feature, name_of(axis));
@@ -54,7 +60,8 @@ std::vector<ledger::Stage> stages(const Part& part) {
                  [blank = part.blank](ledger::Pen& pen) { write_blank(pen, blank); }});
   const base::Fingerprint whole = fingerprint(part);
   for (std::size_t i = 0; i < part.features.size(); ++i) {
-    all.push_back({feature_path(part.features[i].name), base::Hasher().add(whole).add(static_cast<int>(i)).done(),
+    all.push_back({feature_path(part.features[i].name),
+                   base::Hasher().add(whole).add(static_cast<int>(i)).done(),
                    [part, i](ledger::Pen& pen) { write_feature(pen, part, i); }});
   }
   all.push_back({"part", base::Hasher().add("part").add(whole).done(),
@@ -65,7 +72,8 @@ std::vector<ledger::Stage> stages(const Part& part) {
 base::Fingerprint fingerprint(const Part& part) {
   base::Hasher h;
   h.add(fingerprint(part.blank)).add(fingerprint(part.surroundings));
-  for (const Feature& feature : part.features) h.add(fingerprint(feature));
+  for (const Feature& feature : part.features)
+    h.add(fingerprint(feature));
   return h.done();
 }
 

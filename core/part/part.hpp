@@ -46,7 +46,8 @@ struct Part {
 // same metal in any order of work. ask gives a figure's value in mm by its name.
 [[nodiscard]] std::vector<shape::Cutter> cutters_of(const Feature& feature,
                                                     const std::function<double(const std::string&)>& ask);
-[[nodiscard]] shape::Blank blank_body(const Blank& blank, const std::function<double(const std::string&)>& ask);
+[[nodiscard]] shape::Blank blank_body(const Blank& blank,
+                                      const std::function<double(const std::string&)>& ask);
 
 inline constexpr std::string_view kRecipe = "part/recipe";
 

@@ -1,6 +1,6 @@
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/part/writing.hpp"
 
@@ -50,8 +50,10 @@ const Figure& write_nominal(Pen& pen, const std::string& local, const BlankSize&
 const Figure& write_size(Pen& pen, const Blank& blank, Axis axis) {
   const BlankSize& size = blank.sizes.at(static_cast<std::size_t>(axis));
   const std::string local = local_name(blank, axis);
-  const Kind kind = blank.shape == BlankShape::kRoundBar && axis != Axis::kX ? Kind::kDiameter : Kind::kLength;
-  const Figure& figure = size.found ? write_found(pen, local, size, kind) : write_nominal(pen, local, size, kind);
+  const Kind kind =
+      blank.shape == BlankShape::kRoundBar && axis != Axis::kX ? Kind::kDiameter : Kind::kLength;
+  const Figure& figure =
+      size.found ? write_found(pen, local, size, kind) : write_nominal(pen, local, size, kind);
   const auto limit = [&](std::string_view name, double deviation) {
     ledger::Root root;
     root.kind = Kind::kLength;
@@ -83,7 +85,8 @@ void write_blank(Pen& pen, const Blank& blank) {
     zero.origin = Origin::kStandard;
     zero.source = "the part frame starts here";
     pen.root(name_of(face_at(axis, false)), zero);
-    pen.work(name_of(face_at(axis, true)), Kind::kCoordinate, "the blank's size", [](auto x) { return x; }, size);
+    pen.work(
+        name_of(face_at(axis, true)), Kind::kCoordinate, "the blank's size", [](auto x) { return x; }, size);
   }
 }
 

@@ -10,22 +10,24 @@ using ledger::Pen;
 using quantity::Kind;
 
 // The coordinate of a position: from a face inwards, from another feature along or against the axis.
-const Figure& write_at(Pen& pen, const Part& part, Axis axis, const Position& position, const Figure& distance,
-                       const std::string& local) {
+const Figure& write_at(Pen& pen, const Part& part, Axis axis, const Position& position,
+                       const Figure& distance, const std::string& local) {
   const auto* face = std::get_if<Face>(&position.from);
   const bool backwards = face != nullptr ? at_greater_end(*face) : position.towards_smaller;
   const Figure& start =
       pen.ask(face != nullptr ? side_path(part, *face) : at_path(std::get<std::string>(position.from), axis));
   if (backwards) {
-    return pen.work(local, Kind::kCoordinate, "start less distance", [](auto s, auto d) { return s - d; }, start,
-                    distance);
+    return pen.work(
+        local, Kind::kCoordinate, "start less distance", [](auto s, auto d) { return s - d; }, start,
+        distance);
   }
-  return pen.work(local, Kind::kCoordinate, "start and distance", [](auto s, auto d) { return s + d; }, start,
-                  distance);
+  return pen.work(
+      local, Kind::kCoordinate, "start and distance", [](auto s, auto d) { return s + d; }, start, distance);
 }
 
 // A flat with a wall that lies over the hole's place: the hole starts from its floor, not from the side.
-bool lies_over(Pen& pen, const Flat& flat, const std::string& flat_name, const Hole& hole, const std::string& local) {
+bool lies_over(Pen& pen, const Flat& flat, const std::string& flat_name, const Hole& hole,
+               const std::string& local) {
   if (!flat.region || flat.side != hole.into || hole.at.count(flat.region->along) == 0) return false;
   const Figure& wall = pen.ask(at_path(flat_name, flat.region->along));
   const Figure& place = pen.ask(fmt::format("{}/at {}", local, name_of(flat.region->along)));
@@ -40,7 +42,9 @@ void write_start(Pen& pen, const Part& part, const Hole& hole) {
       surface = at_path(feature.name, axis_of(hole.into));
     }
   }
-  pen.work("starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; }, pen.ask(surface));
+  pen.work(
+      "starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; },
+      pen.ask(surface));
 }
 
 void write_clearance_asked(Pen& pen, const Hole& hole, const Surroundings& surroundings) {
@@ -70,16 +74,19 @@ void write_flat(Pen& pen, const Part& part, const Flat& flat, std::size_t index)
   const Figure& opposite_side = pen.ask(side_path_before(part, opposite(flat.side), index));
   const std::string local = fmt::format("at {}", name_of(axis_of(flat.side)));
   if (at_greater_end(flat.side)) {
-    pen.work(local, Kind::kCoordinate, "opposite side and what is left", [](auto o, auto l) { return o + l; },
-             opposite_side, *leaves.nominal);
+    pen.work(
+        local, Kind::kCoordinate, "opposite side and what is left", [](auto o, auto l) { return o + l; },
+        opposite_side, *leaves.nominal);
   } else {
-    pen.work(local, Kind::kCoordinate, "opposite side less what is left", [](auto o, auto l) { return o - l; },
-             opposite_side, *leaves.nominal);
+    pen.work(
+        local, Kind::kCoordinate, "opposite side less what is left", [](auto o, auto l) { return o - l; },
+        opposite_side, *leaves.nominal);
   }
   if (!flat.region) return;
   const Position& start = flat.region->start;
   const Written wall = write_dimension(pen, "wall", start.distance, s, CutMakesIt::kNeither);
-  write_at(pen, part, flat.region->along, start, *wall.nominal, fmt::format("at {}", name_of(flat.region->along)));
+  write_at(pen, part, flat.region->along, start, *wall.nominal,
+           fmt::format("at {}", name_of(flat.region->along)));
 }
 
 }  // namespace

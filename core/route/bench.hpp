@@ -20,14 +20,16 @@ struct Bench {
   Orientation orientation;
   Printing print;
   SetupSheet sheet;
-  std::set<std::string> pairs_measured;  // two holes whose distance is measured once, though it is located along two axes
+  std::set<std::string>
+      pairs_measured;  // two holes whose distance is measured once, though it is located along two axes
 
   // A figure of a feature: feature_figure("pivot bore", "diameter/aim").
   const ledger::Figure& feature_figure(std::string_view feature, std::string_view local) const;
   // The coordinate of a side of the work, as its flats leave it.
   const ledger::Figure& side(part::Face face) const;
   // A root that is zero but for what is not known about it.
-  const ledger::Figure& error_root(const std::string& local, double standard_uncertainty_mm, std::string source) const;
+  const ledger::Figure& error_root(const std::string& local, double standard_uncertainty_mm,
+                                   std::string source) const;
   const ledger::Figure& choice(const std::string& local, quantity::Kind kind, double base, std::string words,
                                std::vector<const ledger::Figure*> inputs = {}) const;
 

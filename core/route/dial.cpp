@@ -1,7 +1,7 @@
 // From a place on the part to what the collar shows, and back to where that puts the feature.
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/route/bench.hpp"
 
@@ -22,15 +22,18 @@ const shop::Collar* collar_of(const Setup& setup, std::string_view axis) {
 const Figure& setting_error(const Bench& bench, const shop::Collar& collar, const std::string& name) {
   const double set = from_half_width(collar.division().base() / 2.0);
   const double back = from_half_width(collar.repeats.base());
-  return bench.error_root(name + " setting", std::hypot(set, back),
-                          collar.repeats_given
-                              ? "half a division, and how well the slide comes back as the shop states it"
-                              : "half a division, and one division for how well the slide comes back (common practice)");
+  return bench.error_root(
+      name + " setting", std::hypot(set, back),
+      collar.repeats_given
+          ? "half a division, and how well the slide comes back as the shop states it"
+          : "half a division, and one division for how well the slide comes back (common practice)");
 }
 
 }  // namespace
 
-std::string_view name_of(MachineAxis axis) { return axis == MachineAxis::kX ? "x" : "y"; }
+std::string_view name_of(MachineAxis axis) {
+  return axis == MachineAxis::kX ? "x" : "y";
+}
 
 const EdgePickUp& pick_up_of(const Setup& setup, MachineAxis axis) {
   return axis == MachineAxis::kX ? setup.x : setup.y;
@@ -53,7 +56,8 @@ shop::Turning finishing(const Bench& bench, MachineAxis axis, const shop::Collar
   return rises_right_or_away(bench, axis) ? turning : shop::opposite(turning);
 }
 
-Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figure& at, const Figure* offset) {
+Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figure& at,
+             const Figure* offset) {
   Dialled dialled;
   const Figure& zero = bench.side(pick_up_of(bench.setup, axis).side);
   const double way = inwards(bench.setup, axis);
@@ -63,8 +67,8 @@ Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figu
     terms.push_back({offset, 1.0});
     wanted += offset->value;
   }
-  dialled.wanted = &bench.pen.linear(name + " wanted", Kind::kCoordinate, "from the picked-up side into the work", wanted,
-                                     terms);
+  dialled.wanted = &bench.pen.linear(name + " wanted", Kind::kCoordinate,
+                                     "from the picked-up side into the work", wanted, terms);
   const shop::Collar* collar = collar_of(bench.setup, name_of(axis));
   if (collar == nullptr || !dialled.wanted->known()) {
     dialled.reads = "NOT KNOWN";
@@ -73,8 +77,8 @@ Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figu
   }
   const auto reading = shop::collar_reading(*collar, Length::from_base(dialled.wanted->value),
                                             finishing(bench, axis, *collar));
-  bench.choice(name + " turns", Kind::kNumber, static_cast<double>(reading.turns), "whole turns from the zero",
-               {dialled.wanted});
+  bench.choice(name + " turns", Kind::kNumber, static_cast<double>(reading.turns),
+               "whole turns from the zero", {dialled.wanted});
   bench.choice(name + " division", Kind::kNumber, reading.division, "nearest division of the collar",
                {dialled.wanted});
   const Figure& rounding = bench.choice(name + " rounding", Kind::kLength, reading.rounding.base(),
@@ -98,7 +102,8 @@ void write_made(Bench& bench, MachineAxis axis, const std::string& feature, cons
                 const Figure& lands) {
   const double way = inwards(bench.setup, axis);
   const Figure& zero = bench.side(pick_up_of(bench.setup, axis).side);
-  const std::string name = fmt::format("{}/{} made", feature, part::name_of(along(bench.orientation, axis).axis));
+  const std::string name =
+      fmt::format("{}/{} made", feature, part::name_of(along(bench.orientation, axis).axis));
 
   // Where it lies in the part frame is zero + way * lands; its distance is measured from `start`, to one side.
   std::vector<ledger::Term> terms{{&zero, 1.0}, {&lands, way}};
@@ -110,19 +115,22 @@ void write_made(Bench& bench, MachineAxis axis, const std::string& feature, cons
     place -= start.value;
   } else {
     const auto& from = std::get<std::string>(position.from);
-    const Figure& other = bench.pen.ask(fmt::format("{}/{}/{} lands", bench.pen.stage(), from, name_of(axis)));
+    const Figure& other =
+        bench.pen.ask(fmt::format("{}/{}/{} lands", bench.pen.stage(), from, name_of(axis)));
     if (other.known()) {  // made in this setup: the zero and its pick-up are common to both
       terms = {{&lands, way}, {&other, -way}};
       place = way * (lands.value - other.value);
     } else {
-      const Figure& nominal = bench.feature_figure(from, fmt::format("at {}", part::name_of(along(bench.orientation, axis).axis)));
+      const Figure& nominal = bench.feature_figure(
+          from, fmt::format("at {}", part::name_of(along(bench.orientation, axis).axis)));
       terms.push_back({&nominal, -1.0});
       place -= nominal.value;
     }
   }
   const bool backwards = face != nullptr ? part::at_greater_end(*face) : position.towards_smaller;
   if (backwards) {
-    for (ledger::Term& term : terms) term.slope = -term.slope;
+    for (ledger::Term& term : terms)
+      term.slope = -term.slope;
     place = -place;
   }
   bench.pen.linear(name, Kind::kLength, "as these collar readings make it", place, terms);

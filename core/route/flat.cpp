@@ -1,8 +1,8 @@
 // The lines that mill one flat.
-#include <fmt/format.h>
-
 #include <cmath>
 #include <numbers>
+
+#include <fmt/format.h>
 
 #include "core/cutting/passes.hpp"
 #include "core/handbook/feeds.hpp"
@@ -45,8 +45,9 @@ std::string feed_text(Bench& bench, const std::string& name, const Tool& mill) {
   root.source = handbook::cite(tooth->printed.front().source);
   const Figure& per_tooth = bench.pen.root(name + " feed per tooth", root);
   const double teeth = mill.flutes;
-  const Figure& rate = bench.pen.work(name + " feed", Kind::kFeedRate, "feed per tooth times teeth times turns",
-                                      [teeth](auto f, auto n) { return f * teeth * (n / (2.0 * std::numbers::pi)); }, per_tooth, rpm);
+  const Figure& rate = bench.pen.work(
+      name + " feed", Kind::kFeedRate, "feed per tooth times teeth times turns",
+      [teeth](auto f, auto n) { return f * teeth * (n / (2.0 * std::numbers::pi)); }, per_tooth, rpm);
   return quantity::shown(rate.value, Kind::kFeedRate, bench.print.system(),
                          bench.print.system() == quantity::UnitSystem::kInch ? 1 : 0);
 }
@@ -69,22 +70,26 @@ const Figure& constant(Bench& bench, const std::string& local, double base, std:
 Walls dial_wall(Bench& bench, const std::string& feature, const part::Flat& flat, const Tool& mill) {
   Walls walls;
   const part::Axis along_part = flat.region->along;
-  walls.axis = along(bench.orientation, MachineAxis::kX).axis == along_part ? MachineAxis::kX : MachineAxis::kY;
+  walls.axis =
+      along(bench.orientation, MachineAxis::kX).axis == along_part ? MachineAxis::kX : MachineAxis::kY;
   // The cutter's centre lies half its diameter from the wall, on the side that is milled.
   const double side = (flat.region->towards_greater ? 1.0 : -1.0) * inwards(bench.setup, walls.axis);
   const double radius = mill.diameter ? mill.diameter->base / 2.0 : std::nan("");
   const std::string name = fmt::format("{}/{}", feature, name_of(walls.axis));
   const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(along_part)));
-  const std::string how = mill.diameter_measured ? "half the cutter as measured" : "half the cutter as marked";
-  const Dialled finish = dial(bench, walls.axis, name, at, &constant(bench, name + " offset", side * radius, how));
+  const std::string how =
+      mill.diameter_measured ? "half the cutter as measured" : "half the cutter as marked";
+  const Dialled finish =
+      dial(bench, walls.axis, name, at, &constant(bench, name + " offset", side * radius, how));
   const Dialled rough = dial(bench, walls.axis, name + " rough", at,
                              &constant(bench, name + " rough offset", side * (radius + kWallLeave_mm),
                                        how + ", and metal left on the wall"));
   walls.reads = finish.reads;
   walls.rough_reads = rough.reads;
   const Figure& offset = bench.pen.ask(fmt::format("{}/{} offset", bench.pen.stage(), name));
-  const Figure& wall = bench.pen.work(name + " wall lands", Kind::kCoordinate, "cutter's centre less its radius",
-                                      [](auto c, auto o) { return c - o; }, *finish.lands, offset);
+  const Figure& wall = bench.pen.work(
+      name + " wall lands", Kind::kCoordinate, "cutter's centre less its radius",
+      [](auto c, auto o) { return c - o; }, *finish.lands, offset);
   write_made(bench, walls.axis, feature, flat.region->start, wall);
   return walls;
 }
@@ -97,15 +102,17 @@ void stop_before_last(Bench& bench, const std::string& feature, double aim_mm, d
   Stop stop;
   stop.says = fmt::format("STOP. {}: wipe, measure what is left.", feature);
   stop.readings.push_back({"found", bench.print.plain(aim_mm + like_mm)});
-  stop.rule = fmt::format("Left to go = found less {}. It should be like {}; if it is half or double, do NOT cut.",
-                          bench.print.plain(aim_mm), bench.print.plain(like_mm));
+  stop.rule =
+      fmt::format("Left to go = found less {}. It should be like {}; if it is half or double, do NOT cut.",
+                  bench.print.plain(aim_mm), bench.print.plain(like_mm));
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
 void write_above_jaws(Bench& bench, const std::string& feature, const Figure& wanted) {
-  bench.pen.work(feature + "/above jaws", Kind::kLength, "what is left above the sides it sits on, less what is gripped",
-                 [](auto left, auto gripped) { return left - gripped; }, wanted,
-                 bench.pen.ask(bench.pen.stage() + "/hold/gripped"));
+  bench.pen.work(
+      feature + "/above jaws", Kind::kLength, "what is left above the sides it sits on, less what is gripped",
+      [](auto left, auto gripped) { return left - gripped; }, wanted,
+      bench.pen.ask(bench.pen.stage() + "/hold/gripped"));
 }
 
 }  // namespace
@@ -127,27 +134,29 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
   const std::string feed = feed_text(bench, name, *mill);
   Walls walls;
   if (flat.region) walls = dial_wall(bench, feature, flat, *mill);
-  const double quiet = bench.setup.machine.quiet_cut ? bench.setup.machine.quiet_cut->base() : kUsualQuietCut_mm;
+  const double quiet =
+      bench.setup.machine.quiet_cut ? bench.setup.machine.quiet_cut->base() : kUsualQuietCut_mm;
   const auto knee = bench.setup.machine.collars.find("z");
   const double step = knee == bench.setup.machine.collars.end() ? 0.0 : knee->second.division().base();
   const auto passes = cutting::share_out(tall.value, wanted.value, {quiet, kLikeCut_mm, kLeastCut_mm, step});
-  bench.sheet.items.emplace_back(
-      Note{fmt::format("{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning. "
-                       "Steps of {} at most, from the open side.",
-                       feature, bench.print.plain(kPassWidth * (mill->diameter ? mill->diameter->base : 0.0)))});
+  bench.sheet.items.emplace_back(Note{
+      fmt::format("{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning. "
+                  "Steps of {} at most, from the open side.",
+                  feature, bench.print.plain(kPassWidth * (mill->diameter ? mill->diameter->base : 0.0)))});
   for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
     const bool last = i + 1 == passes.sizes_mm.size();
     const double size = passes.sizes_mm[i];
     if (last && passes.two_like_last) stop_before_last(bench, feature, size, passes.sizes_mm[i - 1] - size);
-    const Figure& after = bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kLength, size,
-                                       "metal shared out, two like cuts last (common practice)", {&wanted, &tall});
-    const Figure& depth = bench.pen.work(fmt::format("{}/depth {}", feature, i + 1), Kind::kLength,
-                                         "top of the work less what is left", [](auto t, auto s) { return t - s; },
-                                         tall, after);
-    Line& line = bench.add_line(last ? fmt::format("{}: mill to AIM {}{}", feature, bench.print.plain(size),
-                                                   flat.region ? ", then the wall" : "")
-                                     : fmt::format("{}: mill{}", feature,
-                                                   flat.region ? ", finish left on the wall" : ""));
+    const Figure& after =
+        bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kLength, size,
+                     "metal shared out, two like cuts last (common practice)", {&wanted, &tall});
+    const Figure& depth = bench.pen.work(
+        fmt::format("{}/depth {}", feature, i + 1), Kind::kLength, "top of the work less what is left",
+        [](auto t, auto s) { return t - s; }, tall, after);
+    Line& line = bench.add_line(
+        last ? fmt::format("{}: mill to AIM {}{}", feature, bench.print.plain(size),
+                           flat.region ? ", then the wall" : "")
+             : fmt::format("{}: mill{}", feature, flat.region ? ", finish left on the wall" : ""));
     if (flat.region) put(line, walls, last);
     line.z_reads = depth_reads(bench, depth);
     line.rpm = rpm;

@@ -1,7 +1,7 @@
 // The machine, how the work is held in it, and how the zero is picked up.
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/route/bench.hpp"
 
@@ -11,7 +11,8 @@ namespace {
 using ledger::Figure;
 using quantity::Kind;
 
-const Figure& stated(Bench& bench, const std::string& local, double base, std::string typed, std::string source) {
+const Figure& stated(Bench& bench, const std::string& local, double base, std::string typed,
+                     std::string source) {
   ledger::Root root;
   root.kind = Kind::kLength;
   root.value = base;
@@ -28,11 +29,13 @@ void pick_up_axis(Bench& bench, MachineAxis axis) {
   const EdgePickUp& pick_up = pick_up_of(bench.setup, axis);
   const shop::Tool& finder = pick_up.edge_finder;
   const double half_width = finder.good_to ? finder.good_to->base() : kEdgeFinderHalfWidth_mm;
-  bench.error_root(fmt::format("pick up {}", name_of(axis)), from_half_width(half_width),
-                   finder.good_to ? "edge finder, as the shop states it" : "edge finder, 0.0005 in (common practice)");
+  bench.error_root(
+      fmt::format("pick up {}", name_of(axis)), from_half_width(half_width),
+      finder.good_to ? "edge finder, as the shop states it" : "edge finder, 0.0005 in (common practice)");
   const double tip = finder.diameter ? finder.diameter->base : std::nan("");
-  const Figure& radius = stated(bench, fmt::format("pick up {} tip radius", name_of(axis)), tip / 2.0,
-                                finder.diameter ? finder.diameter->typed : "", "half of the edge finder's tip");
+  const Figure& radius =
+      stated(bench, fmt::format("pick up {} tip radius", name_of(axis)), tip / 2.0,
+             finder.diameter ? finder.diameter->typed : "", "half of the edge finder's tip");
   const std::string go_on = or_not_known(radius, bench.print.fine(radius.value));
   const auto collar = bench.setup.machine.collars.find(std::string(name_of(axis)));
   const std::string finish = collar == bench.setup.machine.collars.end()
@@ -45,28 +48,31 @@ void pick_up_axis(Bench& bench, MachineAxis axis) {
 }
 
 std::string collar_sentence(const Bench& bench, const std::string& axis, const shop::Collar& collar) {
-  return fmt::format("{} collar {} a turn, {} divisions, slack {}; finish every move {}.",
-                     axis == "x" ? "X" : axis == "y" ? "Y" : "Z", bench.print.plain(collar.per_turn.base()),
-                     collar.divisions, bench.print.plain(collar.slack.base()),
-                     shop::name_of(axis == "z" ? shop::deepens(collar)
-                                               : finishing(bench, axis == "x" ? MachineAxis::kX : MachineAxis::kY,
-                                                           collar)));
+  return fmt::format(
+      "{} collar {} a turn, {} divisions, slack {}; finish every move {}.",
+      axis == "x"   ? "X"
+      : axis == "y" ? "Y"
+                    : "Z",
+      bench.print.plain(collar.per_turn.base()), collar.divisions, bench.print.plain(collar.slack.base()),
+      shop::name_of(axis == "z" ? shop::deepens(collar)
+                                : finishing(bench, axis == "x" ? MachineAxis::kX : MachineAxis::kY, collar)));
 }
 
 }  // namespace
 
 void write_machine(Bench& bench) {
   const shop::Machine& machine = bench.setup.machine;
-  bench.sheet.machine.push_back(fmt::format("{}, no readout. Sizes in {}.", machine.name, bench.print.unit_name() == "in" ? "inches" : "mm"));
+  bench.sheet.machine.push_back(fmt::format("{}, no readout. Sizes in {}.", machine.name,
+                                            bench.print.unit_name() == "in" ? "inches" : "mm"));
   for (const auto& [axis, collar] : machine.collars) {
     bench.sheet.machine.push_back(collar_sentence(bench, axis, collar));
   }
   bench.sheet.machine.push_back("Going back, or past it: half a turn beyond, then come up again.");
   if (machine.head_tram) {
-    bench.sheet.check.push_back(
-        fmt::format("head, {} sweep: {} most",
-                    machine.tram_sweep ? bench.print.nominal(machine.tram_sweep->base()) : std::string("full"),
-                    bench.print.plain(machine.head_tram->base())));
+    bench.sheet.check.push_back(fmt::format(
+        "head, {} sweep: {} most",
+        machine.tram_sweep ? bench.print.nominal(machine.tram_sweep->base()) : std::string("full"),
+        bench.print.plain(machine.head_tram->base())));
   }
   if (machine.jaw_lift) {
     bench.sheet.check.push_back(
@@ -77,9 +83,10 @@ void write_machine(Bench& bench) {
 void write_hold(Bench& bench) {
   const Holding& holding = bench.setup.holding;
   const std::string vise = holding.vise.name;
-  const Figure& jaw = stated(bench, "hold/jaw depth", holding.vise.jaw_depth.base(), "", "the shop's " + vise);
-  const Figure& height = stated(bench, "hold/under the work", holding.parallels.height.base(), holding.parallels.typed,
-                                "height of the parallels");
+  const Figure& jaw =
+      stated(bench, "hold/jaw depth", holding.vise.jaw_depth.base(), "", "the shop's " + vise);
+  const Figure& height = stated(bench, "hold/under the work", holding.parallels.height.base(),
+                                holding.parallels.typed, "height of the parallels");
   const part::Face up = bench.orientation.up;
   const Figure& tall = bench.pen.work(
       "hold/height of work", Kind::kLength, "top of the work less what it sits on",
@@ -95,14 +102,14 @@ void write_hold(Bench& bench) {
         return min(j - p, t);
       },
       jaw, height, tall);
-  const Figure& showing = bench.pen.work("hold/showing", Kind::kLength, "height of the work less what is gripped",
-                                         [](auto t, auto g) { return t - g; }, tall, gripped);
+  const Figure& showing = bench.pen.work(
+      "hold/showing", Kind::kLength, "height of the work less what is gripped",
+      [](auto t, auto g) { return t - g; }, tall, gripped);
   bench.sheet.hold.push_back(fmt::format("{}. {} to the FIXED jaw, {} to the moving jaw.", vise,
                                          part::name_of(holding.fixed_jaw),
                                          part::name_of(part::opposite(holding.fixed_jaw))));
-  bench.sheet.hold.push_back(
-      fmt::format("{} parallels hard against the jaws; {} down on them.",
-                  holding.parallels.typed, part::name_of(holding.sits_on)));
+  bench.sheet.hold.push_back(fmt::format("{} parallels hard against the jaws; {} down on them.",
+                                         holding.parallels.typed, part::name_of(holding.sits_on)));
   bench.sheet.hold.push_back(fmt::format("{} gripped, {} showing. Tap down: neither parallel moves.",
                                          or_not_known(gripped, bench.print.plain(gripped.value)),
                                          or_not_known(showing, bench.print.plain(showing.value))));

@@ -1,8 +1,8 @@
 // The lines that make one hole, after its spot.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/cutting/passes.hpp"
 #include "core/handbook/drill_points.hpp"
@@ -34,7 +34,9 @@ BoringCuts boring_cuts(quantity::UnitSystem system) {
   return {0.040 * 25.4, 0.010 * 25.4, 0.004 * 25.4};
 }
 
-double diameter_mm(const Tool& tool) { return tool.diameter ? tool.diameter->base : std::nan(""); }
+double diameter_mm(const Tool& tool) {
+  return tool.diameter ? tool.diameter->base : std::nan("");
+}
 
 std::string depth_words(Bench& bench, const HoleWork& w, const char* figure, bool full_diameter) {
   if (!w.hole->depth && std::string_view(figure) == "depth") return "through";
@@ -87,10 +89,11 @@ std::string drilled_expect(Bench& bench, const std::string& name, const Tool& to
     return bench.pen.root(fmt::format("{} {}", name, which), root);
   };
   const auto plus = [](auto d, auto e) { return d + e; };
-  const Figure& least = bench.pen.work(name + " leaves at least", Kind::kDiameter, "drill and its usual limits", plus,
-                                       drill, deviation("lower limit", limits->lower.base()));
-  const Figure& most = bench.pen.work(name + " leaves at most", Kind::kDiameter, "drill and its usual limits", plus,
-                                      drill, deviation("upper limit", limits->upper.base()));
+  const Figure& least =
+      bench.pen.work(name + " leaves at least", Kind::kDiameter, "drill and its usual limits", plus, drill,
+                     deviation("lower limit", limits->lower.base()));
+  const Figure& most = bench.pen.work(name + " leaves at most", Kind::kDiameter, "drill and its usual limits",
+                                      plus, drill, deviation("upper limit", limits->upper.base()));
   return bench.print.limits(least.value, most.value, false);
 }
 
@@ -100,7 +103,9 @@ std::string feature_limits(const Bench& bench, const HoleWork& w, const char* fi
   return or_not_known(least, bench.print.limits(least.value, most.value, fine));
 }
 
-bool is_fine(const part::Dimension& d) { return d.duty == part::Duty::kFits; }
+bool is_fine(const part::Dimension& d) {
+  return d.duty == part::Duty::kFits;
+}
 
 void drill_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   const std::string name = fmt::format("{}/{}", w.work->feature, tool.name);
@@ -158,24 +163,26 @@ double bored_from_mm(const Work& work) {
 std::string head_out(const Bench& bench, const Tool& head, double on_diameter_mm) {
   if (!head.division) return fmt::format("head out {} on diameter", bench.print.fine(on_diameter_mm));
   const double per_division = head.division->base() * (head.reads_diameter ? 1.0 : 2.0);
-  return fmt::format("head out {} divisions, {} on diameter", quantity::fixed(on_diameter_mm / per_division, 1),
-                     bench.print.fine(on_diameter_mm));
+  return fmt::format("head out {} divisions, {} on diameter",
+                     quantity::fixed(on_diameter_mm / per_division, 1), bench.print.fine(on_diameter_mm));
 }
 
 void stop_before_last(Bench& bench, const HoleWork& w, const Figure& aim, double like_mm) {
   Stop stop;
   stop.says = fmt::format("STOP. {}: let it cool, wipe. Measure top and bottom, two ways.", w.work->feature);
   stop.readings.push_back({"found", fmt::format("{}", bench.print.fine(aim.value - like_mm))});
-  stop.rule = fmt::format("Left to go = {} less found. It should be like {}; if it is half or double, do NOT cut.",
-                          bench.print.fine(aim.value), bench.print.fine(like_mm));
+  stop.rule =
+      fmt::format("Left to go = {} less found. It should be like {}; if it is half or double, do NOT cut.",
+                  bench.print.fine(aim.value), bench.print.fine(like_mm));
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
 void bore_lines(Bench& bench, const HoleWork& w, const Tool& head) {
   const std::string& feature = w.work->feature;
-  const Figure& wanted = w.hole->diameter.duty == part::Duty::kFits || w.hole->diameter.duty == part::Duty::kLocates
-                             ? bench.feature_figure(feature, "diameter/aim")
-                             : bench.feature_figure(feature, "diameter");
+  const Figure& wanted =
+      w.hole->diameter.duty == part::Duty::kFits || w.hole->diameter.duty == part::Duty::kLocates
+          ? bench.feature_figure(feature, "diameter/aim")
+          : bench.feature_figure(feature, "diameter");
   const double from = bored_from_mm(*w.work);
   const std::string rpm = rpm_text(bench, fmt::format("{}/{}", feature, head.name), head, Operation::kBoring,
                                    wanted.known() ? wanted.value : 0.0);
@@ -186,7 +193,8 @@ void bore_lines(Bench& bench, const HoleWork& w, const Tool& head) {
   }
   const BoringCuts cuts = boring_cuts(bench.print.system());
   const double step = head.division ? head.division->base() * (head.reads_diameter ? 1.0 : 2.0) : 0.0;
-  const auto passes = cutting::share_out(from, wanted.value, {cuts.greatest_mm, cuts.like_mm, cuts.least_mm, step});
+  const auto passes =
+      cutting::share_out(from, wanted.value, {cuts.greatest_mm, cuts.like_mm, cuts.least_mm, step});
   bench.sheet.items.emplace_back(Note{"LOCK X AND Y. Turn the boring head round once by hand before power."});
   for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
     const bool last = i + 1 == passes.sizes_mm.size();
@@ -195,11 +203,12 @@ void bore_lines(Bench& bench, const HoleWork& w, const Tool& head) {
     const Figure& after = bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kDiameter, size,
                                        "metal shared out, two like cuts last (common practice)", {&wanted});
     if (last && passes.two_like_last) stop_before_last(bench, w, wanted, size - before);
-    Line& line = place(
-        bench.add_line(last ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
-                            : fmt::format("{}: bore, {}", feature,
-                                          i == 0 ? std::string("first cut") : head_out(bench, head, size - before))),
-        w);
+    Line& line =
+        place(bench.add_line(last ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
+                                  : fmt::format("{}: bore, {}", feature,
+                                                i == 0 ? std::string("first cut")
+                                                       : head_out(bench, head, size - before))),
+              w);
     line.rpm = rpm;
     line.feed = "quill, fine";
     line.expect = last ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter))
@@ -229,19 +238,21 @@ void write_room(Bench& bench, const HoleWork& w) {
     return bench.pen.root(local, root);
   };
   if (w.hole->depth) {
-    const Figure& tip = stated(feature + "/past the depth", below - kRunThrough_mm, "point of the largest drill");
-    bench.pen.work(feature + "/below", Kind::kLength, "depth and drill point, less the metal there is",
-                   [](auto depth, auto point, auto metal) { return depth + point - metal; },
-                   bench.feature_figure(feature, "depth"), tip, through_length(bench, w));
+    const Figure& tip =
+        stated(feature + "/past the depth", below - kRunThrough_mm, "point of the largest drill");
+    bench.pen.work(
+        feature + "/below", Kind::kLength, "depth and drill point, less the metal there is",
+        [](auto depth, auto point, auto metal) { return depth + point - metal; },
+        bench.feature_figure(feature, "depth"), tip, through_length(bench, w));
     return;
   }
   stated(feature + "/below", below, "point of the largest drill and 1.5 mm run through (common practice)");
 
   const Along y = along(bench.orientation, MachineAxis::kY);
   const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(y.axis)));
-  const Figure& radius =
-      bench.pen.work(feature + "/radius", Kind::kRadius, "half the largest diameter made through",
-                     [](auto d) { return d / 2.0; }, bench.feature_figure(feature, "diameter"));
+  const Figure& radius = bench.pen.work(
+      feature + "/radius", Kind::kRadius, "half the largest diameter made through",
+      [](auto d) { return d / 2.0; }, bench.feature_figure(feature, "diameter"));
   const Figure& parallel = stated(feature + "/parallel", bench.setup.holding.parallels.thickness.base(),
                                   "thickness of a parallel, hard against the jaw");
   const auto room = [](auto place, auto jaw, auto r, auto t) {
@@ -249,12 +260,12 @@ void write_room(Bench& bench, const HoleWork& w) {
     return abs(place - jaw) - r - t;
   };
   const part::Face away = bench.orientation.away;
-  const Figure& fixed = bench.pen.work(feature + "/to fixed parallel", Kind::kLength,
-                                       "place to jaw, less radius and parallel", room, at, bench.side(away), radius,
-                                       parallel);
-  const Figure& moving = bench.pen.work(feature + "/to moving parallel", Kind::kLength,
-                                        "place to jaw, less radius and parallel", room, at,
-                                        bench.side(part::opposite(away)), radius, parallel);
+  const Figure& fixed =
+      bench.pen.work(feature + "/to fixed parallel", Kind::kLength, "place to jaw, less radius and parallel",
+                     room, at, bench.side(away), radius, parallel);
+  const Figure& moving =
+      bench.pen.work(feature + "/to moving parallel", Kind::kLength, "place to jaw, less radius and parallel",
+                     room, at, bench.side(part::opposite(away)), radius, parallel);
   bench.pen.work(
       feature + "/to parallel", Kind::kLength, "the nearer parallel",
       [](auto a, auto b) {

@@ -5,7 +5,9 @@
 namespace sparewright::route {
 namespace {
 
-Along along(part::Face greater_side) { return {part::axis_of(greater_side), part::at_greater_end(greater_side)}; }
+Along along(part::Face greater_side) {
+  return {part::axis_of(greater_side), part::at_greater_end(greater_side)};
+}
 
 part::Face face_towards(const shape::Vector& direction) {
   for (const part::Face face : part::kFaces) {
@@ -16,9 +18,15 @@ part::Face face_towards(const shape::Vector& direction) {
 
 }  // namespace
 
-Along Orientation::along_x() const { return along(right); }
-Along Orientation::along_y() const { return along(away); }
-Along Orientation::along_z() const { return along(up); }
+Along Orientation::along_x() const {
+  return along(right);
+}
+Along Orientation::along_y() const {
+  return along(away);
+}
+Along Orientation::along_z() const {
+  return along(up);
+}
 
 base::Result<Orientation> orientation_of(const Holding& holding) {
   const part::Face up = part::opposite(holding.sits_on);

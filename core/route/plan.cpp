@@ -14,11 +14,14 @@ base::Fingerprint fingerprint(const Setup& setup) {
   }
   for (const Work& work : setup.works) {
     h.add(work.feature).add(static_cast<std::uint64_t>(work.tools.size()));
-    for (const shop::Tool& tool : work.tools) h.add(fingerprint(tool));
+    for (const shop::Tool& tool : work.tools)
+      h.add(fingerprint(tool));
   }
   return h.add(setup.done_before).done();
 }
 
-std::string setup_path(const Setup& setup) { return fmt::format("op {}", setup.op); }
+std::string setup_path(const Setup& setup) {
+  return fmt::format("op {}", setup.op);
+}
 
 }  // namespace sparewright::route

@@ -1,9 +1,9 @@
 #include "core/route/printing.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+#include <fmt/format.h>
 
 namespace sparewright::route {
 namespace {
@@ -30,12 +30,17 @@ int Printing::places(bool is_fine) const {
   return is_fine ? plain_places + 1 : plain_places;
 }
 
-std::string Printing::fine(double mm) const { return quantity::fixed(in_unit(mm), places(true)); }
-std::string Printing::plain(double mm) const { return quantity::fixed(in_unit(mm), places(false)); }
+std::string Printing::fine(double mm) const {
+  return quantity::fixed(in_unit(mm), places(true));
+}
+std::string Printing::plain(double mm) const {
+  return quantity::fixed(in_unit(mm), places(false));
+}
 
 std::string Printing::nominal(double mm) const {
   std::string number = plain(mm);
-  while (number.ends_with('0')) number.pop_back();
+  while (number.ends_with('0'))
+    number.pop_back();
   if (number.ends_with('.')) number.pop_back();
   return fmt::format("{} {}", number, unit_name());
 }
@@ -62,7 +67,9 @@ std::string Printing::size_with_room(double nominal_mm, double least_mm, double 
   return fmt::format("{} ±{}", quantity::fixed(printed, p), quantity::fixed(rounded_down(room, p), p));
 }
 
-std::string Printing::unit_name() const { return system_ == quantity::UnitSystem::kInch ? "in" : "mm"; }
+std::string Printing::unit_name() const {
+  return system_ == quantity::UnitSystem::kInch ? "in" : "mm";
+}
 
 std::string or_not_known(const ledger::Figure& figure, const std::string& text) {
   return figure.known() ? text : "NOT KNOWN";

@@ -26,7 +26,8 @@ namespace sparewright::route {
 struct Route {
   Plan plan;
   part::Part part;
-  std::optional<handbook::Work> work;  // the material as the cutting tables see it; none where it is not known
+  std::optional<handbook::Work>
+      work;  // the material as the cutting tables see it; none where it is not known
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
 };
 

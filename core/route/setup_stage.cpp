@@ -1,6 +1,6 @@
-#include <fmt/format.h>
-
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/route/bench.hpp"
 
@@ -46,13 +46,17 @@ std::vector<ledger::Stage> stages(const Route& route) {
   return all;
 }
 
-std::string sheet_path(const Setup& setup) { return setup_path(setup) + "/sheet"; }
+std::string sheet_path(const Setup& setup) {
+  return setup_path(setup) + "/sheet";
+}
 
 const ledger::Figure& Bench::feature_figure(std::string_view feature, std::string_view local) const {
   return pen.ask(fmt::format("{}/{}", part::feature_path(feature), local));
 }
 
-const ledger::Figure& Bench::side(part::Face face) const { return pen.ask(part::side_path(route.part, face)); }
+const ledger::Figure& Bench::side(part::Face face) const {
+  return pen.ask(part::side_path(route.part, face));
+}
 
 const ledger::Figure& Bench::error_root(const std::string& local, double standard_uncertainty_mm,
                                         std::string source) const {
@@ -65,8 +69,8 @@ const ledger::Figure& Bench::error_root(const std::string& local, double standar
   return pen.root(local, root);
 }
 
-const ledger::Figure& Bench::choice(const std::string& local, quantity::Kind kind, double base, std::string words,
-                                    std::vector<const ledger::Figure*> inputs) const {
+const ledger::Figure& Bench::choice(const std::string& local, quantity::Kind kind, double base,
+                                    std::string words, std::vector<const ledger::Figure*> inputs) const {
   ledger::Decision decision;
   decision.kind = kind;
   decision.value = base;
@@ -77,7 +81,8 @@ const ledger::Figure& Bench::choice(const std::string& local, quantity::Kind kin
 
 Line& Bench::add_line(std::string says) {
   int number = 1;
-  for (const Item& item : sheet.items) number += std::holds_alternative<Line>(item) ? 1 : 0;
+  for (const Item& item : sheet.items)
+    number += std::holds_alternative<Line>(item) ? 1 : 0;
   Line line;
   line.number = number;
   line.says = std::move(says);
@@ -85,6 +90,8 @@ Line& Bench::add_line(std::string says) {
   return std::get<Line>(sheet.items.back());
 }
 
-double from_half_width(double half_width_mm) { return half_width_mm / std::sqrt(3.0); }
+double from_half_width(double half_width_mm) {
+  return half_width_mm / std::sqrt(3.0);
+}
 
 }  // namespace sparewright::route

@@ -5,20 +5,25 @@ namespace {
 
 void add(base::Hasher& h, const std::vector<std::string>& lines) {
   h.add(static_cast<std::uint64_t>(lines.size()));
-  for (const std::string& line : lines) h.add(line);
+  for (const std::string& line : lines)
+    h.add(line);
 }
 
 void add(base::Hasher& h, const Line& l) {
-  h.add(l.number).add(l.says).add(l.x_reads).add(l.y_reads).add(l.z_reads).add(l.rpm).add(l.feed).add(l.expect);
+  h.add(l.number).add(l.says).add(l.x_reads).add(l.y_reads).add(l.z_reads).add(l.rpm).add(l.feed).add(
+      l.expect);
   h.add(l.to_fill);
 }
 
 void add(base::Hasher& h, const Stop& s) {
   h.add(s.says).add(s.rule).add(static_cast<std::uint64_t>(s.readings.size()));
-  for (const ProofReading& reading : s.readings) h.add(reading.what).add(reading.expect);
+  for (const ProofReading& reading : s.readings)
+    h.add(reading.what).add(reading.expect);
 }
 
-void add(base::Hasher& h, const Note& n) { h.add(n.says); }
+void add(base::Hasher& h, const Note& n) {
+  h.add(n.says);
+}
 
 void add(base::Hasher& h, const PlanView::Rectangle& r) {
   h.add(r.name).add(r.left_mm).add(r.near_mm).add(r.right_mm).add(r.far_mm).add(r.cut_here);
@@ -26,8 +31,10 @@ void add(base::Hasher& h, const PlanView::Rectangle& r) {
 
 void add(base::Hasher& h, const PlanView& v) {
   add(h, v.work);
-  for (const auto& c : v.holes) h.add(c.name).add(c.x_mm).add(c.y_mm).add(c.radius_mm).add(c.cut_here);
-  for (const auto& flat : v.flats) add(h, flat);
+  for (const auto& c : v.holes)
+    h.add(c.name).add(c.x_mm).add(c.y_mm).add(c.radius_mm).add(c.cut_here);
+  for (const auto& flat : v.flats)
+    add(h, flat);
   h.add(v.x_rises_right).add(v.y_rises_away).add(v.jaw_left_mm).add(v.jaw_right_mm).add(v.parallel_mm);
   h.add(v.left_side).add(v.right_side).add(v.near_side).add(v.far_side);
 }
@@ -37,8 +44,8 @@ void add(base::Hasher& h, const PlanView& v) {
 base::Fingerprint fingerprint(const SetupSheet& s) {
   base::Hasher h;
   h.add(s.op).add(s.name).add(s.done_before).add(s.stock).add(s.the_rest);
-  for (const auto* lines : {&s.sizes_that_matter, &s.machine, &s.check, &s.hold, &s.pick_up, &s.before_unclamp,
-                            &s.if_wrong, &s.cautions}) {
+  for (const auto* lines : {&s.sizes_that_matter, &s.machine, &s.check, &s.hold, &s.pick_up,
+                            &s.before_unclamp, &s.if_wrong, &s.cautions}) {
     add(h, *lines);
   }
   for (const Item& item : s.items) {

@@ -17,10 +17,10 @@ struct Line {
   std::string x_reads;  // "5t + 62"; empty where nothing is dialled
   std::string y_reads;
   std::string z_reads;
-  std::string rpm;      // "660", "hand"
-  std::string feed;     // "0.003 a turn", "hand, oil"
-  std::string expect;   // "0.6256-0.6264"
-  bool to_fill = false; // a blank for the size found, else a box to tick
+  std::string rpm;       // "660", "hand"
+  std::string feed;      // "0.003 a turn", "hand, oil"
+  std::string expect;    // "0.6256-0.6264"
+  bool to_fill = false;  // a blank for the size found, else a box to tick
 };
 
 // One reading to take: what, what it must show.
@@ -61,14 +61,14 @@ struct PlanView {
     bool cut_here = false;
   };
   Rectangle work;
-  std::vector<Circle> holes;       // those that open to the top
-  std::vector<Rectangle> flats;    // milled from the top
-  bool x_rises_right = true;       // which way the collar readings rise
+  std::vector<Circle> holes;     // those that open to the top
+  std::vector<Rectangle> flats;  // milled from the top
+  bool x_rises_right = true;     // which way the collar readings rise
   bool y_rises_away = true;
-  double jaw_left_mm = 0.0;        // the jaws along x
+  double jaw_left_mm = 0.0;  // the jaws along x
   double jaw_right_mm = 0.0;
-  double parallel_mm = 0.0;        // thickness of the parallels, along both jaws
-  std::string left_side;           // names of the part's sides as they lie
+  double parallel_mm = 0.0;  // thickness of the parallels, along both jaws
+  std::string left_side;     // names of the part's sides as they lie
   std::string right_side;
   std::string near_side;
   std::string far_side;
@@ -80,15 +80,15 @@ struct SetupSheet {
   std::string done_before;
   std::string stock;
   std::vector<std::string> sizes_that_matter;
-  std::string the_rest;              // the general tolerance, in full
+  std::string the_rest;  // the general tolerance, in full
   std::vector<std::string> machine;
-  std::vector<std::string> check;    // each with a blank to fill
+  std::vector<std::string> check;  // each with a blank to fill
   std::vector<std::string> hold;
   std::vector<std::string> pick_up;
   std::vector<Item> items;
   std::vector<std::string> before_unclamp;
   std::vector<std::string> if_wrong;
-  std::vector<std::string> cautions; // dangers of this setup, where they sit
+  std::vector<std::string> cautions;  // dangers of this setup, where they sit
   PlanView view;
 };
 

@@ -1,7 +1,7 @@
 // Starting speeds and feeds from the handbook, and the speeds this machine has.
-#include <fmt/format.h>
-
 #include <algorithm>
+
+#include <fmt/format.h>
 
 #include "core/cutting/spindle.hpp"
 #include "core/handbook/cutting_speeds.hpp"
@@ -16,13 +16,14 @@ using quantity::Kind;
 std::string speed_source(const handbook::CuttingSpeed& speed) {
   const auto lowest = std::min_element(speed.printed.begin(), speed.printed.end(),
                                        [](const auto& a, const auto& b) { return a.low < b.low; });
-  return fmt::format("{}; of {} printed rows the lowest", handbook::cite(lowest->source), speed.printed.size());
+  return fmt::format("{}; of {} printed rows the lowest", handbook::cite(lowest->source),
+                     speed.printed.size());
 }
 
 }  // namespace
 
-std::string rpm_text(Bench& bench, const std::string& name, const shop::Tool& tool, handbook::Operation operation,
-                     double diameter_mm) {
+std::string rpm_text(Bench& bench, const std::string& name, const shop::Tool& tool,
+                     handbook::Operation operation, double diameter_mm) {
   ledger::Root start;
   start.kind = Kind::kSpeed;
   start.origin = ledger::Origin::kStandard;
@@ -40,12 +41,12 @@ std::string rpm_text(Bench& bench, const std::string& name, const shop::Tool& to
   size.source = fmt::format("diameter at the cut, {}", tool.name);
   if (diameter_mm > 0.0) size.value = diameter_mm;
   const ledger::Figure& diameter = bench.pen.root(name + " diameter at the cut", size);
-  const ledger::Figure& wanted =
-      bench.pen.work(name + " rpm wanted", Kind::kRotationalSpeed, "cutting speed over half the diameter",
-                     [](auto v, auto d) { return v / (d / 2.0); }, cutting_speed, diameter);
+  const ledger::Figure& wanted = bench.pen.work(
+      name + " rpm wanted", Kind::kRotationalSpeed, "cutting speed over half the diameter",
+      [](auto v, auto d) { return v / (d / 2.0); }, cutting_speed, diameter);
   if (!wanted.known() || bench.setup.machine.speeds_rpm.empty()) return "NOT KNOWN";
-  const auto choice = cutting::choose_speed(wanted.value / quantity::unit::rpm.to_base(1.0),
-                                            bench.setup.machine.speeds_rpm);
+  const auto choice =
+      cutting::choose_speed(wanted.value / quantity::unit::rpm.to_base(1.0), bench.setup.machine.speeds_rpm);
   bench.choice(name + " rpm", Kind::kRotationalSpeed, quantity::unit::rpm.to_base(choice.rpm),
                "the fastest speed of the machine that is not above the one wanted", {&wanted});
   return choice.too_fast ? fmt::format("{} too fast", quantity::fixed(choice.rpm, 0))

@@ -1,9 +1,9 @@
 // What must be measured while the work is still held, what matters, and what to do if a size is lost.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 #include <limits>
+
+#include <fmt/format.h>
 
 #include "core/route/bench.hpp"
 
@@ -58,16 +58,17 @@ void add_holes_apart(Bench& bench, const part::Feature& feature, const std::stri
                            bench.feature_figure(feature.name, local + "/least").value) /
                               2.0);
   }
-  bench.sheet.before_unclamp.push_back(
-      fmt::format("nearest edges, {} and {} {}", other, feature.name,
-                  or_not_known(gap, bench.print.size_with_room(gap.value, gap.value - room, gap.value + room))));
+  bench.sheet.before_unclamp.push_back(fmt::format(
+      "nearest edges, {} and {} {}", other, feature.name,
+      or_not_known(gap, bench.print.size_with_room(gap.value, gap.value - room, gap.value + room))));
 }
 
 // A position as an instrument can touch it: from the side to the near edge of the hole at its aim.
 void add_edge_reading(Bench& bench, const part::Feature& feature, const part::Hole& hole,
                       const part::NamedDimension& d, part::Axis axis) {
   const auto& position = hole.at.at(axis);
-  if (const auto* other = std::get_if<std::string>(&position.from)) return add_holes_apart(bench, feature, *other);
+  if (const auto* other = std::get_if<std::string>(&position.from))
+    return add_holes_apart(bench, feature, *other);
   const bool aims = hole.diameter.duty == Duty::kFits || hole.diameter.duty == Duty::kLocates;
   const Figure& diameter = bench.feature_figure(feature.name, aims ? "diameter/aim" : "diameter");
   const auto near_edge = [](auto place, auto size) { return place - size / 2.0; };
@@ -107,11 +108,13 @@ void add_if_wrong(Bench& bench, const part::Feature& feature, const part::NamedD
   if (!most.known()) return;
   const bool grows = std::holds_alternative<part::Hole>(feature.shape);
   bench.sheet.if_wrong.push_back(
-      grows ? fmt::format("{} over {}: stop, leave it clamped, write down the size found. A sleeve, or a mate made to "
-                          "it, may still save the part.",
-                          feature.name, bench.print.most(most.value, true))
-            : fmt::format("{} under {}: stop, leave it clamped, write down the size found.", feature.name,
-                          bench.print.least(least.value, true)));
+      grows
+          ? fmt::format(
+                "{} over {}: stop, leave it clamped, write down the size found. A sleeve, or a mate made to "
+                "it, may still save the part.",
+                feature.name, bench.print.most(most.value, true))
+          : fmt::format("{} under {}: stop, leave it clamped, write down the size found.", feature.name,
+                        bench.print.least(least.value, true)));
 }
 
 }  // namespace
@@ -128,7 +131,8 @@ void write_before_unclamp(Bench& bench) {
     }
   }
   bench.sheet.before_unclamp.emplace_back("nothing else wants this holding");
-  bench.sheet.if_wrong.emplace_back("A place more than its limit out: do not drill, do not tap, do not unclamp.");
+  bench.sheet.if_wrong.emplace_back(
+      "A place more than its limit out: do not drill, do not tap, do not unclamp.");
   const auto& general = bench.route.part.surroundings.general;
   bench.sheet.the_rest = fmt::format("all others: two places and fractions {}, three places {}",
                                      general.two_places.typed, general.three_places.typed);

@@ -1,8 +1,8 @@
 // The plan view of the work as it is held, from the figures.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/route/bench.hpp"
 
@@ -21,7 +21,8 @@ double blank_side(const Bench& bench, part::Face face) {
 }
 
 bool cut_here(const Setup& setup, const std::string& feature) {
-  return std::any_of(setup.works.begin(), setup.works.end(), [&](const Work& w) { return w.feature == feature; });
+  return std::any_of(setup.works.begin(), setup.works.end(),
+                     [&](const Work& w) { return w.feature == feature; });
 }
 
 PlanView::Rectangle outline(const Bench& bench) {
@@ -36,13 +37,14 @@ PlanView::Rectangle outline(const Bench& bench) {
 }
 
 void add_hole(Bench& bench, const part::Feature& feature, const part::Hole& hole) {
-  const bool open_above = hole.into == bench.orientation.up ||
-                          (!hole.depth && hole.into == part::opposite(bench.orientation.up));
+  const bool open_above =
+      hole.into == bench.orientation.up || (!hole.depth && hole.into == part::opposite(bench.orientation.up));
   if (!open_above) return;
   const auto at = [&](MachineAxis axis) {
     const part::Axis along_part = along(bench.orientation, axis).axis;
-    return on_machine(bench, axis,
-                      bench.feature_figure(feature.name, fmt::format("at {}", part::name_of(along_part))).value);
+    return on_machine(
+        bench, axis,
+        bench.feature_figure(feature.name, fmt::format("at {}", part::name_of(along_part))).value);
   };
   const bool here = cut_here(bench.setup, feature.name);
   const double x = at(MachineAxis::kX);

@@ -1,8 +1,8 @@
 // The works of a setup in their order: holes that stand next to each other in the list are spotted together first.
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
+
+#include <fmt/format.h>
 
 #include "core/route/bench.hpp"
 
@@ -47,7 +47,8 @@ const Figure* room_for_error(Bench& bench, const std::vector<HoleWork>& holes, c
     }
   }
   if (least == nullptr) return nullptr;
-  return &bench.pen.work(name, Kind::kLength, "the least room of any position", [](auto x) { return x; }, *least);
+  return &bench.pen.work(
+      name, Kind::kLength, "the least room of any position", [](auto x) { return x; }, *least);
 }
 
 void add_distance(Bench& bench, Stop& stop, const HoleWork& a, const HoleWork& b) {
@@ -56,8 +57,8 @@ void add_distance(Bench& bench, Stop& stop, const HoleWork& a, const HoleWork& b
     return sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by));
   };
   const Figure& apart =
-      bench.pen.work(fmt::format("{} to {}", a.work->feature, b.work->feature), Kind::kLength, "centre to centre",
-                     hypotenuse, *a.x.wanted, *a.y.wanted, *b.x.wanted, *b.y.wanted);
+      bench.pen.work(fmt::format("{} to {}", a.work->feature, b.work->feature), Kind::kLength,
+                     "centre to centre", hypotenuse, *a.x.wanted, *a.y.wanted, *b.x.wanted, *b.y.wanted);
   stop.readings.push_back({fmt::format("{} to {}", a.work->feature, b.work->feature),
                            or_not_known(apart, bench.print.plain(apart.value))});
 }
@@ -67,17 +68,19 @@ void add_proof(Bench& bench, const std::vector<HoleWork>& holes, int group) {
   const Figure* room = room_for_error(bench, holes, fmt::format("spots {}/room", group));
   if (room == nullptr) return;
   Stop stop;
-  stop.says = "STOP. Caliper, same-side edges of the dimples; from a side, both edges of the dimple and halve.";
+  stop.says =
+      "STOP. Caliper, same-side edges of the dimples; from a side, both edges of the dimple and halve.";
   const HoleWork& first = holes.front();
   for (const MachineAxis axis : {MachineAxis::kX, MachineAxis::kY}) {
     const Dialled& dialled = axis == MachineAxis::kX ? first.x : first.y;
-    stop.readings.push_back({fmt::format("{} to {}", part::name_of(pick_up_of(bench.setup, axis).side),
-                                         first.work->feature),
-                             or_not_known(*dialled.wanted, bench.print.plain(std::abs(dialled.wanted->value)))});
+    stop.readings.push_back(
+        {fmt::format("{} to {}", part::name_of(pick_up_of(bench.setup, axis).side), first.work->feature),
+         or_not_known(*dialled.wanted, bench.print.plain(std::abs(dialled.wanted->value)))});
   }
   for (std::size_t i = 1; i < holes.size(); ++i) {
     const std::size_t first_other = holes.size() > 3 ? i - 1 : 0;  // all pairs of three, else a chain
-    for (std::size_t j = first_other; j < i; ++j) add_distance(bench, stop, holes[j], holes[i]);
+    for (std::size_t j = first_other; j < i; ++j)
+      add_distance(bench, stop, holes[j], holes[i]);
   }
   if (!room->known()) {
     stop.rule = "How far out means stop is NOT KNOWN: " + room->missing.front();
@@ -92,7 +95,8 @@ void add_proof(Bench& bench, const std::vector<HoleWork>& holes, int group) {
 void write_group(Bench& bench, const std::vector<HoleWork>& holes, int group) {
   write_spots(bench, holes);
   add_proof(bench, holes, group);
-  for (const HoleWork& w : holes) write_hole(bench, w);
+  for (const HoleWork& w : holes)
+    write_hole(bench, w);
 }
 
 }  // namespace
@@ -101,8 +105,9 @@ void write_spots(Bench& bench, const std::vector<HoleWork>& holes) {
   for (const HoleWork& w : holes) {
     const shop::Tool* spot = tool_of(*w.work, ToolKind::kSpotDrill);
     if (spot == nullptr) continue;
-    Line& line = bench.add_line(fmt::format("spot {}, dimple {}", w.work->feature,
-                                            bench.print.system() == quantity::UnitSystem::kInch ? "0.1" : "2.5"));
+    Line& line =
+        bench.add_line(fmt::format("spot {}, dimple {}", w.work->feature,
+                                   bench.print.system() == quantity::UnitSystem::kInch ? "0.1" : "2.5"));
     line.x_reads = w.x.reads;
     line.y_reads = w.y.reads;
     line.rpm = rpm_text(bench, fmt::format("{}/{}", w.work->feature, spot->name), *spot,

@@ -1,9 +1,9 @@
 #include "core/shop/collar.hpp"
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <cstdlib>
+
+#include <fmt/format.h>
 
 #include "core/quantity/display.hpp"
 
@@ -38,7 +38,9 @@ Turning increases_coordinate(const Collar& collar) {
   return Turning::kCounterclockwise;
 }
 
-Turning deepens(const Collar& collar) { return opposite(increases_coordinate(collar)); }
+Turning deepens(const Collar& collar) {
+  return opposite(increases_coordinate(collar));
+}
 
 CollarReading collar_reading(const Collar& collar, quantity::Length travel, Turning increasing, double step) {
   const double in_divisions = travel / collar.division();

@@ -42,10 +42,11 @@ struct Collar {
 // turns (and the half turn beyond that takes up the slack), then come up to `division`.
 struct CollarReading {
   long turns = 0;
-  double division = 0.0;       // on the collar as numbered, rounded to the step asked for; 0 <= division < divisions
+  double division =
+      0.0;  // on the collar as numbered, rounded to the step asked for; 0 <= division < divisions
   Turning finish = Turning::kClockwise;  // the direction every move ends in
-  quantity::Length lands_at;   // where the rounded reading puts the tool
-  quantity::Length rounding;   // lands_at less wanted
+  quantity::Length lands_at;             // where the rounded reading puts the tool
+  quantity::Length rounding;             // lands_at less wanted
 };
 
 // travel: the wanted way from the zero, as the collar reads it (on diameter for a diametral collar).

@@ -28,15 +28,15 @@ struct Travel {
 struct Machine {
   std::string name;
   MachineKind kind = MachineKind::kVerticalMill;
-  std::vector<double> speeds_rpm;                  // rising, more than 0
+  std::vector<double> speeds_rpm;  // rising, more than 0
   std::optional<quantity::Power> power;
-  std::optional<quantity::Length> quiet_cut;       // heaviest depth it takes without complaint
+  std::optional<quantity::Length> quiet_cut;  // heaviest depth it takes without complaint
   Travel travel;
-  std::map<std::string, Collar> collars;           // "x", "y", "z"
-  std::optional<quantity::Length> head_tram;       // out of square, over tram_sweep
+  std::map<std::string, Collar> collars;      // "x", "y", "z"
+  std::optional<quantity::Length> head_tram;  // out of square, over tram_sweep
   std::optional<quantity::Length> tram_sweep;
   std::optional<quantity::Length> jaw_lift;
-  std::string out_of_use;                          // why, or empty
+  std::string out_of_use;  // why, or empty
 };
 
 struct Parallel {
@@ -70,7 +70,7 @@ struct Tool {
   std::string name;
   ToolKind kind = ToolKind::kTwistDrill;
   handbook::ToolMaterial material = handbook::ToolMaterial::kHighSpeedSteel;
-  std::optional<quantity::Typed> diameter;     // as measured where it was; the tip for an edge finder
+  std::optional<quantity::Typed> diameter;  // as measured where it was; the tip for an edge finder
   bool diameter_measured = false;
   std::optional<quantity::Length> reach;       // how deep it can go: flutes, bar
   std::optional<quantity::Length> pilot;       // of a counterbore

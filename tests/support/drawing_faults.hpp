@@ -2,12 +2,12 @@
 // or that are not where their box says; white text that does not lie on black.
 #pragma once
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <numbers>
 #include <string>
 #include <vector>
+
+#include <fmt/format.h>
 
 #include "drawing/display_list.hpp"
 
@@ -24,7 +24,8 @@ class DrawingFaults {
     for (std::size_t i = 0; i < texts_.size(); ++i) {
       check(*texts_[i]);
       for (std::size_t j = 0; j < i; ++j) {
-        if (drawing::overlap(texts_[i]->box, texts_[j]->box)) add(*texts_[i], "overlaps '" + texts_[j]->says + "'");
+        if (drawing::overlap(texts_[i]->box, texts_[j]->box))
+          add(*texts_[i], "overlaps '" + texts_[j]->says + "'");
       }
     }
     for (const drawing::Element& element : list_) {
@@ -61,8 +62,8 @@ class DrawingFaults {
   void segment(drawing::Point from, drawing::Point to, double width_mm) {
     for (const drawing::Text* text : texts_) {
       if (drawing::crosses(drawing::Segment{from, to}, drawing::grown(text->box, width_mm / 2.0))) {
-        add(*text, fmt::format("is crossed by a line from {:.1f}, {:.1f} to {:.1f}, {:.1f}", from.x_mm, from.y_mm,
-                               to.x_mm, to.y_mm));
+        add(*text, fmt::format("is crossed by a line from {:.1f}, {:.1f} to {:.1f}, {:.1f}", from.x_mm,
+                               from.y_mm, to.x_mm, to.y_mm));
       }
     }
     if (!drawing::holds(page_, {std::min(from.x_mm, to.x_mm), std::min(from.y_mm, to.y_mm),
@@ -82,10 +83,12 @@ class DrawingFaults {
       return drawing::Point{a.centre.x_mm + a.radius_mm * std::cos(angle),
                             a.centre.y_mm + a.radius_mm * std::sin(angle)};
     };
-    for (int i = 0; i < kChords; ++i) segment(at(i), at(i + 1), drawing::stroke_of(a.weight).width_mm);
+    for (int i = 0; i < kChords; ++i)
+      segment(at(i), at(i + 1), drawing::stroke_of(a.weight).width_mm);
   }
   void check_lines(const drawing::Filled& f) {
-    for (std::size_t i = 0; i < f.corners.size(); ++i) segment(f.corners[i], f.corners[(i + 1) % f.corners.size()], 0.0);
+    for (std::size_t i = 0; i < f.corners.size(); ++i)
+      segment(f.corners[i], f.corners[(i + 1) % f.corners.size()], 0.0);
   }
   void check_lines(const drawing::Text& /*text*/) {}
 

@@ -9,7 +9,8 @@ namespace sparewright::tests {
 
 class FixedRuler final : public drawing::Ruler {
  public:
-  [[nodiscard]] drawing::TextSize measure(std::string_view says, const drawing::TextStyle& style) const override {
+  [[nodiscard]] drawing::TextSize measure(std::string_view says,
+                                          const drawing::TextStyle& style) const override {
     const auto characters = std::count_if(says.begin(), says.end(), [](char c) {
       return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U;  // not the further bytes of one
     });

@@ -2,12 +2,12 @@
 // build/golden/<same path> and fails; tools/approve_golden.sh takes the found ones over after they were looked at.
 #pragma once
 
-#include <gtest/gtest.h>
-
 #include <filesystem>
 #include <fstream>
 #include <sstream>
 #include <string>
+
+#include <gtest/gtest.h>
 
 namespace sparewright::tests {
 

@@ -1,10 +1,10 @@
 // A whole job from texts to verdicts, for tests: everything but what is asked about is the same plain block and shop.
 #pragma once
 
-#include <gtest/gtest.h>
-
 #include <cmath>
 #include <string>
+
+#include <gtest/gtest.h>
 
 #include "core/base/messages.hpp"
 #include "core/job/job.hpp"
@@ -88,8 +88,9 @@ diameter = "0.500"
 }
 
 // A block 4 x 3 x 1 in of 1018, with a pin read 0.5000 by the fine instrument.
-inline std::string job_with(const std::string& sections, const std::string& blank_size =
-                                                             R"({ length = "4", width = "3", thickness = "1" })") {
+inline std::string job_with(
+    const std::string& sections,
+    const std::string& blank_size = R"({ length = "4", width = "3", thickness = "1" })") {
   return R"(
 [job]
 title = "Test job"
@@ -153,7 +154,8 @@ struct Judged {
 inline std::string troubles_of(const std::string& job_text, const std::string& shop_text = plain_shop()) {
   std::string all;
   const auto tell = [&](const base::Failures& failures) {
-    for (const base::Failure& failure : failures) all += base::report(failure) + "\n";
+    for (const base::Failure& failure : failures)
+      all += base::report(failure) + "\n";
   };
   const auto shop_document = text::Document::parse(shop_text, "test.shop.toml");
   if (!shop_document) return base::report(shop_document.error()) + "\n";

@@ -13,7 +13,8 @@ namespace sparewright::tests {
 
 inline std::string levelled(std::string_view text) {
   static constexpr std::pair<std::string_view, std::string_view> kSame[] = {
-      {"\u00A0", ""}, {"\u2009", ""}, {"\u2007", ""}, {"\u2044", "/"}, {"\u2013", "-"}, {"\u2212", "-"}, {"\u00D7", "x"}};
+      {"\u00A0", ""},  {"\u2009", ""},  {"\u2007", ""}, {"\u2044", "/"},
+      {"\u2013", "-"}, {"\u2212", "-"}, {"\u00D7", "x"}};
   std::string out;
   while (!text.empty()) {
     std::size_t taken = 1;
@@ -44,7 +45,8 @@ inline std::string said(const std::vector<sheets::Page>& pages) {
       const auto* text = std::get_if<drawing::Text>(&element);
       if (text == nullptr) continue;
       const bool is_count = text->says.find("one off") != std::string::npos;
-      const bool is_repeated = is_count || stands_on(page + 1, element) || (page > 0 && stands_on(page - 1, element));
+      const bool is_repeated =
+          is_count || stands_on(page + 1, element) || (page > 0 && stands_on(page - 1, element));
       (is_repeated ? repeated : rest) += text->says + " ";
     }
   }
@@ -58,8 +60,8 @@ inline std::string without_stop(std::string says) {
 
 inline std::vector<std::string> texts_of(const route::SetupSheet& s) {
   std::vector<std::string> all{s.name, s.done_before, s.stock, s.the_rest};
-  for (const auto* list :
-       {&s.sizes_that_matter, &s.machine, &s.check, &s.hold, &s.pick_up, &s.before_unclamp, &s.if_wrong, &s.cautions}) {
+  for (const auto* list : {&s.sizes_that_matter, &s.machine, &s.check, &s.hold, &s.pick_up, &s.before_unclamp,
+                           &s.if_wrong, &s.cautions}) {
     all.insert(all.end(), list->begin(), list->end());
   }
   for (const route::Item& item : s.items) {
@@ -70,11 +72,14 @@ inline std::vector<std::string> texts_of(const route::SetupSheet& s) {
     } else {
       const auto& stop = std::get<route::Stop>(item);
       all.insert(all.end(), {without_stop(stop.says), stop.rule});
-      for (const auto& reading : stop.readings) all.insert(all.end(), {reading.what, reading.expect});
+      for (const auto& reading : stop.readings)
+        all.insert(all.end(), {reading.what, reading.expect});
     }
   }
-  for (const auto& hole : s.view.holes) all.push_back(hole.name);
-  for (const auto& flat : s.view.flats) all.push_back(flat.name);
+  for (const auto& hole : s.view.holes)
+    all.push_back(hole.name);
+  for (const auto& flat : s.view.flats)
+    all.push_back(flat.name);
   all.insert(all.end(), {s.view.left_side, s.view.right_side, s.view.near_side, s.view.far_side});
   return all;
 }
@@ -84,9 +89,12 @@ inline std::vector<std::string> texts_of(const sheets::FirstSheet& f) {
   for (const auto* list : {&f.sizes_that_matter, &f.cautions, &f.hardware, &f.tools}) {
     all.insert(all.end(), list->begin(), list->end());
   }
-  for (const auto& m : f.mates) all.insert(all.end(), {m.name, m.measured, m.good_to, m.how});
-  for (const auto& c : f.checks) all.insert(all.end(), {c.check, c.subject, c.margin, c.reason, c.todo});
-  for (const auto& q : f.queries) all.insert(all.end(), {q.says, q.happens, q.todo, q.overruled});
+  for (const auto& m : f.mates)
+    all.insert(all.end(), {m.name, m.measured, m.good_to, m.how});
+  for (const auto& c : f.checks)
+    all.insert(all.end(), {c.check, c.subject, c.margin, c.reason, c.todo});
+  for (const auto& q : f.queries)
+    all.insert(all.end(), {q.says, q.happens, q.todo, q.overruled});
   return all;
 }
 

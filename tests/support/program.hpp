@@ -1,16 +1,16 @@
 // Runs the built program as a user does, in a folder of its own that holds copies of the examples.
 #pragma once
 
-#include <gtest/gtest.h>
-#include <sys/wait.h>
-#include <unistd.h>
-
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <string>
+
+#include <gtest/gtest.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 namespace sparewright::tests {
 
@@ -31,7 +31,8 @@ class ProgramTest : public testing::Test {
     std::string name = (std::filesystem::temp_directory_path() / "sparewright-XXXXXX").string();
     ASSERT_NE(::mkdtemp(name.data()), nullptr);
     folder_ = name;
-    for (const auto& entry : std::filesystem::directory_iterator(std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "examples")) {
+    for (const auto& entry :
+         std::filesystem::directory_iterator(std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "examples")) {
       if (entry.is_regular_file()) std::filesystem::copy(entry.path(), folder_);
     }
   }
@@ -39,13 +40,14 @@ class ProgramTest : public testing::Test {
 
   // Runs `sparewright <arguments>` in the folder; `before` are shell words in front, as a limit.
   Ran run(const std::string& arguments, const std::string& before = {}) {
-    const std::string command = "cd '" + folder_.string() + "' && " + before + " '" + SPAREWRIGHT_PROGRAM + "' " +
-                                arguments + " 2> .err";
+    const std::string command = "cd '" + folder_.string() + "' && " + before + " '" + SPAREWRIGHT_PROGRAM +
+                                "' " + arguments + " 2> .err";
     Ran ran;
     FILE* pipe = ::popen(command.c_str(), "r");
     if (pipe == nullptr) return ran;
     char chunk[4096];
-    while (const std::size_t n = std::fread(chunk, 1, sizeof chunk, pipe)) ran.out.append(chunk, n);
+    while (const std::size_t n = std::fread(chunk, 1, sizeof chunk, pipe))
+      ran.out.append(chunk, n);
     const int ended = ::pclose(pipe);
     ran.status = WIFEXITED(ended) ? WEXITSTATUS(ended) : -1;
     ran.err = contents(folder_ / ".err");
@@ -59,10 +61,12 @@ class ProgramTest : public testing::Test {
   [[nodiscard]] std::filesystem::path at(const std::string& name) const { return folder_ / name; }
 
   // A copy of a file with one piece of text put in place of another, every time it stands there.
-  void change(const std::string& from, const std::string& to, const std::string& old_text, const std::string& new_text) {
+  void change(const std::string& from, const std::string& to, const std::string& old_text,
+              const std::string& new_text) {
     std::string text = read(from);
     std::size_t count = 0;
-    for (std::size_t i = text.find(old_text); i != std::string::npos; i = text.find(old_text, i + new_text.size())) {
+    for (std::size_t i = text.find(old_text); i != std::string::npos;
+         i = text.find(old_text, i + new_text.size())) {
       text.replace(i, old_text.size(), new_text);
       ++count;
     }

@@ -29,18 +29,45 @@ class Dice {
 };
 
 inline std::string random_text(Dice& dice, int most_words) {
-  static const std::vector<std::string> kWords{
-      "bore",   "hole 1", "the",   "0.8750-0.8758", "3/8-16", "1-1/4", "touch", "Größe", "underside", "clockwise,",
-      "jaw",    "at",     "±0.004", "[vise]",       "ČÁST",   "x",     "STOP.", "hand",  "ÅÄÖgjpqy",  "counterbore",
-      "1/64",   "lift;",  "deep",  "0.003",         "more",   "than",  "ƒ",     "✓",     "through-and-through"};
+  static const std::vector<std::string> kWords{"bore",
+                                               "hole 1",
+                                               "the",
+                                               "0.8750-0.8758",
+                                               "3/8-16",
+                                               "1-1/4",
+                                               "touch",
+                                               "Größe",
+                                               "underside",
+                                               "clockwise,",
+                                               "jaw",
+                                               "at",
+                                               "±0.004",
+                                               "[vise]",
+                                               "ČÁST",
+                                               "x",
+                                               "STOP.",
+                                               "hand",
+                                               "ÅÄÖgjpqy",
+                                               "counterbore",
+                                               "1/64",
+                                               "lift;",
+                                               "deep",
+                                               "0.003",
+                                               "more",
+                                               "than",
+                                               "ƒ",
+                                               "✓",
+                                               "through-and-through"};
   std::string text;
-  for (int i = dice.whole(1, most_words); i > 0; --i) text += (text.empty() ? "" : " ") + dice.of(kWords);
+  for (int i = dice.whole(1, most_words); i > 0; --i)
+    text += (text.empty() ? "" : " ") + dice.of(kWords);
   return text;
 }
 
 inline std::vector<std::string> random_texts(Dice& dice, int most, int most_words) {
   std::vector<std::string> texts;
-  for (int i = dice.whole(0, most); i > 0; --i) texts.push_back(random_text(dice, most_words));
+  for (int i = dice.whole(0, most); i > 0; --i)
+    texts.push_back(random_text(dice, most_words));
   return texts;
 }
 
@@ -48,7 +75,8 @@ inline std::string random_reading(Dice& dice) {
   if (dice.one_in(8)) return "";
   if (dice.one_in(20)) return "NOT KNOWN";
   const char* sign = dice.one_in(3) ? "-" : "";
-  return sign + std::to_string(dice.whole(0, 30)) + (*sign == '-' ? "t - " : "t + ") + std::to_string(dice.whole(0, 199));
+  return sign + std::to_string(dice.whole(0, 30)) + (*sign == '-' ? "t - " : "t + ") +
+         std::to_string(dice.whole(0, 199));
 }
 
 inline route::PlanView random_view(Dice& dice) {
@@ -61,7 +89,8 @@ inline route::PlanView random_view(Dice& dice) {
   v.work.far_mm = v.work.near_mm + width;
   for (int i = dice.whole(0, dice.one_in(10) ? 40 : 8); i > 0; --i) {
     v.holes.push_back({random_text(dice, 2), dice.real(v.work.left_mm, v.work.right_mm),
-                       dice.real(v.work.near_mm, v.work.far_mm), dice.real(0.5, 0.25 * width), dice.one_in(2)});
+                       dice.real(v.work.near_mm, v.work.far_mm), dice.real(0.5, 0.25 * width),
+                       dice.one_in(2)});
     if (dice.one_in(5)) {  // a counterbore about it
       route::PlanView::Circle larger = v.holes.back();
       larger.name.clear();
@@ -107,14 +136,16 @@ inline route::SetupSheet random_setup(Dice& dice) {
   for (int i = 0; i < items; ++i) {
     if (dice.one_in(7)) {
       route::Stop stop{"STOP. " + random_text(dice, 10), {}, random_text(dice, 14)};
-      for (int r = dice.whole(0, 5); r > 0; --r) stop.readings.push_back({random_text(dice, 4), "2.305"});
+      for (int r = dice.whole(0, 5); r > 0; --r)
+        stop.readings.push_back({random_text(dice, 4), "2.305"});
       s.items.emplace_back(std::move(stop));
     } else if (dice.one_in(8)) {
       s.items.emplace_back(route::Note{random_text(dice, 24)});
     } else {
-      s.items.emplace_back(route::Line{i + 1, random_text(dice, 7), random_reading(dice), random_reading(dice),
-                                       with_z ? random_reading(dice) : "", std::to_string(dice.whole(60, 3000)),
-                                       random_text(dice, 3), random_text(dice, 3), dice.one_in(2)});
+      s.items.emplace_back(route::Line{i + 1, random_text(dice, 7), random_reading(dice),
+                                       random_reading(dice), with_z ? random_reading(dice) : "",
+                                       std::to_string(dice.whole(60, 3000)), random_text(dice, 3),
+                                       random_text(dice, 3), dice.one_in(2)});
     }
   }
   s.before_unclamp = random_texts(dice, 9, 10);

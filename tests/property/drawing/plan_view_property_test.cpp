@@ -21,8 +21,8 @@ TEST(PlanViewProperty, NothingOverlaps) {
   for (int i = 0; i < kViews; ++i) {
     const route::PlanView view = tests::random_view(dice);
     const double larger = dice.real(1.0, 1.4);
-    const PictureRoom room{dice.real(larger * kLeastPicture_mm, 190.0), dice.real(larger * kLeastPicture_mm, 120.0),
-                           larger};
+    const PictureRoom room{dice.real(larger * kLeastPicture_mm, 190.0),
+                           dice.real(larger * kLeastPicture_mm, 120.0), larger};
     const auto picture = plan_view(view, room, ruler);
     ASSERT_TRUE(picture.has_value());
     EXPECT_LE(picture->height_mm, room.height_mm + 1e-9) << "view " << i;
@@ -31,7 +31,8 @@ TEST(PlanViewProperty, NothingOverlaps) {
       ADD_FAILURE() << "seed " << kSeed << ", view " << i << ": " << fault;
     }
     names += view.holes.size() + view.flats.size() - picture->not_named.size();
-    for (const Element& e : picture->list) leaders += std::holds_alternative<Filled>(e) ? 1U : 0U;
+    for (const Element& e : picture->list)
+      leaders += std::holds_alternative<Filled>(e) ? 1U : 0U;
   }
   EXPECT_GT(names, 500U);
   EXPECT_GT(leaders, 1000U);  // diamonds and the arrows of the compass among them: four a picture
@@ -42,7 +43,8 @@ TEST(PlanViewProperty, IsTheSameEveryTime) {
   tests::Dice dice(kSeed + 1);
   for (int i = 0; i < 20; ++i) {
     const route::PlanView view = tests::random_view(dice);
-    EXPECT_EQ(to_json(plan_view(view, {90.0, 70.0}, ruler)->list), to_json(plan_view(view, {90.0, 70.0}, ruler)->list));
+    EXPECT_EQ(to_json(plan_view(view, {90.0, 70.0}, ruler)->list),
+              to_json(plan_view(view, {90.0, 70.0}, ruler)->list));
   }
 }
 

@@ -22,7 +22,8 @@ FirstSheet random_first(tests::Dice& dice) {
   f.blank = tests::random_text(dice, 5);
   f.sizes_in = "inches";
   for (int i = dice.whole(0, 5); i > 0; --i) {
-    f.mates.push_back({tests::random_text(dice, 3), "0.7498", tests::random_text(dice, 4), tests::random_text(dice, 9)});
+    f.mates.push_back(
+        {tests::random_text(dice, 3), "0.7498", tests::random_text(dice, 4), tests::random_text(dice, 9)});
   }
   f.sizes_that_matter = tests::random_texts(dice, 8, 6);
   f.the_rest = tests::random_text(dice, 12);
@@ -32,8 +33,9 @@ FirstSheet random_first(tests::Dice& dice) {
                         tests::random_text(dice, 12), dice.one_in(2) ? "" : tests::random_text(dice, 8)});
   }
   for (int i = dice.whole(0, 3); i > 0; --i) {
-    f.queries.push_back({tests::random_text(dice, 8), tests::random_text(dice, 9), tests::random_text(dice, 8),
-                         dice.one_in(2), dice.one_in(2) ? "" : tests::random_text(dice, 9)});
+    f.queries.push_back({tests::random_text(dice, 8), tests::random_text(dice, 9),
+                         tests::random_text(dice, 8), dice.one_in(2),
+                         dice.one_in(2) ? "" : tests::random_text(dice, 9)});
   }
   f.cautions = tests::random_texts(dice, 2, 12);
   f.hardware = tests::random_texts(dice, 9, 6);
@@ -41,11 +43,14 @@ FirstSheet random_first(tests::Dice& dice) {
   return f;
 }
 
-std::string wanted(const std::string& text) { return tests::levelled(base::worded(text, base::Dialect::kAmerican)); }
+std::string wanted(const std::string& text) {
+  return tests::levelled(base::worded(text, base::Dialect::kAmerican));
+}
 
 // With words levelled on both sides: names keep their brackets, product text does not.
 bool holds_text(const std::string& said, const std::string& text) {
-  return said.find(wanted(text)) != std::string::npos || said.find(tests::levelled(text)) != std::string::npos;
+  return said.find(wanted(text)) != std::string::npos ||
+         said.find(tests::levelled(text)) != std::string::npos;
 }
 
 TEST(PagesProperty, EveryTextIsThereAndNothingOverlaps) {
@@ -57,14 +62,17 @@ TEST(PagesProperty, EveryTextIsThereAndNothingOverlaps) {
   std::size_t pages_of_sheets = 0;
   while (sheets < kSheets) {
     Packet packet{tests::random_text(dice, dice.one_in(10) ? 60 : 6), "B", random_first(dice), {}};
-    for (int i = 0; i < 9; ++i) packet.setups.push_back(tests::random_setup(dice));
+    for (int i = 0; i < 9; ++i)
+      packet.setups.push_back(tests::random_setup(dice));
     const PaperOptions options{dice.one_in(2) ? Paper::kA4 : Paper::kLetter, base::Dialect::kAmerican};
     const auto all = laid_out(packet, options, **press);
     ASSERT_TRUE(all.has_value()) << base::report(all.error());
     for (std::size_t p = 0; p < all->size(); ++p) {
       const Page& page = (*all)[p];
-      for (const std::string& fault : tests::drawing_faults(page.list, {0.0, 0.0, page.width_mm, page.height_mm})) {
-        ADD_FAILURE() << "seed " << kSeed << ", after " << sheets << " sheets, page " << p + 1 << ": " << fault;
+      for (const std::string& fault :
+           tests::drawing_faults(page.list, {0.0, 0.0, page.width_mm, page.height_mm})) {
+        ADD_FAILURE() << "seed " << kSeed << ", after " << sheets << " sheets, page " << p + 1 << ": "
+                      << fault;
       }
     }
     const std::string said = tests::said(*all);

@@ -1,8 +1,8 @@
 // What each command prints for the example, its exit status, and the shape of its JSON.
-#include <gmock/gmock.h>
-
-#include <nlohmann/json.hpp>
 #include <set>
+
+#include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
 
 #include "golden.hpp"
 #include "program.hpp"
@@ -10,15 +10,16 @@
 namespace sparewright {
 namespace {
 
+using nlohmann::json;
 using testing::HasSubstr;
 using testing::StartsWith;
 using tests::ProgramTest;
 using tests::Ran;
-using nlohmann::json;
 
 std::set<std::string> keys_of(const json& object) {
   std::set<std::string> keys;
-  for (const auto& [key, value] : object.items()) keys.insert(key);
+  for (const auto& [key, value] : object.items())
+    keys.insert(key);
   return keys;
 }
 
@@ -66,7 +67,8 @@ TEST_F(Commands, SheetsAndSolidAreTheSameBytesEveryTime) {
 }
 
 TEST_F(Commands, ABadVerdictIsStatusOne) {
-  change("bracket.job.toml", "thin.job.toml", "size = \"1.062\"", "size = \"0.350\"");  // the bore nearly breaks out
+  change("bracket.job.toml", "thin.job.toml", "size = \"1.062\"",
+         "size = \"0.350\"");  // the bore nearly breaks out
   const Ran ran = run("check thin.job.toml");
   EXPECT_EQ(ran.status, 1) << ran.err;
   EXPECT_THAT(ran.out, HasSubstr("NO         least wall: pivot bore"));
@@ -79,15 +81,16 @@ TEST_F(Commands, JsonHasItsShape) {
   EXPECT_EQ(keys_of(printed), (std::set<std::string>{"numbers", "queries", "verdicts"}));
   ASSERT_GT(printed["numbers"].size(), 50U);
   for (const json& number : printed["numbers"]) {
-    for (const char* key : {"name", "kind", "value", "unit", "u", "dof", "bound", "typed", "state", "formula", "inputs",
-                            "source", "choice"}) {
+    for (const char* key : {"name", "kind", "value", "unit", "u", "dof", "bound", "typed", "state", "formula",
+                            "inputs", "source", "choice"}) {
       EXPECT_TRUE(number.contains(key)) << number["name"] << " has no " << key;
     }
     if (number["state"] == "known") EXPECT_TRUE(number["value"].is_number()) << number["name"];
   }
   ASSERT_GT(printed["verdicts"].size(), 10U);
   for (const json& verdict : printed["verdicts"]) {
-    for (const char* key : {"check", "subject", "verdict", "figure", "limit", "margin", "reason", "source", "todo"}) {
+    for (const char* key :
+         {"check", "subject", "verdict", "figure", "limit", "margin", "reason", "source", "todo"}) {
       EXPECT_TRUE(verdict.contains(key)) << verdict["check"] << " has no " << key;
     }
     EXPECT_EQ(keys_of(verdict["limit"]), (std::set<std::string>{"high", "low"}));
@@ -98,16 +101,19 @@ TEST_F(Commands, JsonHasItsShape) {
 TEST_F(Commands, EveryInputIsANumber) {
   const json printed = json::parse(run("numbers bracket.job.toml --json").out);
   std::set<std::string> names;
-  for (const json& number : printed["numbers"]) names.insert(number["name"]);
+  for (const json& number : printed["numbers"])
+    names.insert(number["name"]);
   EXPECT_EQ(names.size(), printed["numbers"].size());
   for (const json& number : printed["numbers"]) {
-    for (const json& input : number["inputs"]) EXPECT_TRUE(names.contains(input)) << number["name"] << " from " << input;
+    for (const json& input : number["inputs"])
+      EXPECT_TRUE(names.contains(input)) << number["name"] << " from " << input;
   }
 }
 
 TEST_F(Commands, PublishedSchemasAreTheProgramsOwn) {
   for (const std::string text : {"job", "shop"}) {
-    const auto published = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "docs/schemas" / (text + ".schema.json");
+    const auto published =
+        std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "docs/schemas" / (text + ".schema.json");
     EXPECT_EQ(run("schema " + text).out, tests::contents(published))
         << "write it anew: sparewright schema " << text << " > docs/schemas/" << text << ".schema.json";
   }
@@ -122,7 +128,8 @@ TEST_F(Commands, PublishedListsOfKeysAreTheProgramsOwn) {
 }
 
 TEST_F(Commands, HelpHasAnExampleEach) {
-  for (const std::string command : {"check", "numbers", "why", "sheets", "order", "solid", "schema", "keys"}) {
+  for (const std::string command :
+       {"check", "numbers", "why", "sheets", "order", "solid", "schema", "keys"}) {
     const Ran ran = run(command + " --help");
     EXPECT_EQ(ran.status, 0);
     EXPECT_THAT(ran.out, HasSubstr("Example: sparewright " + command));
@@ -132,7 +139,8 @@ TEST_F(Commands, HelpHasAnExampleEach) {
 
 TEST_F(Commands, LetterPaperIsLetter) {
   ASSERT_EQ(run("sheets bracket.job.toml --paper Letter -o sheet.pdf").status, 0);
-  ASSERT_EQ(std::system(("pdfinfo '" + at("sheet.pdf").string() + "' > '" + at("info").string() + "'").c_str()), 0);
+  ASSERT_EQ(
+      std::system(("pdfinfo '" + at("sheet.pdf").string() + "' > '" + at("info").string() + "'").c_str()), 0);
   EXPECT_THAT(read("info"), HasSubstr("612 x 792 pts (letter)"));
 }
 

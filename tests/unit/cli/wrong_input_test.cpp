@@ -23,7 +23,8 @@ class WrongInput : public ProgramTest {
 TEST_F(WrongInput, NoUnits) {
   const Ran ran = check_changed("units     = \"in\"\n", "");
   EXPECT_EQ(ran.status, 2);
-  EXPECT_THAT(ran.err, AllOf(HasSubstr("wrong.job.toml:4:1:"), HasSubstr("needs the key 'units'"), HasSubstr("in, mm")));
+  EXPECT_THAT(ran.err, AllOf(HasSubstr("wrong.job.toml:4:1:"), HasSubstr("needs the key 'units'"),
+                             HasSubstr("in, mm")));
   EXPECT_EQ(ran.out, "");
 }
 
@@ -53,7 +54,8 @@ TEST_F(WrongInput, DuplicateName) {
 }
 
 TEST_F(WrongInput, ACycleIsWrittenOut) {
-  const Ran ran = check_changed("tol = \"±0.004\", from = \"back\"", "tol = \"±0.004\", from = \"screw hole 2\"");
+  const Ran ran =
+      check_changed("tol = \"±0.004\", from = \"back\"", "tol = \"±0.004\", from = \"screw hole 2\"");
   EXPECT_EQ(ran.status, 2);
   EXPECT_THAT(ran.err, HasSubstr("pivot bore -> screw hole 2 -> "));
 }
@@ -61,7 +63,8 @@ TEST_F(WrongInput, ACycleIsWrittenOut) {
 TEST_F(WrongInput, ToolNotInTheShop) {
   const Ran ran = check_changed("\"drill 9/16\"", "\"drill 5/8\"");
   EXPECT_EQ(ran.status, 2);
-  EXPECT_THAT(ran.err, AllOf(HasSubstr("wrong.job.toml:130:40:"), HasSubstr("no tool 'drill 5/8'"), HasSubstr("drill 9/16")));
+  EXPECT_THAT(ran.err, AllOf(HasSubstr("wrong.job.toml:130:40:"), HasSubstr("no tool 'drill 5/8'"),
+                             HasSubstr("drill 9/16")));
 }
 
 TEST_F(WrongInput, FileThatIsNotThere) {
@@ -151,7 +154,8 @@ TEST_F(WrongInput, IsAlsoSaidInJson) {
   change("bracket.job.toml", "wrong.job.toml", "size = \"1.062\"", "size = \"1,062\"");
   const Ran ran = run("check wrong.job.toml --json");
   EXPECT_EQ(ran.status, 2);
-  EXPECT_THAT(ran.out, AllOf(HasSubstr("\"troubles\""), HasSubstr("\"line\": 92"), HasSubstr("\"column\": 22")));
+  EXPECT_THAT(ran.out,
+              AllOf(HasSubstr("\"troubles\""), HasSubstr("\"line\": 92"), HasSubstr("\"column\": 22")));
 }
 
 }  // namespace

@@ -1,8 +1,8 @@
 #include "drawing/display_list.hpp"
 
-#include <gtest/gtest.h>
-
 #include <cmath>
+
+#include <gtest/gtest.h>
 
 #include "drawing/json.hpp"
 #include "fixed_ruler.hpp"
@@ -21,8 +21,8 @@ TEST(Text, StandsAtItsAnchor) {
 
 TEST(DisplayList, MovesEveryKindOfElement) {
   const DisplayList list{Line{{0.0, 1.0}, {2.0, 3.0}, Weight::kBold}, Circle{{1.0, 1.0}, 5.0, Weight::kThin},
-                         Arc{{1.0, 1.0}, 5.0, 0.0, 1.0, Weight::kThin}, Filled{{{0.0, 0.0}, {1.0, 0.0}, {0.0, 1.0}}},
-                         text(kRuler, "a", {0.0, 0.0}, kStyle)};
+                         Arc{{1.0, 1.0}, 5.0, 0.0, 1.0, Weight::kThin},
+                         Filled{{{0.0, 0.0}, {1.0, 0.0}, {0.0, 1.0}}}, text(kRuler, "a", {0.0, 0.0}, kStyle)};
   DisplayList there;
   append(there, list, {10.0, -4.0});
   DisplayList back;
@@ -50,7 +50,8 @@ TEST(Arrowhead, PointsAwayFromWhereItComes) {
 }
 
 TEST(Stroke, OnlyHiddenAndCentreLinesAreBroken) {
-  for (const Weight weight : {Weight::kFrame, Weight::kBold, Weight::kVisible, Weight::kThin, Weight::kHatch}) {
+  for (const Weight weight :
+       {Weight::kFrame, Weight::kBold, Weight::kVisible, Weight::kThin, Weight::kHatch}) {
     EXPECT_TRUE(stroke_of(weight).dashes_mm.empty());
   }
   EXPECT_EQ(stroke_of(Weight::kHidden).dashes_mm.size(), 2U);

@@ -28,11 +28,11 @@ TEST(Geometry, BoxesThatOnlyMeetDoNotOverlap) {
 
 TEST(Geometry, ASegmentCrossesABoxOnlyThroughItsInside) {
   EXPECT_TRUE(crosses(Segment{{0.0, 12.0}, {30.0, 12.0}}, kBox));
-  EXPECT_TRUE(crosses(Segment{{12.0, 11.0}, {13.0, 12.0}}, kBox));     // wholly inside
-  EXPECT_FALSE(crosses(Segment{{0.0, 10.0}, {30.0, 10.0}}, kBox));     // along its edge
-  EXPECT_FALSE(crosses(Segment{{0.0, 12.0}, {9.0, 12.0}}, kBox));      // ends before
-  EXPECT_FALSE(crosses(Segment{{18.0, 18.0}, {24.0, 12.0}}, kBox));    // past its corner
-  EXPECT_TRUE(crosses(Segment{{16.0, 16.0}, {22.0, 10.0}}, kBox));     // over its corner
+  EXPECT_TRUE(crosses(Segment{{12.0, 11.0}, {13.0, 12.0}}, kBox));   // wholly inside
+  EXPECT_FALSE(crosses(Segment{{0.0, 10.0}, {30.0, 10.0}}, kBox));   // along its edge
+  EXPECT_FALSE(crosses(Segment{{0.0, 12.0}, {9.0, 12.0}}, kBox));    // ends before
+  EXPECT_FALSE(crosses(Segment{{18.0, 18.0}, {24.0, 12.0}}, kBox));  // past its corner
+  EXPECT_TRUE(crosses(Segment{{16.0, 16.0}, {22.0, 10.0}}, kBox));   // over its corner
 }
 
 TEST(Geometry, SegmentsCrossWhereTheyMeet) {

@@ -1,8 +1,8 @@
 #include "drawing/hatch.hpp"
 
-#include <gtest/gtest.h>
-
 #include <cmath>
+
+#include <gtest/gtest.h>
 
 namespace sparewright::drawing {
 namespace {
@@ -12,7 +12,8 @@ constexpr Hatching kRising{Slant::kRising, 2.0};
 
 double length(const std::vector<Segment>& lines) {
   double sum = 0.0;
-  for (const Segment& s : lines) sum += distance(s.from, s.to);
+  for (const Segment& s : lines)
+    sum += distance(s.from, s.to);
   return sum;
 }
 
@@ -52,7 +53,9 @@ TEST(Hatch, RunsOnFromOneAreaIntoTheNext) {
   EXPECT_NEAR(apart, length(hatch(kArea, kRising, {})), 3.0 * kShortestHatch_mm);
 }
 
-TEST(Hatch, GivesNothingWhereEverythingIsLeftOut) { EXPECT_TRUE(hatch(kArea, kRising, {kArea}).empty()); }
+TEST(Hatch, GivesNothingWhereEverythingIsLeftOut) {
+  EXPECT_TRUE(hatch(kArea, kRising, {kArea}).empty());
+}
 
 }  // namespace
 }  // namespace sparewright::drawing

@@ -10,7 +10,9 @@ namespace {
 const tests::FixedRuler kRuler;
 constexpr TextStyle kStyle{2.5, Face::kRegular};  // 2 mm a character, 3.5 high
 
-Label named(const std::string& name, Disc disc) { return {{name}, kStyle, disc, std::nullopt, true}; }
+Label named(const std::string& name, Disc disc) {
+  return {{name}, kStyle, disc, std::nullopt, true};
+}
 
 Ground empty_ground(std::vector<Disc> rounds) {
   Ground ground;
@@ -39,7 +41,8 @@ TEST(Labels, TakeALeaderWhereAnotherHoleIsAsNear) {
   ASSERT_TRUE(standing[0].has_value());
   ASSERT_TRUE(standing[0]->leader.has_value());
   EXPECT_NEAR(distance(standing[0]->leader->to, hole.centre), hole.radius_mm, 1e-9);
-  for (std::size_t i = 1; i < all.size(); ++i) EXPECT_FALSE(crosses(*standing[0]->leader, all[i]));
+  for (std::size_t i = 1; i < all.size(); ++i)
+    EXPECT_FALSE(crosses(*standing[0]->leader, all[i]));
 }
 
 TEST(Labels, StandWithinWhereTheyMust) {

@@ -1,10 +1,10 @@
 #include "drawing/plan_view.hpp"
 
-#include <gmock/gmock.h>
-#include <gtest/gtest.h>
-
 #include <cmath>
 #include <limits>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
 
 #include "drawing/json.hpp"
 #include "drawing_faults.hpp"
@@ -78,7 +78,8 @@ TEST(PlanView, DirectionsAreThoseOfTheCollars) {
       const Point y = the_text(*picture, "+Y").at;
       EXPECT_EQ(x.x_mm > y.x_mm, right);
       EXPECT_EQ(y.y_mm < x.y_mm, away);
-      EXPECT_THAT(tests::drawing_faults(picture->list, {0.0, 0.0, kRoom.width_mm, picture->height_mm}), IsEmpty());
+      EXPECT_THAT(tests::drawing_faults(picture->list, {0.0, 0.0, kRoom.width_mm, picture->height_mm}),
+                  IsEmpty());
     }
   }
 }
@@ -92,8 +93,8 @@ TEST(PlanView, IsTheGoldenOne) {
 TEST(PlanView, NamesJawsSidesZeroHolesAndWays) {
   const auto picture = plan_view(bracket(), kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
-  for (const char* word : {"back to FIXED JAW", "front to moving jaw", "left", "end", "right", "ZERO", "bore", "stud",
-                           "step", "+X", "+Y"}) {
+  for (const char* word : {"back to FIXED JAW", "front to moving jaw", "left", "end", "right", "ZERO", "bore",
+                           "stud", "step", "+X", "+Y"}) {
     EXPECT_THAT(words(*picture), Contains(word));
   }
   EXPECT_THAT(picture->not_named, IsEmpty());
@@ -103,11 +104,11 @@ TEST(PlanView, NamesJawsSidesZeroHolesAndWays) {
 TEST(PlanView, DrawsWhatIsCutHereThickWithCentreLines) {
   const auto picture = plan_view(bracket(), kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
-  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kBold).size(), 1U);   // bore
-  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kThin).size(), 1U);   // stud
-  EXPECT_EQ(of_weight<Line>(*picture, Weight::kCentre).size(), 2U);   // of the bore
-  EXPECT_EQ(of_weight<Line>(*picture, Weight::kBold).size(), 4U);     // the step
-  EXPECT_EQ(of_weight<Line>(*picture, Weight::kHidden).size(), 2U);   // parallels
+  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kBold).size(), 1U);  // bore
+  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kThin).size(), 1U);  // stud
+  EXPECT_EQ(of_weight<Line>(*picture, Weight::kCentre).size(), 2U);  // of the bore
+  EXPECT_EQ(of_weight<Line>(*picture, Weight::kBold).size(), 4U);    // the step
+  EXPECT_EQ(of_weight<Line>(*picture, Weight::kHidden).size(), 2U);  // parallels
 }
 
 TEST(PlanView, KeepsPlaceAndProportion) {
@@ -135,7 +136,8 @@ TEST(PlanView, PutsAwayUpOnPaper) {
 
 TEST(PlanView, FailsWithoutAnOutline) {
   route::PlanView v = bracket();
-  for (const double right : {0.0, -5.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+  for (const double right :
+       {0.0, -5.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
     v.work.right_mm = right;
     const auto picture = plan_view(v, kRoom, kRuler);
     ASSERT_FALSE(picture.has_value());
@@ -146,7 +148,9 @@ TEST(PlanView, FailsWithoutAnOutline) {
 TEST(PlanView, ListsWhatIsNotKnownOrOutside) {
   route::PlanView v = bracket();
   const double unknown = std::numeric_limits<double>::quiet_NaN();
-  v.holes = {{"where", unknown, 10.0, 3.0, true}, {"how wide", 30.0, 10.0, unknown, true}, {"gone", 900.0, 10.0, 3.0, true}};
+  v.holes = {{"where", unknown, 10.0, 3.0, true},
+             {"how wide", 30.0, 10.0, unknown, true},
+             {"gone", 900.0, 10.0, 3.0, true}};
   v.flats = {{"no depth", unknown, 0.0, 10.0, 10.0, true}, {"turned round", 20.0, 0.0, 10.0, 10.0, true}};
   const auto picture = plan_view(v, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
@@ -174,7 +178,8 @@ TEST(PlanView, ListsNamesThatHaveNoRoom) {
   const auto picture = plan_view(v, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   EXPECT_GT(picture->not_named.size(), 100U);
-  EXPECT_THAT(tests::drawing_faults(picture->list, {0.0, 0.0, kRoom.width_mm, picture->height_mm}), IsEmpty());
+  EXPECT_THAT(tests::drawing_faults(picture->list, {0.0, 0.0, kRoom.width_mm, picture->height_mm}),
+              IsEmpty());
 }
 
 TEST(PlanView, DrawsNoJawsAndParallelsThatAreNot) {

@@ -24,7 +24,9 @@ TEST(Wrap, BreaksAtSpaces) {
   EXPECT_THAT(wrapped("one two three", 5), ElementsAre("one", "two", "three"));
 }
 
-TEST(Wrap, TakesARunOfSpacesAsOne) { EXPECT_THAT(wrapped("  one   two ", 20), ElementsAre("one two")); }
+TEST(Wrap, TakesARunOfSpacesAsOne) {
+  EXPECT_THAT(wrapped("  one   two ", 20), ElementsAre("one two"));
+}
 
 TEST(Wrap, GivesNoLinesForNoText) {
   EXPECT_THAT(wrapped("", 5), IsEmpty());

@@ -19,7 +19,8 @@ using testing::IsEmpty;
 using testing::Not;
 
 std::string golden_text(const Page& page) {
-  return fmt::format("page {:.1f} x {:.1f} mm\n{}", page.width_mm, page.height_mm, drawing::to_json(page.list));
+  return fmt::format("page {:.1f} x {:.1f} mm\n{}", page.width_mm, page.height_mm,
+                     drawing::to_json(page.list));
 }
 
 std::vector<std::string> faults(const std::vector<Page>& all) {
@@ -43,7 +44,8 @@ double largest_cap(const std::vector<Page>& all, std::string_view says) {
   for (const Page& page : all) {
     for (const drawing::Element& element : page.list) {
       const auto* text = std::get_if<drawing::Text>(&element);
-      if (text != nullptr && tests::levelled(text->says) == tests::levelled(says)) cap = std::max(cap, text->style.cap_mm);
+      if (text != nullptr && tests::levelled(text->says) == tests::levelled(says))
+        cap = std::max(cap, text->style.cap_mm);
     }
   }
   return cap;
@@ -65,10 +67,11 @@ TEST(Pages, SayEverything) {
     for (const std::string& text : tests::texts_of(packet)) {
       EXPECT_THAT(said, HasSubstr(tests::levelled(base::worded(text, base::Dialect::kAmerican))));
     }
-    for (const char* text : {"SHEET 2 of 3", "Rev C", "one off", "SIZES THAT MATTER", "MACHINE", "CHECK", "HOLD", "PICK UP",
-                             "STOP", "BEFORE YOU", "UNCLAMP", "IF WRONG", "overruled, and why:",
-                             "NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.",
-                             "1 NO, 1 NOT KNOWN, 1 CLOSE, 2 OK", "Sheet 3: op 30, Mill the idler step"}) {
+    for (const char* text :
+         {"SHEET 2 of 3", "Rev C", "one off", "SIZES THAT MATTER", "MACHINE", "CHECK", "HOLD", "PICK UP",
+          "STOP", "BEFORE YOU", "UNCLAMP", "IF WRONG",
+          "overruled, and why:", "NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.",
+          "1 NO, 1 NOT KNOWN, 1 CLOSE, 2 OK", "Sheet 3: op 30, Mill the idler step"}) {
       EXPECT_THAT(said, HasSubstr(tests::levelled(text)));
     }
     EXPECT_THAT(faults(all), IsEmpty());
@@ -103,7 +106,8 @@ TEST(Pages, GoOnToAFurtherPageUnderTheSameHead) {
   Packet packet = tests::invented_packet();
   auto& items = packet.setups[0].items;
   const auto once = items;
-  while (items.size() < 200) items.insert(items.end(), once.begin(), once.end());
+  while (items.size() < 200)
+    items.insert(items.end(), once.begin(), once.end());
   const auto all = laid_out(packet);
   ASSERT_GT(all.size(), 7U);
   EXPECT_THAT(faults(all), IsEmpty());
@@ -136,7 +140,8 @@ TEST(Pages, ReadWithoutAnythingToSay) {
 
 TEST(Pages, SetALongTitleSmallerAndWhole) {
   Packet packet = tests::invented_packet();
-  for (const std::string& title : {std::string(300, 'W'), std::string("Lever for the long saw, ") + std::string(276, 'i')}) {
+  for (const std::string& title :
+       {std::string(300, 'W'), std::string("Lever for the long saw, ") + std::string(276, 'i')}) {
     packet.title = title;
     const auto all = laid_out(packet);
     EXPECT_THAT(faults(all), IsEmpty());
@@ -186,7 +191,8 @@ TEST(Pages, RefuseATextHigherThanAPage) {
 TEST(Pages, LetALongTextRunOverPages) {
   Packet packet = tests::invented_packet();
   std::string endless;
-  for (int i = 0; i < 3000; ++i) endless += fmt::format("mind the slack {}, ", i);
+  for (int i = 0; i < 3000; ++i)
+    endless += fmt::format("mind the slack {}, ", i);
   packet.setups[1].hold = {endless};
   const auto all = laid_out(packet);
   EXPECT_GT(all.size(), 6U);

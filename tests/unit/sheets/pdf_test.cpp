@@ -1,10 +1,6 @@
 // The PDF as other programs see it: qpdf, pdffonts, pdfinfo and pdftotext.
 #include "sheets/pdf.hpp"
 
-#include <gmock/gmock.h>
-#include <gtest/gtest.h>
-#include <unistd.h>
-
 #include <array>
 #include <clocale>
 #include <cstdio>
@@ -12,6 +8,10 @@
 #include <fstream>
 #include <memory>
 #include <sstream>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+#include <unistd.h>
 
 #include "core/base/messages.hpp"
 #include "invented_packet.hpp"
@@ -55,7 +55,9 @@ class PdfFile {
   std::string path_ = testing::TempDir() + "sheets-" + std::to_string(getpid()) + ".pdf";
 };
 
-TEST(Pdf, IsSound) { EXPECT_THAT(PdfFile(rendered(tests::invented_packet())).told_by("qpdf --check"), HasSubstr("No syntax")); }
+TEST(Pdf, IsSound) {
+  EXPECT_THAT(PdfFile(rendered(tests::invented_packet())).told_by("qpdf --check"), HasSubstr("No syntax"));
+}
 
 TEST(Pdf, EmbedsItsFonts) {
   std::istringstream lines(PdfFile(rendered(tests::invented_packet())).told_by("pdffonts"));
@@ -84,7 +86,8 @@ TEST(Pdf, HasThePaperAndTheTitle) {
   const std::string a4 = PdfFile(rendered(packet)).told_by("pdfinfo");
   EXPECT_THAT(a4, HasSubstr("(A4)"));
   EXPECT_THAT(a4, HasSubstr("Cider press, idler bracket"));
-  const std::string letter = PdfFile(rendered(packet, {Paper::kLetter, base::Dialect::kAmerican})).told_by("pdfinfo");
+  const std::string letter =
+      PdfFile(rendered(packet, {Paper::kLetter, base::Dialect::kAmerican})).told_by("pdfinfo");
   EXPECT_THAT(letter, HasSubstr("(letter)"));
 }
 
@@ -101,7 +104,8 @@ TEST(Pdf, IsTheSameWhateverTheTimeAndPlace) {
   unsetenv("LANG");
   unsetenv("TZ");
   EXPECT_TRUE(first == second);
-  for (const char* dated : {"CreationDate", "ModDate", "/ID"}) EXPECT_THAT(first, Not(HasSubstr(dated)));
+  for (const char* dated : {"CreationDate", "ModDate", "/ID"})
+    EXPECT_THAT(first, Not(HasSubstr(dated)));
 }
 
 TEST(Pdf, FailsAsThePagesDo) {

@@ -19,7 +19,8 @@ class PrintableText : public testing::Test {
 };
 
 TEST_F(PrintableText, KeepsWhatThePressHas) {
-  for (const char* text : {"", "bore 0.875", "Größe, čárka, Ångström, Łódź", "Ø 12 ± 0.1 µm", "Вал", "\u2603"}) {
+  for (const char* text :
+       {"", "bore 0.875", "Größe, čárka, Ångström, Łódź", "Ø 12 ± 0.1 µm", "Вал", "\u2603"}) {
     EXPECT_EQ(print(text), text);
     EXPECT_FALSE(replaced_) << text;
   }
@@ -37,9 +38,9 @@ TEST_F(PrintableText, PrintsTheNumberOfALetterItHasNot) {
 TEST_F(PrintableText, PrintsTheNumberOfAByteThatIsNoLetter) {
   EXPECT_EQ(print("a\xFFz"), "a0xFFz");
   EXPECT_TRUE(replaced_);
-  EXPECT_EQ(print("\xC3"), "0xC3");                      // cut off
-  EXPECT_EQ(print("\xC0\xAF"), "0xC00xAF");              // overlong
-  EXPECT_EQ(print("\xED\xA0\x80"), "0xED0xA00x80");      // a surrogate
+  EXPECT_EQ(print("\xC3"), "0xC3");                          // cut off
+  EXPECT_EQ(print("\xC0\xAF"), "0xC00xAF");                  // overlong
+  EXPECT_EQ(print("\xED\xA0\x80"), "0xED0xA00x80");          // a surrogate
   EXPECT_EQ(print("\xF4\x90\x80\x80"), "0xF40x900x800x80");  // beyond the last letter
 }
 
@@ -61,7 +62,8 @@ TEST_F(PrintableText, WordsProductTextAndLeavesNamesAlone) {
   EXPECT_EQ(british.setups[0].name, packet.setups[0].name);
   EXPECT_EQ(british.setups[0].view.holes[0].name, packet.setups[0].view.holes[0].name);
   EXPECT_EQ(british.setups[0].hold[0], "6 in vice, 3\u20448 showing");
-  EXPECT_EQ(printable(packet, base::Dialect::kAmerican, *press_).packet.setups[0].hold[0], "6 in vise, 3\u20448 showing");
+  EXPECT_EQ(printable(packet, base::Dialect::kAmerican, *press_).packet.setups[0].hold[0],
+            "6 in vise, 3\u20448 showing");
 }
 
 TEST_F(PrintableText, SaysOnWhichSheetALetterWasReplaced) {

@@ -11,13 +11,16 @@ TEST(Typeset, SetsFractionsAsFractions) {
   EXPECT_EQ(typeset("1-3/8"), "1\u20093\u20448");
   EXPECT_EQ(typeset("to 3-5/16, 1-1/2."), "to 3\u20095\u204416, 1\u20091\u20442.");
   EXPECT_EQ(typeset("tap 3/8-16"), "tap 3\u20448-16");
-  EXPECT_EQ(typeset("3/8\" \xC2\xB1" "1/64"), "3\u20448\" \u00B11\u204464");
+  EXPECT_EQ(typeset("3/8\" \xC2\xB1"
+                    "1/64"),
+            "3\u20448\" \u00B11\u204464");
   EXPECT_EQ(typeset("(27/32)"), "(27\u204432)");
 }
 
 TEST(Typeset, LeavesWhatIsNoFractionAlone) {
-  for (const char* text : {"2/4", "3/5", "9/8", "1/128", "0/8", "3/8/2", "1/2024", "R1/4", "1/4x", "a-3/8", "3.1/8",
-                           "1/8.5", "1/8/", "/8", "3/", "\u00e91/4", "1/4\u00e9", "24/11/2026", "4-40", "hole 1/"}) {
+  for (const char* text : {"2/4",  "3/5",       "9/8",       "1/128",      "0/8",   "3/8/2",  "1/2024",
+                           "R1/4", "1/4x",      "a-3/8",     "3.1/8",      "1/8.5", "1/8/",   "/8",
+                           "3/",   "\u00e91/4", "1/4\u00e9", "24/11/2026", "4-40",  "hole 1/"}) {
     EXPECT_EQ(typeset(text), text);
   }
 }
@@ -34,7 +37,8 @@ TEST(Typeset, SetsATimesSignBetweenFigures) {
   EXPECT_EQ(typeset("0.748 x 1.998 x 4.248"), "0.748 \u00D7 1.998 \u00D7 4.248");
   EXPECT_EQ(typeset("1-1/4 x 1/4"), "1\u20091\u20444 \u00D7 1\u20444");
   EXPECT_EQ(typeset("M8 x .5"), "M8 \u00D7 .5");
-  for (const char* text : {"the x axis", "2 x axis", "3x4", "x 3"}) EXPECT_EQ(typeset(text), text);
+  for (const char* text : {"the x axis", "2 x axis", "3x4", "x 3"})
+    EXPECT_EQ(typeset(text), text);
 }
 
 TEST(Typeset, KeepsAToleranceWithItsSize) {
@@ -51,7 +55,9 @@ TEST(Typeset, SetsMinusSigns) {
   }
 }
 
-TEST(Typeset, TakesNothing) { EXPECT_EQ(typeset(""), ""); }
+TEST(Typeset, TakesNothing) {
+  EXPECT_EQ(typeset(""), "");
+}
 
 }  // namespace
 }  // namespace sparewright::sheets

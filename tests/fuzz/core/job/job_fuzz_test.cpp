@@ -1,12 +1,12 @@
 // Whole job and shop texts broken at random, from the example: no crash, no hang; what is wrong is said with a place,
 // and what can still be read can be worked out.
-#include <gtest/gtest.h>
-
 #include <filesystem>
 #include <fstream>
 #include <iterator>
 #include <string>
 #include <vector>
+
+#include <gtest/gtest.h>
 
 #include "judged_job.hpp"
 #include "splitmix.hpp"
@@ -51,9 +51,11 @@ class Mutator {
 
   std::string operator()(const std::string& text) {
     std::vector<std::string> lines = lines_of(text);
-    for (std::size_t edits = 1 + below(2); edits > 0; --edits) edit(lines);
+    for (std::size_t edits = 1 + below(2); edits > 0; --edits)
+      edit(lines);
     std::string out;
-    for (const std::string& line : lines) out += line + "\n";
+    for (const std::string& line : lines)
+      out += line + "\n";
     return out;
   }
 
@@ -83,10 +85,32 @@ class Mutator {
 
   // Another value in quotes: what people mistype, and sizes far out of the ordinary.
   void put_value(std::string& line) {
-    static constexpr const char* kValues[] = {"0",      "-1",     "1e300",   "1e-300", "0.0001", "1,5",      "",
-                                              "back",   "top",    "3/0",     "1/3 mm", "9999999", "+0.001",  "±5",
-                                              "x",      "nan",    "inf",     "0.500 +0.001/-0.002", "1-1/2", "-0.5",
-                                              "3 psi",  "relief", "left end", "pivot bore", "idler_pin / 0", "idler_pin"};
+    static constexpr const char* kValues[] = {"0",
+                                              "-1",
+                                              "1e300",
+                                              "1e-300",
+                                              "0.0001",
+                                              "1,5",
+                                              "",
+                                              "back",
+                                              "top",
+                                              "3/0",
+                                              "1/3 mm",
+                                              "9999999",
+                                              "+0.001",
+                                              "±5",
+                                              "x",
+                                              "nan",
+                                              "inf",
+                                              "0.500 +0.001/-0.002",
+                                              "1-1/2",
+                                              "-0.5",
+                                              "3 psi",
+                                              "relief",
+                                              "left end",
+                                              "pivot bore",
+                                              "idler_pin / 0",
+                                              "idler_pin"};
     const auto places = quoted_in(line);
     if (places.empty()) return;
     const auto [start, length] = places[below(places.size())];
@@ -102,10 +126,13 @@ bool work_out(const std::string& job_text, const std::string& shop_text) {
   if (!troubles.empty()) return false;
   auto job = tests::judged(job_text, shop_text);
   for (const ledger::Figure& figure : job.ledger.figures()) {
-    EXPECT_TRUE(figure.known() || !figure.missing.empty()) << figure.name << " is not known and says not why\n" << job_text;
+    EXPECT_TRUE(figure.known() || !figure.missing.empty())
+        << figure.name << " is not known and says not why\n"
+        << job_text;
     if (figure.known()) EXPECT_TRUE(std::isfinite(figure.value)) << figure.name << "\n" << job_text;
   }
-  for (const ledger::Verdict& verdict : job.ledger.verdicts()) EXPECT_FALSE(verdict.reason.empty()) << verdict.check;
+  for (const ledger::Verdict& verdict : job.ledger.verdicts())
+    EXPECT_FALSE(verdict.reason.empty()) << verdict.check;
   return true;
 }
 

@@ -1,8 +1,7 @@
 // Facts of the trade through a whole job: common practice, no source of their own. The head is ASME B18.3's: a 3/8
 // socket head is 0.562 across at most.
-#include <gtest/gtest.h>
-
 #include <fmt/format.h>
+#include <gtest/gtest.h>
 
 #include "judged_job.hpp"
 

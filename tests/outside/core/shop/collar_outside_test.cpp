@@ -24,12 +24,14 @@ TEST(OutsideCollar, TwoSidesShareWhatComesOff) {
 
 // In cuts of 0.100 and 0.058 that is one full turn ...
 TEST(OutsideCollar, ACutOfATenthIsOneFullTurn) {
-  EXPECT_EQ(printed(collar_reading(tenth_a_turn(), Length::of(0.100, unit::inch), Turning::kClockwise)), "1t + 0");
+  EXPECT_EQ(printed(collar_reading(tenth_a_turn(), Length::of(0.100, unit::inch), Turning::kClockwise)),
+            "1t + 0");
 }
 
 // ... then 58 divisions, of a collar that moves 0.100 a turn.
 TEST(OutsideCollar, TheSecondCutGoesOnToFiftyEight) {
-  EXPECT_EQ(printed(collar_reading(tenth_a_turn(), Length::of(0.158, unit::inch), Turning::kClockwise)), "1t + 58");
+  EXPECT_EQ(printed(collar_reading(tenth_a_turn(), Length::of(0.158, unit::inch), Turning::kClockwise)),
+            "1t + 58");
   EXPECT_EQ(said(collar_reading(tenth_a_turn(), Length::of(0.158, unit::inch), Turning::kClockwise)),
             "1 turn, to 58");
 }
@@ -42,7 +44,8 @@ TEST(OutsideCollar, BackOnATwoMillimetreScrew) {
   c.divisions = 100;
   const auto reading = collar_reading(c, Length::of(-40.45, unit::millimetre), Turning::kClockwise, 0.5);
   EXPECT_EQ(reading.turns, -21);
-  EXPECT_DOUBLE_EQ(reading.division, 77.5);  // 21 turns back, then up to 77.5 is 20 turns and 22.5 divisions back
+  EXPECT_DOUBLE_EQ(reading.division,
+                   77.5);  // 21 turns back, then up to 77.5 is 20 turns and 22.5 divisions back
   EXPECT_NEAR(reading.lands_at.in(unit::millimetre), -40.45, 1e-12);
 }
 

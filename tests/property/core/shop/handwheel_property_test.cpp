@@ -1,8 +1,8 @@
 // A handwheel with slack, turned as the sheet says, against where the sheet says the work is.
-#include <gtest/gtest.h>
-
 #include <cmath>
 #include <random>
+
+#include <gtest/gtest.h>
 
 #include "core/shop/collar.hpp"
 
@@ -36,7 +36,8 @@ void follow(Handwheel& wheel, const Collar& collar, const CollarReading& reading
   const double rises = collar.numbers_rise == reading.finish ? 1.0 : -1.0;
   double rest = reading.division;
   if (rises < 0 && rest > 0.0) rest = collar.divisions - rest;  // the collar's falling numbers, read back
-  const double screw = static_cast<double>(reading.turns) * collar.per_turn.base() + rest * collar.division().base();
+  const double screw =
+      static_cast<double>(reading.turns) * collar.per_turn.base() + rest * collar.division().base();
   if (screw < wheel.screw_mm()) wheel.turn_to(screw - collar.per_turn.base() / 2.0);
   wheel.turn_to(screw);
 }
@@ -59,7 +60,8 @@ TEST(HandwheelProperty, NeverMoreThanHalfADivisionOff) {
       moved_back += wanted < wheel.slide_mm() ? 1 : 0;
       const auto reading = collar_reading(collar, Length::from_base(wanted), Turning::kClockwise);
       follow(wheel, collar, reading);
-      ASSERT_LE(std::abs(wheel.slide_mm() - wanted), collar.division().base() * (0.5 + 1e-6)) << "seed " << kSeed;
+      ASSERT_LE(std::abs(wheel.slide_mm() - wanted), collar.division().base() * (0.5 + 1e-6))
+          << "seed " << kSeed;
       ASSERT_NEAR(wheel.slide_mm(), reading.lands_at.base(), 1e-9);
     }
   }

@@ -14,7 +14,9 @@ using testing::IsEmpty;
 using testing::Pointwise;
 
 constexpr double kTiny = 1e-9;
-auto sizes(std::vector<double> wanted) { return Pointwise(DoubleNear(kTiny), wanted); }
+auto sizes(std::vector<double> wanted) {
+  return Pointwise(DoubleNear(kTiny), wanted);
+}
 
 TEST(ShareOut, TwoLikeCutsLastAndAlikeRoughingBefore) {
   // From 10 to 13: two last cuts of 0.25, the other 2.5 in three cuts of at most 1.
@@ -49,7 +51,9 @@ TEST(ShareOut, AWholeNumberOfRoughingCutsIsNotOneMore) {
   EXPECT_EQ(share_out(0.0, 0.3 + 2 * 0.05, {0.1, 0.05, 0.01}).sizes_mm.size(), 5U);
 }
 
-TEST(ShareOut, NoMetalNoCuts) { EXPECT_THAT(share_out(10.0, 10.0, {1.0, 0.25, 0.1}).sizes_mm, IsEmpty()); }
+TEST(ShareOut, NoMetalNoCuts) {
+  EXPECT_THAT(share_out(10.0, 10.0, {1.0, 0.25, 0.1}).sizes_mm, IsEmpty());
+}
 
 TEST(Spindle, TheFastestThatIsNotTooFast) {
   const std::vector<double> speeds{80, 135, 210, 325, 660};

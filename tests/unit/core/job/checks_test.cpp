@@ -14,19 +14,24 @@ using tests::setup_with;
 
 constexpr double kTiny_in = 1e-9;
 
-std::string hole(const std::string& name, const std::string& x, const std::string& y, const std::string& rest) {
-  return fmt::format("[[feature]]\nname = \"{}\"\nkind = \"hole\"\nat.x = {}\nat.y = {}\n{}\n", name, x, y, rest);
+std::string hole(const std::string& name, const std::string& x, const std::string& y,
+                 const std::string& rest) {
+  return fmt::format("[[feature]]\nname = \"{}\"\nkind = \"hole\"\nat.x = {}\nat.y = {}\n{}\n", name, x, y,
+                     rest);
 }
 
-std::string quoted(double inches) { return fmt::format("\"{:.6f}\"", inches); }
+std::string quoted(double inches) {
+  return fmt::format("\"{:.6f}\"", inches);
+}
 
 // --- fit with the mate ------------------------------------------------------------------------------------------
 // Pin 0.5000; clearance asked 0.0010 to 0.0020; hole 0.0004 wide. Tight end: hole least - 0.5000 - 0.0010.
 std::string fitted_hole(double nominal) {
-  return job_with(hole("bore", "\"2\"", "\"1.5\"",
-                       fmt::format("how = \"bored\"\ndiameter = {{ size = {}, tol = \"±0.0002\", mate = \"pin\", clearance = "
-                                   "\"+0.0010 to +0.0020\", with = \"fine\" }}",
-                                   quoted(nominal))));
+  return job_with(hole(
+      "bore", "\"2\"", "\"1.5\"",
+      fmt::format("how = \"bored\"\ndiameter = {{ size = {}, tol = \"±0.0002\", mate = \"pin\", clearance = "
+                  "\"+0.0010 to +0.0020\", with = \"fine\" }}",
+                  quoted(nominal))));
 }
 
 TEST(FitCheck, TightEndJustInside) {
@@ -57,10 +62,11 @@ TEST(FitCheck, LooseEndJustOutside) {
 // A hole made to the mate with a caliper good to 0.001 cannot be proven to 0.0010: CLOSE, never NO.
 TEST(FitCheck, AFitFinerThanTheInstrumentIsClose) {
   const auto made_to_pin = [](const char* instrument) {
-    return job_with(hole("bore", "\"2\"", "\"1.5\"",
-                         fmt::format("how = \"bored\"\ndiameter = {{ on = \"pin\", clearance = \"+0.0010 to +0.0020\", "
-                                     "with = \"{}\" }}",
-                                     instrument)));
+    return job_with(
+        hole("bore", "\"2\"", "\"1.5\"",
+             fmt::format("how = \"bored\"\ndiameter = {{ on = \"pin\", clearance = \"+0.0010 to +0.0020\", "
+                         "with = \"{}\" }}",
+                         instrument)));
   };
   auto coarse = judged(made_to_pin("caliper"));
   EXPECT_EQ(coarse.state("fit as it can be measured", "bore"), State::kClose);
@@ -69,8 +75,9 @@ TEST(FitCheck, AFitFinerThanTheInstrumentIsClose) {
 }
 
 TEST(FitCheck, WithoutAnInstrumentTheAimIsNotKnownAndSaysWhatIsMissing) {
-  auto job = judged(job_with(hole("bore", "\"2\"", "\"1.5\"",
-                                  "how = \"bored\"\ndiameter = { on = \"pin\", clearance = \"+0.0010 to +0.0020\" }")));
+  auto job = judged(
+      job_with(hole("bore", "\"2\"", "\"1.5\"",
+                    "how = \"bored\"\ndiameter = { on = \"pin\", clearance = \"+0.0010 to +0.0020\" }")));
   const auto verdict = job.verdict("fit as it can be measured", "bore");
   EXPECT_EQ(verdict.state, State::kNotKnown);
   ASSERT_FALSE(verdict.missing.empty());
@@ -80,10 +87,12 @@ TEST(FitCheck, WithoutAnInstrumentTheAimIsNotKnownAndSaysWhatIsMissing) {
 // --- screw head --------------------------------------------------------------------------------------------------
 // A 1/4 in head is 0.375 across and 0.250 high at most (ASME B18.3). General tolerance on three places 0.005.
 std::string counterbored(const std::string& diameter, const std::string& depth) {
-  return job_with(hole("screw", "\"2\"", "\"1.5\"",
-                       fmt::format("how = \"counterbored\"\nscrew = \"1/4-20 socket head\"\ncounterbore = {{ diameter = {}, depth "
-                                   "= {} }}",
-                                   diameter, depth)));
+  return job_with(hole(
+      "screw", "\"2\"", "\"1.5\"",
+      fmt::format(
+          "how = \"counterbored\"\nscrew = \"1/4-20 socket head\"\ncounterbore = {{ diameter = {}, depth "
+          "= {} }}",
+          diameter, depth)));
 }
 
 TEST(ScrewHeadCheck, SeatsJustInside) {
@@ -139,8 +148,9 @@ TEST(WallCheck, AHoleThatBreaksOutIsNoAndSaysByHowMuch) {
 // Two holes 0.500 exactly (±0), d apart along x; each place counts with its general tolerance of 0.005 once (that of the
 // hole judged): wall d - 0.500 - 0.005. Allowed 0.0625: d = 0.5675 is on the limit.
 std::string two_holes(double d) {
-  return job_with(hole("one", "\"1.000\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500 ±0.000\"") +
-                  hole("other", quoted(1.0 + d), "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500 ±0.000\""));
+  return job_with(
+      hole("one", "\"1.000\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500 ±0.000\"") +
+      hole("other", quoted(1.0 + d), "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500 ±0.000\""));
 }
 
 TEST(WallCheck, BetweenHolesJustInside) {
@@ -158,8 +168,9 @@ TEST(WallCheck, BetweenHolesJustOutside) {
 // --- blank cleans up ---------------------------------------------------------------------------------------------
 // A block 1.000 thick, flat leaving L ± 0.005: least metal 1 - L - 0.005; at least 0.003 has to come off.
 std::string flat_leaving(double leaves) {
-  return job_with(fmt::format("[[feature]]\nname = \"flat\"\nkind = \"flat\"\nleaves = {{ size = {}, tol = \"±0.005\" }}\n",
-                              quoted(leaves)));
+  return job_with(fmt::format(
+      "[[feature]]\nname = \"flat\"\nkind = \"flat\"\nleaves = {{ size = {}, tol = \"±0.005\" }}\n",
+      quoted(leaves)));
 }
 
 TEST(CleanUpCheck, JustInside) {
@@ -213,8 +224,9 @@ TEST(HoldingCheck, JawsOpenJustInsideAndJustOutside) {  // they open 4
 
 // Gripped 0.5 on 1-1/2 parallels: a flat leaving L lies L - 0.5 above the jaws; 0.020 is kept off.
 std::string milled_to(double leaves) {
-  return job_with(fmt::format("[[feature]]\nname = \"flat\"\nkind = \"flat\"\nleaves = {}\n", quoted(leaves)) +
-                  setup_with("[[setup.do]]\nmake = \"flat\"\nwith = [\"end mill\"]\n"));
+  return job_with(
+      fmt::format("[[feature]]\nname = \"flat\"\nkind = \"flat\"\nleaves = {}\n", quoted(leaves)) +
+      setup_with("[[setup.do]]\nmake = \"flat\"\nwith = [\"end mill\"]\n"));
 }
 
 TEST(HoldingCheck, CutterAboveTheJawsJustInsideAndJustOutside) {
@@ -230,7 +242,8 @@ TEST(HoldingCheck, CutterAboveTheJawsJustInsideAndJustOutside) {
 // Parallel 1/8 hard against the front jaw: a 0.500 hole with its axis e from the front passes it by e - 0.250 - 0.125;
 // 0.020 is kept off, so e = 0.395 is on the limit.
 std::string drilled_near_the_jaw(double e) {
-  return job_with(hole("bore", "\"2\"", quoted(e), "how = \"drilled\"\ndiameter = \"0.500\"") + setup_with(kDrillMiddle));
+  return job_with(hole("bore", "\"2\"", quoted(e), "how = \"drilled\"\ndiameter = \"0.500\"") +
+                  setup_with(kDrillMiddle));
 }
 
 TEST(DrillRoomCheck, ParallelsJustInsideAndJustOutside) {
@@ -251,8 +264,9 @@ TEST(DrillRoomCheck, PointUnderTheWorkInside) {
 }
 
 TEST(DrillRoomCheck, PointUnderTheWorkOutside) {
-  auto job = judged(job_with(hole("bore", "\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"1.500\"") +
-                             setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 1-1/2\"]\n", "1/4 x 1/8")));
+  auto job =
+      judged(job_with(hole("bore", "\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"1.500\"") +
+                      setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 1-1/2\"]\n", "1/4 x 1/8")));
   // 0.75/tan 59 = 0.45065, + 0.05906 = 0.50970
   EXPECT_EQ(job.state("drill point clears what is under the work", "bore"), State::kNo);
   EXPECT_NEAR(job.margin_in("drill point clears what is under the work", "bore"), 0.25 - 0.50970, 5e-6);
@@ -277,9 +291,11 @@ TEST(DrillRoomCheck, BlindPointJustInsideAndJustOutside) {
 // --- build-up ----------------------------------------------------------------------------------------------------
 // A place on a whole division costs nothing: the margin is the tolerance. 0.0003 off a division with ±0.0002: outside.
 std::string located(double x, const std::string& tol) {
-  return job_with(hole("bore", fmt::format("{{ size = {}, tol = \"{}\", duty = \"locates\", with = \"fine\" }}", quoted(x), tol),
-                       "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500\"") +
-                  setup_with(kDrillMiddle));
+  return job_with(
+      hole("bore",
+           fmt::format("{{ size = {}, tol = \"{}\", duty = \"locates\", with = \"fine\" }}", quoted(x), tol),
+           "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500\"") +
+      setup_with(kDrillMiddle));
 }
 
 TEST(BuildUpCheck, JustInside) {
@@ -309,8 +325,10 @@ TEST(ToolingCheck, ABoredHoleNeedsABoringHead) {
   const std::string bore = hole("bore", "\"2\"", "\"1.5\"", "how = \"bored\"\ndiameter = \"0.600\"");
   auto without = judged(job_with(bore + setup_with(kDrillMiddle)));
   EXPECT_EQ(without.state("a tool makes it", "bore"), State::kNo);
-  auto with = judged(job_with(bore + setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 1/2\", \"boring head\"]\n")));
-  for (const auto& v : with.ledger.verdicts()) EXPECT_NE(v.check, "a tool makes it");
+  auto with = judged(job_with(
+      bore + setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 1/2\", \"boring head\"]\n")));
+  for (const auto& v : with.ledger.verdicts())
+    EXPECT_NE(v.check, "a tool makes it");
 }
 
 // 1018 is drilled at 60 ft/min or more by every source in the handbook; a 3 in drill then turns at 76 rpm or more, and the
@@ -319,7 +337,8 @@ TEST(ToolingCheck, ASpeedTheMachineDoesNotHave) {
   auto job = judged(job_with(hole("bore", "\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"3.000\"") +
                                  setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 3\"]\n"),
                              R"({ length = "8", width = "4", thickness = "1" })"));
-  const double wanted = job.ledger.get("op 10/bore/drill 3 rpm wanted").value / quantity::unit::rpm.to_base(1.0);
+  const double wanted =
+      job.ledger.get("op 10/bore/drill 3 rpm wanted").value / quantity::unit::rpm.to_base(1.0);
   if (wanted < 80.0) {
     EXPECT_EQ(job.state("the machine has the speed", "bore/drill 3"), State::kNo);
   } else {

@@ -20,7 +20,9 @@ Collar mill_collar(WorkMoves clockwise_moves_work) {
   return c;
 }
 
-Length inches(double count) { return Length::of(count, unit::inch); }
+Length inches(double count) {
+  return Length::of(count, unit::inch);
+}
 
 TEST(Collar, WorkThatGoesLeftPutsTheToolFurtherRight) {
   EXPECT_EQ(increases_coordinate(mill_collar(WorkMoves::kLeft)), Turning::kClockwise);
@@ -51,7 +53,8 @@ TEST(Collar, LessThanATurnIsTheDivisionAlone) {
 }
 
 TEST(Collar, AWholeTurnEndsAtZero) {
-  EXPECT_EQ(printed(collar_reading(mill_collar(WorkMoves::kLeft), inches(0.400), Turning::kClockwise)), "2t + 0");
+  EXPECT_EQ(printed(collar_reading(mill_collar(WorkMoves::kLeft), inches(0.400), Turning::kClockwise)),
+            "2t + 0");
 }
 
 TEST(Collar, BehindTheZeroGoesBackPastItAndComesUp) {
@@ -66,7 +69,8 @@ TEST(Collar, BehindTheZeroGoesBackPastItAndComesUp) {
 
 TEST(Collar, NumbersThatFallOnTheWayShowWhatIsLeftOfTheTurn) {
   // Numbers rise clockwise; going counterclockwise they fall: 0.062 on shows 200 - 62.
-  const auto reading = collar_reading(mill_collar(WorkMoves::kAway), inches(1.062), Turning::kCounterclockwise);
+  const auto reading =
+      collar_reading(mill_collar(WorkMoves::kAway), inches(1.062), Turning::kCounterclockwise);
   EXPECT_EQ(printed(reading), "5t + 138");
   EXPECT_EQ(reading.finish, Turning::kCounterclockwise);
   EXPECT_NEAR(reading.lands_at.in(unit::inch), 1.062, 1e-12);
@@ -84,7 +88,8 @@ TEST(Collar, RoundsToTheNearestDivisionAndSaysWhatItCosts) {
 }
 
 TEST(Collar, AHalfDivisionIsRoundedAwayFromZeroInInchesToo) {
-  EXPECT_EQ(printed(collar_reading(mill_collar(WorkMoves::kLeft), inches(0.0625), Turning::kClockwise)), "63");
+  EXPECT_EQ(printed(collar_reading(mill_collar(WorkMoves::kLeft), inches(0.0625), Turning::kClockwise)),
+            "63");
 }
 
 TEST(Collar, AMetricPlaceOnAnInchCollarCostsLessThanHalfADivision) {
