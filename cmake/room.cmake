@@ -97,6 +97,7 @@ function(sparewright_room_tests room)
   add_executable(${program} ${sources})
   target_link_libraries(${program} PRIVATE ${target} sparewright_warnings sparewright_test_support ${ARG_THIRD_PARTY})
   target_compile_definitions(${program} PRIVATE SPAREWRIGHT_SOURCE_DIR="${PROJECT_SOURCE_DIR}")
+  target_compile_options(${program} PRIVATE -O0)  # built oftener than it is run; the room itself keeps its -O1
   add_test(NAME ${room}
            COMMAND ${program} --gtest_brief=1
                    --gtest_output=json:${PROJECT_BINARY_DIR}/results/${target}.json

@@ -32,12 +32,12 @@ DRAWING_END = "<!-- rooms end -->"
 # Header of a library -> who may include it: a room, "tests", "benchmarks", or "*" for everyone.
 FENCES = [
     (r"fmt/.*", {"*"}),
-    (r"tl/expected\.hpp", {"core/base"}),
+    (r"tl/expected\.hpp", {"core/base", "app", "cli"}),
     (r"tao/pegtl.*", {"core/quantity", "core/formula"}),
     (r"toml\+\+/.*", {"core/text"}),
     (r"nlohmann/.*", {"core/text", "cli", "app", "server", "store", "tests"}),
     (r"Eigen/.*", {"core/survey", "tests", "benchmarks"}),
-    (r".*\.hxx", {"solid"}),
+    (r".*\.hxx", {"solid", "benchmarks"}),
     (r"(cairo|pango).*\.h", {"sheets"}),
     (r"CLI/.*", {"cli"}),
     (r"SQLiteCpp/.*", {"store"}),
