@@ -216,7 +216,7 @@ SELF_TEST_INCLUDES = [
     ("core/high/i.cpp", "#include <toml++/toml.h>", "is for core/text only"),
     ("core/high/j.cpp", "#include <boost/any.hpp>", "has no fence"),
     ("core/high/k.cpp", "#include <gtest/gtest.h>", "is for tests only"),
-    ("core/high/l.cpp", "#include <BRep_Tool.hxx>", "is for solid only"),
+    ("core/high/l.cpp", "#include <BRep_Tool.hxx>", "is for benchmarks, solid only"),
     ("core/high/m.cpp", '#include "generated/core/high/rows.inc"', None),
     ("core/high/n.cpp", '#include "generated/core/mid/rows.inc"', "generated for another room"),
     ("core/lost/o.cpp", "#include <vector>", "lies in no room"),
