@@ -40,6 +40,7 @@ inline std::string said(const std::vector<sheets::Page>& pages) {
   };
   std::string repeated;
   std::string rest;
+  std::string all;  // a line may stand by chance where one like it stands on the next page
   for (std::size_t page = 0; page < pages.size(); ++page) {
     for (const drawing::Element& element : pages[page].list) {
       const auto* text = std::get_if<drawing::Text>(&element);
@@ -48,9 +49,10 @@ inline std::string said(const std::vector<sheets::Page>& pages) {
       const bool is_repeated =
           is_count || stands_on(page + 1, element) || (page > 0 && stands_on(page - 1, element));
       (is_repeated ? repeated : rest) += text->says + " ";
+      all += text->says + " ";
     }
   }
-  return levelled(repeated + "| " + rest);
+  return levelled(repeated + "| " + rest + "| " + all);
 }
 
 // STOP itself stands in the tab.
