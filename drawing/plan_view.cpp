@@ -169,6 +169,8 @@ void add_legend(DisplayList& list, const PlanFrame& frame, const route::PlanView
   add_directions(list, frame, view, ruler);
 }
 
+}  // namespace
+
 base::Result<Picture> plan_view(const route::PlanView& view, const PictureRoom& room, const Ruler& ruler) {
   const auto frame = plan_frame(view, room, ruler);
   if (!frame) return base::fail(frame.error());

@@ -85,7 +85,9 @@ TEST_F(Commands, JsonHasItsShape) {
                             "inputs", "source", "choice"}) {
       EXPECT_TRUE(number.contains(key)) << number["name"] << " has no " << key;
     }
-    if (number["state"] == "known") EXPECT_TRUE(number["value"].is_number()) << number["name"];
+    if (number["state"] == "known") {
+      EXPECT_TRUE(number["value"].is_number()) << number["name"];
+    }
   }
   ASSERT_GT(printed["verdicts"].size(), 10U);
   for (const json& verdict : printed["verdicts"]) {

@@ -129,7 +129,9 @@ bool work_out(const std::string& job_text, const std::string& shop_text) {
     EXPECT_TRUE(figure.known() || !figure.missing.empty())
         << figure.name << " is not known and says not why\n"
         << job_text;
-    if (figure.known()) EXPECT_TRUE(std::isfinite(figure.value)) << figure.name << "\n" << job_text;
+    if (figure.known()) {
+      EXPECT_TRUE(std::isfinite(figure.value)) << figure.name << "\n" << job_text;
+    }
   }
   for (const ledger::Verdict& verdict : job.ledger.verdicts())
     EXPECT_FALSE(verdict.reason.empty()) << verdict.check;
