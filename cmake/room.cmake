@@ -81,6 +81,9 @@ function(sparewright_room room)
                                       "{\"room\": \"${room}\", \"uses\": [${uses}], \"hides\": ${hides}}")
 endfunction()
 
+set(sparewright_test_environment
+    "LSAN_OPTIONS=suppressions=${PROJECT_SOURCE_DIR}/tests/leaks.supp:print_suppressions=0")
+
 # One test program a room, from tests/{unit,property,outside,golden,fuzz}/<room>/*.cpp. It links that room only.
 function(sparewright_room_tests room)
   cmake_parse_arguments(ARG "" "" "THIRD_PARTY" ${ARGN})
@@ -102,6 +105,7 @@ function(sparewright_room_tests room)
            COMMAND ${program} --gtest_brief=1
                    --gtest_output=json:${PROJECT_BINARY_DIR}/results/${target}.json
            WORKING_DIRECTORY ${PROJECT_SOURCE_DIR})
+  set_tests_properties(${room} PROPERTIES ENVIRONMENT "${sparewright_test_environment}")
 endfunction()
 
 # The tests of a program: they run it as a user does. Sources as for a room's tests.
@@ -119,6 +123,7 @@ function(sparewright_program_tests room)
            COMMAND ${program} --gtest_brief=1
                    --gtest_output=json:${PROJECT_BINARY_DIR}/results/${target}.json
            WORKING_DIRECTORY ${PROJECT_SOURCE_DIR})
+  set_tests_properties(${room} PROPERTIES ENVIRONMENT "${sparewright_test_environment}")
 endfunction()
 
 function(sparewright_write_rooms)

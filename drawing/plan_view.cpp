@@ -152,7 +152,9 @@ void add_directions(DisplayList& list, const PlanFrame& frame, const route::Plan
   } else {
     list.emplace_back(text(ruler, "+X", {x_tip.x_mm, x_name_y}, type.axis));
   }
-  const double y_name_y = view.y_rises_away ? y_tip.y_mm + type.axis.cap_mm : y_tip.y_mm;
+  const TextSize name = ruler.measure("+Y", type.axis);
+  const double under_name = name.height() - name.above_mm;
+  const double y_name_y = view.y_rises_away ? y_tip.y_mm + type.axis.cap_mm : y_tip.y_mm - under_name;
   list.emplace_back(text(ruler, "+Y", {y_tip.x_mm - right * beside, y_name_y}, type.axis,
                          view.x_rises_right ? Anchor::kRight : Anchor::kLeft));
 }
