@@ -71,7 +71,7 @@ of = ["edge", "bore"]
 with = "fine"
 got = ["0.944"]
 )"));
-  EXPECT_NEAR(job.inches("edge"), 1.870, 1e-9);
+  EXPECT_NEAR(job.inches("survey/edge"), 1.870, 1e-9);
 }
 
 }  // namespace

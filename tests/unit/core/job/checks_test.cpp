@@ -255,12 +255,12 @@ TEST(DrillRoomCheck, ParallelsJustInsideAndJustOutside) {
   EXPECT_NEAR(outside.margin_in("drill clears the parallels", "bore"), -0.001, kTiny_in);
 }
 
-// A 1/2 drill goes 0.25/tan 59 = 0.15022 past, and 1.5 mm (0.05906 in) further: 0.20928. Parallels 1/4 high leave
-// 0.04072. A 3 in drill goes 1.5/tan 59 = 0.90129 + 0.05906 = 0.96035 past: on 1/4 high parallels it is in the vise.
+// A 1/2 drill goes 0.25 x cot 59 = 0.150215 past, and 1.5 mm (0.059055 in) further: 0.209270. Parallels 1/4 high leave
+// 0.040730. A 3 in drill goes 1.5/tan 59 = 0.90129 + 0.05906 = 0.96035 past: on 1/4 high parallels it is in the vise.
 TEST(DrillRoomCheck, PointUnderTheWorkInside) {
   auto job = judged(drilled_on("1/4 x 1/8", R"({ length = "4", width = "3", thickness = "1" })"));
   EXPECT_EQ(job.state("drill point clears what is under the work", "bore"), State::kOk);
-  EXPECT_NEAR(job.margin_in("drill point clears what is under the work", "bore"), 0.25 - 0.20928, 5e-6);
+  EXPECT_NEAR(job.margin_in("drill point clears what is under the work", "bore"), 0.25 - 0.209270, 5e-6);
 }
 
 TEST(DrillRoomCheck, PointUnderTheWorkOutside) {
@@ -331,19 +331,50 @@ TEST(ToolingCheck, ABoredHoleNeedsABoringHead) {
     EXPECT_NE(v.check, "a tool makes it");
 }
 
-// 1018 is drilled at 60 ft/min or more by every source in the handbook; a 3 in drill then turns at 76 rpm or more, and the
-// slowest speed is 80. With the lowest speed in print the speed wanted is 60 x 12 / (pi x 3) = 76.4: too slow for it.
+// The handbook drills 1018 at 70 ft/min with high-speed steel: a 3 in drill wants 70 x 12 / (pi x 3) = 89.1 rpm.
+std::string shop_whose_slowest_is(const std::string& rpm) {
+  std::string shop = tests::plain_shop();
+  const std::string speeds = "speeds = [80,";
+  shop.replace(shop.find(speeds), speeds.size(), "speeds = [" + rpm + ",");
+  return shop;
+}
+
 TEST(ToolingCheck, ASpeedTheMachineDoesNotHave) {
-  auto job = judged(job_with(hole("bore", "\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"3.000\"") +
-                                 setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 3\"]\n"),
-                             R"({ length = "8", width = "4", thickness = "1" })"));
-  const double wanted =
-      job.ledger.get("op 10/bore/drill 3 rpm wanted").value / quantity::unit::rpm.to_base(1.0);
-  if (wanted < 80.0) {
-    EXPECT_EQ(job.state("the machine has the speed", "bore/drill 3"), State::kNo);
-  } else {
-    FAIL() << "the handbook's lowest drilling speed has risen: " << wanted << " rpm; choose a slower case";
-  }
+  const std::string text =
+      job_with(hole("bore", "\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"3.000\"") +
+                   setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 3\"]\n"),
+               R"({ length = "8", width = "4", thickness = "1" })");
+  auto outside = judged(text, shop_whose_slowest_is("90"));
+  EXPECT_NEAR(outside.ledger.get("op 10/bore/drill 3 rpm wanted").value / quantity::unit::rpm.to_base(1.0),
+              89.127, 1e-3);
+  EXPECT_EQ(outside.state("the machine has the speed", "bore/drill 3"), State::kNo);
+  auto inside = judged(text, shop_whose_slowest_is("89"));
+  for (const auto& v : inside.ledger.verdicts())
+    EXPECT_NE(v.check, "the machine has the speed");
+}
+
+// --- reach -------------------------------------------------------------------------------------------------------
+TEST(ReachCheck, AHoleInTheSideIsNotReachedFromTheTop) {
+  const std::string made = setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 1/2\"]\n");
+  auto side = judged(
+      job_with("[[feature]]\nname = \"bore\"\nkind = \"hole\"\nhow = \"drilled\"\ninto = \"front\"\nat.x = "
+               "\"2\"\nat.z = \"0.5\"\ndiameter = \"0.500\"\n" +
+               made));
+  EXPECT_EQ(side.state("spindle reaches it", "bore"), State::kNo);
+  auto top =
+      judged(job_with(hole("bore", "\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500\"") + made));
+  for (const auto& v : top.ledger.verdicts())
+    EXPECT_NE(v.check, "spindle reaches it");
+}
+
+TEST(ReachCheck, AFeatureThatNoSetupMakesIsNo) {
+  const std::string two = hole("bore", "\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500\"") +
+                          hole("other", "\"3\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500\"");
+  auto job = judged(job_with(two + setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 1/2\"]\n")));
+  EXPECT_EQ(job.state("it is made in a setup", "other"), State::kNo);
+  auto none_yet = judged(job_with(two));
+  for (const auto& v : none_yet.ledger.verdicts())
+    EXPECT_NE(v.check, "it is made in a setup");
 }
 
 }  // namespace
