@@ -38,8 +38,10 @@ const auto kNumber = ledger::Root{}.kind;
 
 // The ledger's formulas write powers as ^, Python's as **.
 std::string with_caret(std::string text) {
-  for (std::size_t at = text.find("**"); at != std::string::npos; at = text.find("**"))
-    text.replace(at, 2, "^");
+  for (std::size_t at = text.find("**"); at != std::string::npos; at = text.find("**")) {
+    text.erase(at, 1);
+    text[at] = '^';
+  }
   return text;
 }
 

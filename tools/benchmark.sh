@@ -5,6 +5,6 @@ set -euo pipefail
 cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
 cmake --preset release -DSPAREWRIGHT_BENCHMARKS=ON
 cmake --build --preset release
-build/release/benchmarks/numbers_benchmark benchmarks/bracket.numbers.txt benchmarks/numbers.py "$@"
+build/release/benchmarks/numbers_benchmark benchmarks/bracket.numbers.txt benchmarks/numbers_peer.py "$@"
 build/release/benchmarks/cold_check_benchmark build/release/bin/sparewright examples/bracket.job.toml \
   build/release/benchmarks/bare_kernel "$@"
