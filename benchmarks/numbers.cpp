@@ -107,8 +107,9 @@ double trial(const std::vector<Entry>& entries) {
   ledger.declare({{"job", base::Hasher().add(std::string("job")).done(),
                    [&](ledger::Pen& pen) { work_out(pen, entries); }}});
   double sum = 0.0;
-  for (const ledger::Figure& figure : ledger.figures())
-    sum += figure.u();
+  const ledger::Snapshot snapshot = ledger.keep();
+  for (const ledger::Figure* figure : snapshot.figures())
+    sum += figure->u();
   return sum;
 }
 

@@ -7,6 +7,7 @@
 # THIRD_PARTY_IN_HEADERS  the few that our own headers show (fmt, expected).
 # PROGRAM      the room is a program of that name, not a library.
 # HIDES        the room's users see this room only, not what it uses (app towards cli, server, store).
+# SHOWS        of a room that hides: the headers its users include. The others are its own, and need what it hides.
 #
 # Each room gets an include directory of its own holding one link to its folder, so an include of a room that is
 # not in USES does not compile. The graph is also written to rooms.json for tools/check_rooms.py, which compares
@@ -21,7 +22,7 @@ function(sparewright_target_name room out)
 endfunction()
 
 function(sparewright_room room)
-  cmake_parse_arguments(ARG "HIDES" "PROGRAM" "USES;THIRD_PARTY;THIRD_PARTY_IN_HEADERS" ${ARGN})
+  cmake_parse_arguments(ARG "HIDES" "PROGRAM" "USES;SHOWS;THIRD_PARTY;THIRD_PARTY_IN_HEADERS" ${ARGN})
   sparewright_target_name(${room} target)
   set(source_dir ${PROJECT_SOURCE_DIR}/${room})
   set(include_dir ${PROJECT_BINARY_DIR}/rooms/${target})
@@ -31,6 +32,9 @@ function(sparewright_room room)
 
   file(GLOB sources CONFIGURE_DEPENDS ${source_dir}/*.cpp)
   file(GLOB headers CONFIGURE_DEPENDS RELATIVE ${source_dir} ${source_dir}/*.hpp)
+  if(ARG_SHOWS)
+    set(headers ${ARG_SHOWS})
+  endif()
   list(TRANSFORM headers PREPEND ${include_dir}/${room}/)
 
   if(ARG_PROGRAM)

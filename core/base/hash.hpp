@@ -27,7 +27,7 @@ struct Fingerprint {
 //
 //   Fingerprint f = Hasher().add("bore").add(22.225).done();
 //
-// Source: the mixing steps are those of MurmurHash3 x64 128 (A. Appleby, public domain), fed word by word.
+// Source, from memory: the mixing steps are those of MurmurHash3 x64 128 (A. Appleby, public domain), fed word by word.
 class Hasher {
  public:
   Hasher& add(std::uint64_t word);

@@ -9,7 +9,8 @@
 // numbers min and max take the first. Where a slope is infinite (sqrt at 0, asin at 1), the slopes by what
 // moves the argument are infinite, and those by everything else stay 0.
 //
-// Source: A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed., SIAM 2008, chapter 3 (forward mode).
+// Source, named from memory: A. Griewank, A. Walther, Evaluating Derivatives, 2nd ed., SIAM 2008, chapter 3
+// (forward mode).
 #pragma once
 
 #include <array>

@@ -1,5 +1,5 @@
-// Running a tape forwards for the value and backwards for the slopes (reverse mode; Griewank and Walther,
-// Evaluating Derivatives, 2nd ed., section 3.2).
+// Running a tape forwards for the value and backwards for the slopes (reverse mode; named from memory: Griewank and
+// Walther, Evaluating Derivatives, 2nd ed., section 3.2).
 #include <algorithm>
 #include <cassert>
 #include <cmath>

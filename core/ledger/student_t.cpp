@@ -8,6 +8,7 @@
 namespace sparewright::ledger {
 namespace {
 
+// DLMF clauses in this file are named from memory; the outcome is checked against published tables.
 // gamma(b + 1/2) / gamma(b), b > 0: Stirling's series for both (DLMF 5.11.8 with h = 1/2 and h = 0), after
 // stepping b up by gamma(x + 1) = x gamma(x) to where the four terms leave less than 1e-15.
 double gamma_ratio(double b) {

@@ -2,7 +2,7 @@
 // that know more of the function, but it cannot be led astray by corners, ridges or flats, and here it has 3
 // or 6 unknowns.
 //
-// Source: N. Shor, Cybernetics 13 (1977) 94-96; deep cuts as in R. Bland, D. Goldfarb, M. Todd, "The
+// Sources, named from memory: N. Shor, Cybernetics 13 (1977) 94-96; deep cuts as in R. Bland, D. Goldfarb, M. Todd, "The
 // ellipsoid method: a survey", Operations Research 29 (1981) 1039-1091, section 4.
 #pragma once
 

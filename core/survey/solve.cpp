@@ -1,5 +1,5 @@
-// Damped Gauss-Newton steps. Source: D. W. Marquardt, SIAM J. 11 (1963) 431-441; the damping falls and rises
-// tenfold as there.
+// Damped Gauss-Newton steps. Source, named from memory: D. W. Marquardt, SIAM J. 11 (1963) 431-441; the damping
+// falls and rises tenfold as there.
 #include "core/survey/solve.hpp"
 
 #include <algorithm>

@@ -25,7 +25,7 @@ using quantity::Kind;
 constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 constexpr std::string_view kSource =
     "least squares, each reading weighted by its doubt and by what it shares with others (E. M. Mikhail, "
-    "F. Ackermann, Observations and Least Squares, 1976)";
+    "F. Ackermann, Observations and Least Squares, 1976; named from memory)";
 
 // "a, b or c"
 std::string any_of(const std::vector<std::string>& names) {

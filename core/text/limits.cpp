@@ -15,7 +15,7 @@ using base::Code;
 using base::Failure;
 
 // The length of the well-formed UTF-8 sequence that text begins with, 0 where it is none.
-// Source: The Unicode Standard 15.0, table 3-7.
+// Source, from memory: The Unicode Standard 15.0, table 3-7.
 std::size_t utf8_sequence(std::string_view text) {
   const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
   const auto within = [&](std::size_t i, unsigned low, unsigned high) {

@@ -6,7 +6,7 @@
 
 namespace sparewright::tests {
 
-// Source: G. L. Steele, D. Lea, C. H. Flood, Fast splittable pseudorandom number generators, OOPSLA 2014.
+// Source, named from memory: G. L. Steele, D. Lea, C. H. Flood, Fast splittable pseudorandom number generators, OOPSLA 2014.
 class SplitMix {
  public:
   explicit SplitMix(std::uint64_t seed) : state_(seed) {}

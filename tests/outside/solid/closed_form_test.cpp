@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include "core/shape/cutters.hpp"
+#include "shape_samples.hpp"
 #include "solid/make_solid.hpp"
 
 namespace sparewright::solid {
@@ -21,6 +22,9 @@ using shape::Open;
 using shape::Point;
 using shape::Primitive;
 using shape::Vector;
+using tests::dia;
+using tests::kDown;
+using tests::mm;
 namespace unit = quantity::unit;
 
 constexpr double kPi = std::numbers::pi;
@@ -28,16 +32,9 @@ constexpr double kPi = std::numbers::pi;
 constexpr double kVolumeShare = 1e-6;
 constexpr double kCentre_mm = 1e-4;
 
-Diameter dia(double mm) {
-  return Diameter::of(mm, unit::millimetre);
-}
-Length mm(double count) {
-  return Length::of(count, unit::millimetre);
-}
 Angle deg(double count) {
   return Angle::of(count, unit::degree);
 }
-const Vector kDown{0.0, 0.0, -1.0};
 
 // A piece of metal there is (or, with a negative volume, is not): volume and centre.
 struct Piece {

@@ -3,31 +3,19 @@
 #include <gtest/gtest.h>
 
 #include "core/shape/cutters.hpp"
+#include "shape_samples.hpp"
 #include "solid/expected_bite.hpp"
 
 namespace sparewright::solid {
 namespace {
 
-using quantity::Diameter;
-using quantity::Length;
 using shape::Cutter;
 using shape::Open;
 using shape::Recipe;
-namespace unit = quantity::unit;
-
-const shape::Vector kDown{0.0, 0.0, -1.0};
-Diameter dia(double mm) {
-  return Diameter::of(mm, unit::millimetre);
-}
-Length mm(double count) {
-  return Length::of(count, unit::millimetre);
-}
-
-Recipe plate(const std::vector<Cutter>& cutters) {
-  const auto made = Recipe::make({"plate", shape::Box{{}, {100.0, 60.0, 20.0}}}, cutters);
-  EXPECT_TRUE(made);
-  return made.value();
-}
+using tests::dia;
+using tests::kDown;
+using tests::mm;
+using tests::plate;
 
 std::vector<Cutter> usual_cuts() {
   return {shape::through_hole("bore", {30.0, 30.0, 20.0}, kDown, dia(25.0), mm(20.0)),

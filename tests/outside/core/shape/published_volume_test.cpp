@@ -11,6 +11,7 @@ struct Crossing {
 };
 
 // Two round holes of one radius crossing square share 16 r^3 / 3.
+// The sources of this file are named from memory.
 // Source: E. Weisstein, "Steinmetz Solid", MathWorld, V_2 = 16 r^3 / 3 (Archimedes, The Method, proposition
 // 14's kin).
 class OutsideSteinmetzSolid : public ::testing::TestWithParam<Crossing> {};

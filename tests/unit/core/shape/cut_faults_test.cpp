@@ -4,29 +4,20 @@
 
 #include "core/shape/cutters.hpp"
 #include "core/shape/wall.hpp"
+#include "shape_samples.hpp"
 
 namespace sparewright::shape {
 namespace {
 
 using quantity::Diameter;
-using quantity::Length;
+using tests::dia;
+using tests::kDown;
+using tests::mm;
+using tests::plate;
 namespace unit = quantity::unit;
 
 constexpr double kNear_mm = 1e-6;
-const Vector kDown{0.0, 0.0, -1.0};
 const Open kAllButFloor = Open::kXLow | Open::kXHigh | Open::kYLow | Open::kYHigh | Open::kZHigh;
-Diameter dia(double mm) {
-  return Diameter::of(mm, unit::millimetre);
-}
-Length mm(double count) {
-  return Length::of(count, unit::millimetre);
-}
-
-Recipe plate(const std::vector<Cutter>& cutters) {
-  const auto made = Recipe::make({"plate", Box{{}, {100.0, 60.0, 20.0}}}, cutters);
-  EXPECT_TRUE(made);
-  return made.value();
-}
 
 Recipe round_bar(const std::vector<Cutter>& cutters) {  // 50 across, along x, its axis at z = 0
   const auto made = Recipe::make({"bar", Cylinder{Frame::along({}, {1.0, 0.0, 0.0}), 25.0, 80.0}}, cutters);

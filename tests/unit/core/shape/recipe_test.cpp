@@ -5,22 +5,16 @@
 #include "core/shape/clearance.hpp"
 #include "core/shape/cutters.hpp"
 #include "core/shape/support.hpp"
+#include "shape_samples.hpp"
 
 namespace sparewright::shape {
 namespace {
 
 using base::Code;
-using quantity::Diameter;
-using quantity::Length;
+using tests::dia;
+using tests::kDown;
+using tests::mm;
 namespace unit = quantity::unit;
-
-const Vector kDown{0.0, 0.0, -1.0};
-Diameter dia(double mm) {
-  return Diameter::of(mm, unit::millimetre);
-}
-Length mm(double count) {
-  return Length::of(count, unit::millimetre);
-}
 
 Blank plate() {
   return {"plate", Box{{}, {100.0, 50.0, 10.0}}};
