@@ -7,6 +7,7 @@
 #include "core/job/parallels.hpp"
 #include "core/job/shapes.hpp"
 #include "core/job/vocabulary.hpp"
+#include "core/survey/check.hpp"
 #include "core/text/reading.hpp"
 #include "core/text/validate.hpp"
 
@@ -205,6 +206,20 @@ void refuse_doubles(const TableReader& in, std::string_view list) {
   }
 }
 
+// What measuring up asks of instruments, told at the place in the shop text. Names there twice are told already.
+void refuse_unusable(const TableReader& in, const std::vector<survey::Instrument>& instruments) {
+  survey::Survey alone;
+  alone.instruments = instruments;
+  const auto tables = in.tables("instrument");
+  for (const survey::Trouble& trouble : survey::troubles(alone)) {
+    if (trouble.in != survey::Trouble::In::kInstrument || trouble.failure.code == base::Code::kNameTwice)
+      continue;
+    const text::Node& table = tables[trouble.index].node();
+    const auto value = table.find(trouble.field);
+    in.problems().add(text::located(trouble.failure, value ? *value : table));
+  }
+}
+
 }  // namespace
 
 base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
@@ -226,6 +241,7 @@ base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
     shop.shop.tools.push_back(read_tool(tool));
   for (const char* list : {"machine", "holding", "instrument", "tool"})
     refuse_doubles(in, list);
+  if (problems.empty()) refuse_unusable(in, shop.instruments);
   return problems.unless_any(std::move(shop));
 }
 

@@ -66,8 +66,8 @@ class Checker {
     std::set<std::string_view> seen;
     for (std::size_t i = 0; i < list.size(); ++i) {
       const std::string& name = list[i].name;
-      if (name.empty()) {
-        add(in, i, "name", failure(Code::kValueNotAccepted, name, "a name of at least one letter", "name"));
+      if (name.empty() || name.find('/') != std::string::npos) {
+        add(in, i, "name", failure(Code::kValueNotAccepted, name, "a name without '/'", "name"));
       } else if (!seen.insert(name).second) {
         add(in, i, "name", failure(Code::kNameTwice, name, "another name", what));
       }

@@ -21,7 +21,7 @@ struct Trouble {
 // Everything found, in the order survey, instruments, dimensions, readings. Empty where the survey is sound.
 //   kReadingsTooFew    no reading at all; a reading without a repeat; a dimension no reading is of
 //   kNameTwice         two instruments, dimensions or readings of one name
-//   kValueNotAccepted  an empty name; a dimension's name that expressions cannot use; jaws the
+//   kValueNotAccepted  a name with '/' in it, or empty; a dimension's name that expressions cannot use; jaws the
 //                      instrument has not; the wrong count of names; an expression without a dimension; a
 //                      negative zero_within (0 is taken: it cancels where a reading is itself a difference)
 //   kSizeNotPositive   an instrument's good_to or reads; a repeat of a named way of measuring that is 0 or less

@@ -28,7 +28,7 @@ struct JawPair {
 };
 
 struct Instrument {
-  std::string name;         // "bore gauge 1/2-1"; unique
+  std::string name;         // "caliper 8"; no '/', unique
   std::string kind;         // "dial caliper": for people to read
   quantity::Typed good_to;  // permissible error, plus or minus, as maker or shop states it; more than 0
   quantity::Typed reads;    // resolution: its finest step; more than 0
@@ -58,7 +58,7 @@ enum class Condition { kSound, kWorn, kBent, kAcrossABreak };
 [[nodiscard]] std::string_view name_of(Condition condition);
 
 struct Reading {
-  std::string name;  // "over both"; unique
+  std::string name;  // "over both"; no '/', unique
   Way way = Way::kOutside;
   std::vector<std::string> of;  // names of dimensions, as Way says; empty for an expression
   std::string is;               // the expression, for Way::kExpression only
