@@ -37,7 +37,7 @@ NumberRow row_of(const ledger::Figure& figure, quantity::UnitSystem system) {
   row.missing = figure.missing;
   row.origin = ledger::name_of(figure.origin);
   row.formula = figure.formula;
-  row.inputs = figure.inputs;
+  row.inputs.assign(figure.inputs.begin(), figure.inputs.end());
   row.source = figure.source;
   row.flips_after = figure.flips_after;
   if (!figure.known()) {

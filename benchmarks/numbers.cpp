@@ -7,7 +7,6 @@
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
-#include <map>
 #include <memory>
 #include <stdexcept>
 #include <string>
@@ -31,7 +30,7 @@ struct Entry {
   double value = 0.0;
   double u = 0.0;
   std::optional<formula::Formula> formula;
-  std::vector<std::string> inputs;
+  std::vector<std::size_t> inputs;  // which entries
 };
 
 const auto kNumber = ledger::Root{}.kind;
@@ -49,9 +48,12 @@ std::vector<Entry> read(const std::string& path) {
   std::vector<Entry> entries;
   std::ifstream file(path);
   std::string word;
-  const auto kind_of = [&](std::string_view name) -> std::optional<quantity::Kind> {
-    const auto known = [&](const Entry& e) { return e.name == name; };
-    return std::any_of(entries.begin(), entries.end(), known) ? std::optional(kNumber) : std::nullopt;
+  const auto place_of = [&](std::string_view name) {
+    const auto same = [&](const Entry& e) { return e.name == name; };
+    return static_cast<std::size_t>(std::find_if(entries.begin(), entries.end(), same) - entries.begin());
+  };
+  const auto kind_of = [&](std::string_view name) {
+    return place_of(name) < entries.size() ? std::optional(kNumber) : std::nullopt;
   };
   while (file >> word) {
     Entry entry;
@@ -66,7 +68,8 @@ std::vector<Entry> read(const std::string& path) {
       auto bound = typed->bind(kind_of, kNumber, quantity::UnitSystem::kMetric);
       if (!bound) throw std::runtime_error(base::report(bound.error()));
       entry.formula = std::move(*bound);
-      entry.inputs = entry.formula->names();
+      for (const std::string& input : entry.formula->names())
+        entry.inputs.push_back(place_of(input));
     } else {
       std::getline(file, word);
       continue;
@@ -77,39 +80,44 @@ std::vector<Entry> read(const std::string& path) {
   return entries;
 }
 
-void work_out(ledger::Pen& pen, const std::vector<Entry>& entries) {
-  std::map<std::string, const ledger::Figure*, std::less<>> figures;
+// Writes every number; returns the sum of their standard uncertainties.
+double work_out(ledger::Pen& pen, const std::vector<Entry>& entries) {
+  double sum = 0.0;
+  std::vector<const ledger::Figure*> figures;
+  figures.reserve(entries.size());
+  std::vector<double> values;
+  std::vector<ledger::Term> terms;
   for (const Entry& entry : entries) {
     if (!entry.formula) {
       ledger::Root root;
       root.value = entry.value;
       if (entry.u > 0.0) root.shares = {{entry.name, entry.u}};
-      figures[entry.name] = &pen.root(entry.name, root);
-      continue;
+      figures.push_back(&pen.root(entry.name, root));
+    } else {
+      values.clear();
+      terms.clear();
+      for (const std::size_t input : entry.inputs) {
+        terms.push_back({figures[input], 0.0});
+        values.push_back(figures[input]->value);
+      }
+      const auto y = entry.formula->at(values);
+      if (!y) throw std::runtime_error(base::report(y.error()));
+      for (std::size_t i = 0; i < terms.size(); ++i)
+        terms[i].slope = y->slopes[i];
+      figures.push_back(&pen.linear(entry.name, kNumber, "as in the file", y->value, terms));
     }
-    std::vector<double> values;
-    std::vector<ledger::Term> terms;
-    for (const std::string& input : entry.inputs) {
-      terms.push_back({figures.find(input)->second, 0.0});
-      values.push_back(terms.back().figure->value);
-    }
-    const auto y = entry.formula->at(values);
-    if (!y) throw std::runtime_error(base::report(y.error()));
-    for (std::size_t i = 0; i < terms.size(); ++i)
-      terms[i].slope = y->slopes[i];
-    figures[entry.name] = &pen.linear(entry.name, kNumber, "as in the file", y->value, terms);
+    sum += figures.back()->u();
   }
+  return sum;
 }
 
 // One trial: every number, from nothing. Returns the sum of all u, which Python prints too.
 double trial(const std::vector<Entry>& entries) {
+  double sum = 0.0;
   ledger::Ledger ledger;
   ledger.declare({{"job", base::Hasher().add(std::string("job")).done(),
-                   [&](ledger::Pen& pen) { work_out(pen, entries); }}});
-  double sum = 0.0;
-  const ledger::Snapshot snapshot = ledger.keep();
-  for (const ledger::Figure* figure : snapshot.figures())
-    sum += figure->u();
+                   [&](ledger::Pen& pen) { sum = work_out(pen, entries); }}});
+  ledger.settle();
   return sum;
 }
 

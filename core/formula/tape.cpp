@@ -13,11 +13,12 @@ namespace {
 
 using base::Code;
 
-// What one step gives, and its slopes by its one or two operands.
+// What one step gives, its slopes by its one or two operands, and the slope of the last step by it.
 struct Local {
   double value = 0.0;
   double by_first = 0.0;
   double by_second = 0.0;
+  double towards = 0.0;
 };
 
 // An angle this near to a right angle is one: 90 deg is no binary fraction of a radian.
@@ -112,18 +113,17 @@ base::Failure not_finite(const Step& step, double a, double b, std::string_view 
 }
 
 // The slope of the last step by each of so many names.
-std::vector<double> slopes_of(const std::vector<Step>& tape, const std::vector<Local>& done,
-                              std::size_t names) {
+std::vector<double> slopes_of(const std::vector<Step>& tape, std::vector<Local>& done, std::size_t names) {
   std::vector<double> slopes(names, 0.0);
-  std::vector<double> towards(tape.size(), 0.0);  // of the last step, by each step
+  done.back().towards = 1.0;
   for (std::size_t i = tape.size(); i-- > 0;) {
     const Step& step = tape[i];
-    const double slope = i + 1 == tape.size() ? 1.0 : towards[i];
+    const Local& local = done[i];
     if (step.operation == Operation::kName) {
-      slopes[step.first] += slope;
+      slopes[step.first] += local.towards;
     } else if (!takes_none(step.operation)) {
-      towards[step.first] += slope * done[i].by_first;
-      if (takes_two(step.operation)) towards[step.second] += slope * done[i].by_second;
+      done[step.first].towards += local.towards * local.by_first;
+      if (takes_two(step.operation)) done[step.second].towards += local.towards * local.by_second;
     }
   }
   return slopes;

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/base/hash.hpp"
+#include "core/base/name.hpp"
 #include "core/ledger/share.hpp"
 #include "core/quantity/kind.hpp"
 
@@ -28,14 +29,14 @@ enum class Bound { kExact, kAtLeast, kAtMost, kNeither };
 [[nodiscard]] Bound joined(Bound a, Bound b);
 
 struct Figure {
-  std::string name;  // a path, unique: "feature/pivot bore/diameter"
+  base::Name name;  // a path, unique: "feature/pivot bore/diameter"
   quantity::Kind kind = quantity::Kind::kNumber;
   double value = 0.0;  // in the base unit of its kind (mm, kg, s, K, rad); not a number where not known
   Shares shares;
   Bound bound = Bound::kExact;
   Origin origin = Origin::kWorked;
-  std::string formula;              // in words: "bore less pin"
-  std::vector<std::string> inputs;  // names of the figures that went in, in the order of the formula
+  std::string formula;             // in words: "bore less pin"
+  std::vector<base::Name> inputs;  // names of the figures that went in, in the order of the formula
   std::string source;  // standard and clause, book and table; or the reading's instrument and place
   std::string typed;   // as the user wrote it
   std::vector<std::string> missing;   // roots that are not known; empty where the figure is known

@@ -33,7 +33,7 @@ base::Fingerprint print_of(const Replacement& replacement) {
   h.add(replacement.value).add(replacement.source).add(replacement.shares.has_value());
   if (replacement.shares) {
     for (const Share& share : *replacement.shares) {
-      h.add(share.cause).add(share.amount).add(share.degrees_of_freedom);
+      h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
     }
   }
   return h.done();
@@ -52,8 +52,8 @@ bool look_up(const Output& output, Question::Of of, std::string_view name, Answe
   if (of == Question::Of::kFigure) {
     const auto found = output.figures.find(name);
     if (found == output.figures.end()) return false;
-    answer.figure = &found->second.figure;
-    answer.print = found->second.print;
+    answer.figure = &found->second.figure();
+    answer.print = found->second.print();
   } else if (of == Question::Of::kValue) {
     const auto found = output.values.find(name);
     if (found == output.values.end()) return false;
@@ -61,7 +61,8 @@ bool look_up(const Output& output, Question::Of of, std::string_view name, Answe
     answer.print = found->second.print;
   } else {
     for (const auto& [figure_name, written] : output.figures)
-      answer.names.push_back(figure_name);
+      answer.names.push_back(figure_name.text());
+    std::sort(answer.names.begin(), answer.names.end());
     answer.print = print_of_names(answer.names);
   }
   return true;

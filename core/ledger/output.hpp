@@ -3,11 +3,16 @@
 
 #include <map>
 #include <memory>
+#include <memory_resource>
+#include <mutex>
 #include <string>
 #include <typeindex>
+#include <unordered_map>
+#include <utility>
 #include <vector>
 
 #include "core/base/hash.hpp"
+#include "core/base/name.hpp"
 #include "core/ledger/figure.hpp"
 #include "core/ledger/verdict.hpp"
 
@@ -15,9 +20,22 @@ namespace sparewright::ledger {
 
 struct Replacement;
 
-struct WrittenFigure {
-  Figure figure;
-  base::Fingerprint print;
+// A figure and its fingerprint, which is worked out when the first stage asks for it: most figures are asked
+// for by no other stage.
+class WrittenFigure {
+ public:
+  explicit WrittenFigure(Figure&& figure) : figure_(std::move(figure)) {}
+
+  [[nodiscard]] const Figure& figure() const { return figure_; }
+  [[nodiscard]] const base::Fingerprint& print() const {
+    std::call_once(once_, [this] { print_ = fingerprint(figure_); });
+    return print_;
+  }
+
+ private:
+  Figure figure_;
+  mutable std::once_flag once_;
+  mutable base::Fingerprint print_;
 };
 
 struct PublishedValue {
@@ -27,7 +45,8 @@ struct PublishedValue {
 };
 
 struct Output {
-  std::map<std::string, WrittenFigure, std::less<>> figures;
+  std::pmr::monotonic_buffer_resource room;  // for the figures: written once, and gone together
+  std::pmr::unordered_map<base::Name, WrittenFigure> figures{&room};
   std::map<std::string, PublishedValue, std::less<>> values;
   std::vector<Verdict> verdicts;
   std::vector<Query> queries;
@@ -39,7 +58,7 @@ struct Output {
 struct Question {
   enum class Of { kFigure, kValue, kNames, kReplacement };
   Of of = Of::kFigure;
-  std::string name;
+  base::Name name;
   base::Fingerprint answer;
 };
 

@@ -24,32 +24,29 @@ void make_unknown(Figure& figure) {
 
 }  // namespace
 
-std::string Pen::full_name(std::string_view local) const {
-  std::string name = stage_;
-  name += '/';
-  name += local;
-  return name;
+base::Name Pen::full_name(std::string_view local) {
+  path_.resize(stage_.size() + 1);
+  return path_.append(local);
 }
 
-const Figure& Pen::write(Figure figure) {
-  const base::Fingerprint print = fingerprint(figure);
-  std::string name = figure.name;
-  const auto [written, is_new] =
-      output_.figures.try_emplace(std::move(name), WrittenFigure{std::move(figure), print});
+const Figure& Pen::write(Figure&& figure) {
+  const base::Name name = figure.name;
+  const auto [written, is_new] = output_.figures.try_emplace(name, std::move(figure));
   assert(is_new && "a stage writes each of its figures once");
-  return written->second.figure;
+  return written->second.figure();
 }
 
 // Asks, keeps the question, and ends the stage where it would wait for itself.
-Answer Pen::asked(Question::Of of, std::string_view name) {
+Answer Pen::asked(Question::Of of, base::Name name) {
   Answer answer = ledger_.answer(of, name);
-  questions_.push_back({of, std::string(name), answer.print});
+  questions_.push_back({of, name, answer.print});
   if (!answer.circle.empty()) throw Leave{std::move(answer.missing), std::move(answer.circle)};
   return answer;
 }
 
-const Figure& Pen::ask(std::string_view name) {
-  if (const auto own = output_.figures.find(name); own != output_.figures.end()) return own->second.figure;
+const Figure& Pen::ask(std::string_view text) {
+  const base::Name name(text);
+  if (const auto own = output_.figures.find(name); own != output_.figures.end()) return own->second.figure();
   Answer answer = asked(Question::Of::kFigure, name);
   if (answer.figure != nullptr) return *answer.figure;
   Figure& unknown = unknown_.emplace_back();
@@ -88,16 +85,16 @@ void Pen::publish_value(std::string_view local, std::shared_ptr<const void> valu
   assert(is_new && "a stage publishes each of its values once");
 }
 
-const Figure& Pen::root(std::string_view local, const Root& root) {
+const Figure& Pen::root(std::string_view local, Root root) {
   Figure figure;
   figure.name = full_name(local);
   figure.kind = root.kind;
   figure.value = base::canonical(root.value.value_or(std::numeric_limits<double>::quiet_NaN()));
-  figure.shares = in_order(root.shares);
+  figure.shares = in_order(std::move(root.shares));
   figure.bound = root.bound;
   figure.origin = root.origin;
-  figure.typed = root.typed;
-  figure.source = root.source;
+  figure.typed = std::move(root.typed);
+  figure.source = std::move(root.source);
   if (const Replacement* found = asked(Question::Of::kReplacement, figure.name).replacement;
       found != nullptr) {
     figure.value = base::canonical(found->value);
@@ -118,14 +115,17 @@ const Figure& Pen::root(std::string_view local, const Root& root) {
 }
 
 Figure Pen::worked(std::string_view local, quantity::Kind kind, std::string_view words, double value,
-                   std::span<const Term> terms) const {
+                   std::span<const Term> terms) {
   Figure figure;
   figure.name = full_name(local);
   figure.kind = kind;
   figure.value = base::canonical(value);
   figure.formula = words;
   bool finite = std::isfinite(value);
+  std::size_t shares = 0;
+  figure.inputs.reserve(terms.size());
   for (const Term& term : terms) {
+    shares += term.figure->shares.size();
     figure.inputs.push_back(term.figure->name);
     add_missing(figure.missing, term.figure->missing);
     finite = finite && std::isfinite(term.slope);
@@ -135,6 +135,7 @@ Figure Pen::worked(std::string_view local, quantity::Kind kind, std::string_view
     make_unknown(figure);
     return figure;
   }
+  figure.shares.reserve(shares);
   for (const Term& term : terms) {
     add_scaled(figure.shares, term.figure->shares, term.slope);
     figure.bound = joined(figure.bound, scaled(term.figure->bound, term.slope));

@@ -110,7 +110,7 @@ class Pen {
   std::vector<std::string> names(std::string_view stage);
 
   // Writes a root. A replacement set for its name in the ledger takes its place.
-  const Figure& root(std::string_view local, const Root& root);
+  const Figure& root(std::string_view local, Root root);
 
   // Works out a figure by a formula that is generic in its scalar: value, slopes and shares at once. The
   // scalars are in base units. The formula is not run where an input is not known.
@@ -159,13 +159,17 @@ class Pen {
  private:
   friend class Ledger;
   Pen(Ledger& ledger, Output& output, std::vector<Question>& questions, std::string stage)
-      : ledger_(ledger), output_(output), questions_(questions), stage_(std::move(stage)) {}
+      : ledger_(ledger),
+        output_(output),
+        questions_(questions),
+        stage_(std::move(stage)),
+        path_(stage_ + "/") {}
 
-  [[nodiscard]] std::string full_name(std::string_view local) const;
+  [[nodiscard]] base::Name full_name(std::string_view local);
   [[nodiscard]] Figure worked(std::string_view local, quantity::Kind kind, std::string_view words,
-                              double value, std::span<const Term> terms) const;
-  const Figure& write(Figure figure);
-  Answer asked(Question::Of of, std::string_view name);
+                              double value, std::span<const Term> terms);
+  const Figure& write(Figure&& figure);
+  Answer asked(Question::Of of, base::Name name);
   const void* ask_value(std::string_view name, const std::type_info& type);
   const void* need_published(std::string_view name, const std::type_info& type);
   void publish_value(std::string_view local, std::shared_ptr<const void> value, const std::type_info& type,
@@ -175,6 +179,7 @@ class Pen {
   Output& output_;
   std::vector<Question>& questions_;
   std::string stage_;
+  std::string path_;            // the stage, a slash, and the local name last asked for
   std::deque<Figure> unknown_;  // stand-ins for figures that are not there
 };
 

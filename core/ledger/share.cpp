@@ -8,44 +8,62 @@
 
 namespace sparewright::ledger {
 
+namespace {
+
+void drop_zeros(Shares& shares) {
+  std::erase_if(shares, [](const Share& share) { return share.amount == 0.0; });
+}
+
+}  // namespace
+
 Shares in_order(Shares shares) {
   std::stable_sort(shares.begin(), shares.end(),
                    [](const Share& a, const Share& b) { return a.cause < b.cause; });
-  Shares ordered;
-  ordered.reserve(shares.size());
-  for (Share& share : shares) {
-    if (ordered.empty() || ordered.back().cause != share.cause) {
-      ordered.push_back(std::move(share));
+  std::size_t last = 0;
+  for (std::size_t i = 1; i < shares.size(); ++i) {
+    if (shares[i].cause == shares[last].cause) {
+      shares[last].amount += shares[i].amount;
+      shares[last].degrees_of_freedom =
+          std::min(shares[last].degrees_of_freedom, shares[i].degrees_of_freedom);
     } else {
-      ordered.back().amount += share.amount;
-      ordered.back().degrees_of_freedom =
-          std::min(ordered.back().degrees_of_freedom, share.degrees_of_freedom);
+      shares[++last] = shares[i];
     }
   }
-  std::erase_if(ordered, [](const Share& share) { return share.amount == 0.0; });
-  return ordered;
+  if (!shares.empty()) shares.resize(last + 1);
+  drop_zeros(shares);
+  return shares;
 }
 
+// Merges from the end, in place: room for both, then each share to where it belongs.
 void add_scaled(Shares& sum, const Shares& shares, double slope) {
-  if (slope == 0.0 || shares.empty()) return;
-  Shares merged;
-  merged.reserve(sum.size() + shares.size());
-  auto a = sum.begin();
-  auto b = shares.begin();
-  while (a != sum.end() || b != shares.end()) {
-    const int order = a == sum.end() ? 1 : b == shares.end() ? -1 : a->cause.compare(b->cause);
-    Share share = order <= 0 ? std::move(*a) : *b;
-    if (order > 0) share.amount *= slope;
-    if (order == 0) {
-      share.amount += slope * b->amount;
-      share.degrees_of_freedom = std::min(share.degrees_of_freedom, b->degrees_of_freedom);
-    }
-    if (order <= 0) ++a;
-    if (order >= 0) ++b;
-    share.amount = base::canonical(share.amount);
-    if (share.amount != 0.0) merged.push_back(std::move(share));
+  if (slope == 0.0) return;
+  if (sum.empty()) {
+    for (const Share& share : shares)
+      sum.push_back({share.cause, share.amount * slope, share.degrees_of_freedom});
+    drop_zeros(sum);
+    return;
   }
-  sum = std::move(merged);
+  std::size_t a = sum.size();
+  std::size_t b = shares.size();
+  sum.resize(a + b);
+  std::size_t to = sum.size();
+  while (b > 0) {
+    const Share& next = shares[b - 1];
+    if (a > 0 && sum[a - 1].cause > next.cause) {
+      sum[--to] = sum[--a];
+    } else {
+      Share share{next.cause, next.amount * slope, next.degrees_of_freedom};
+      if (a > 0 && sum[a - 1].cause == next.cause) {
+        --a;
+        share.amount += sum[a].amount;
+        share.degrees_of_freedom = std::min(sum[a].degrees_of_freedom, share.degrees_of_freedom);
+      }
+      sum[--to] = share;
+      --b;
+    }
+  }
+  sum.erase(sum.begin() + static_cast<std::ptrdiff_t>(a), sum.begin() + static_cast<std::ptrdiff_t>(to));
+  drop_zeros(sum);
 }
 
 double standard_uncertainty(const Shares& shares) {
@@ -60,7 +78,7 @@ double covariance(const Shares& a, const Shares& b) {
   auto i = a.begin();
   auto j = b.begin();
   while (i != a.end() && j != b.end()) {
-    const int order = i->cause.compare(j->cause);
+    const auto order = i->cause <=> j->cause;
     if (order == 0) sum += i->amount * j->amount;
     if (order <= 0) ++i;
     if (order >= 0) ++j;

@@ -8,9 +8,9 @@
 #pragma once
 
 #include <limits>
-#include <span>
-#include <string>
 #include <vector>
+
+#include "core/base/name.hpp"
 
 namespace sparewright::ledger {
 
@@ -21,7 +21,7 @@ inline constexpr double kManyDegreesOfFreedom = std::numeric_limits<double>::inf
 // scatter of n repeats, infinite for a stated limit of error); where two shares of a cause meet, the smaller
 // number counts.
 struct Share {
-  std::string cause;
+  base::Name cause;
   double amount = 0.0;
   double degrees_of_freedom = kManyDegreesOfFreedom;
 

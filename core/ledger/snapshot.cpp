@@ -9,7 +9,7 @@ const Figure* Snapshot::find(std::string_view name) const {
     if (const auto stage = stages_.find(prefix); stage != stages_.end()) {
       const auto& figures = stage->second.memo->output.figures;
       const auto found = figures.find(name);
-      return found == figures.end() ? nullptr : &found->second.figure;
+      return found == figures.end() ? nullptr : &found->second.figure();
     }
     const auto slash = prefix.rfind('/');
     if (slash == std::string_view::npos) return nullptr;
@@ -21,7 +21,7 @@ std::vector<const Figure*> Snapshot::figures() const {
   std::vector<const Figure*> all;
   for (const auto& [name, held] : stages_) {
     for (const auto& [figure_name, written] : held.memo->output.figures)
-      all.push_back(&written.figure);
+      all.push_back(&written.figure());
   }
   std::sort(all.begin(), all.end(), [](const Figure* a, const Figure* b) { return a->name < b->name; });
   return all;
@@ -54,7 +54,7 @@ std::vector<Change> between(const Snapshot& before, const Snapshot& after) {
   while (a != old_figures.end() || b != new_figures.end()) {
     const int order = a == old_figures.end()   ? 1
                       : b == new_figures.end() ? -1
-                                               : (*a)->name.compare((*b)->name);
+                                               : (*a)->name.text().compare((*b)->name.text());
     if (order < 0) {
       changes.push_back({(*a)->name, **a, std::nullopt});
     } else if (order > 0) {

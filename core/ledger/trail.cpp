@@ -17,7 +17,7 @@ Trail Ledger::why(std::string_view name) {
     Trail& trail = *open.back();
     open.pop_back();
     trail.figure = get(trail.figure.name);
-    const std::vector<std::string>& inputs = trail.figure.inputs;
+    const std::vector<base::Name>& inputs = trail.figure.inputs;
     trail.shown_before = !inputs.empty() && !shown.insert(trail.figure.name).second;
     if (trail.shown_before) continue;
     trail.inputs.resize(inputs.size());
@@ -35,7 +35,7 @@ namespace {
 std::set<std::string_view> reached_from(std::string_view root, const std::vector<const Figure*>& figures) {
   std::map<std::string_view, std::vector<std::string_view>> users;
   for (const Figure* figure : figures) {
-    for (const std::string& input : figure->inputs)
+    for (const base::Name input : figure->inputs)
       users[input].push_back(figure->name);
   }
   std::set<std::string_view> reached{root};

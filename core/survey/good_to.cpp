@@ -39,7 +39,7 @@ base::Fingerprint definition(const Instrument& instrument, Jaws jaws) {
   h.add("good to").add(instrument.name).add(static_cast<int>(jaws)).add(instrument.good_to.typed);
   h.add(instrument.reads.typed).add(static_cast<int>(instrument.reads.kind));
   for (const ledger::Share& share : one_reading(instrument, jaws).shares)
-    h.add(share.cause).add(share.amount);
+    h.add(share.cause.text()).add(share.amount);
   return h.done();
 }
 

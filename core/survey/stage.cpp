@@ -78,7 +78,7 @@ Stage reading_stage(const Survey& survey) {
     h.add(reading.name).add(static_cast<int>(root.kind)).add(*root.value).add(static_cast<int>(root.bound));
     h.add(root.typed).add(root.source).add(static_cast<std::uint64_t>(root.shares.size()));
     for (const ledger::Share& share : root.shares) {
-      h.add(share.cause).add(share.amount).add(share.degrees_of_freedom);
+      h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
     }
     roots.emplace(reading.name, std::move(root));
   }

@@ -45,7 +45,7 @@ inline ledger::Stage size_stage(const std::string& name, const ledger::Root& roo
   base::Hasher h;
   h.add(name).add(root.value.has_value()).add(root.value.value_or(0.0)).add(static_cast<int>(root.bound));
   for (const ledger::Share& share : root.shares)
-    h.add(share.cause).add(share.amount).add(share.degrees_of_freedom);
+    h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
   return {name, h.done(), [root](ledger::Pen& pen) { pen.root("size", root); }};
 }
 

@@ -109,7 +109,7 @@ TEST(Judge, WritesTheMarginAndTheVerdict) {
   EXPECT_EQ(j.margin.kind, Kind::kLength);  // a diameter less a diameter
   EXPECT_DOUBLE_EQ(j.margin.u(), std::hypot(0.1, 0.2));
   EXPECT_EQ(j.margin.formula, "over the least allowed");
-  EXPECT_EQ(j.margin.inputs, (std::vector<std::string>{"check/figure", "check/low"}));
+  EXPECT_EQ(j.margin.inputs, (std::vector<base::Name>{"check/figure", "check/low"}));
   EXPECT_EQ(j.verdict.check, "fit");
   EXPECT_EQ(j.verdict.subject, "bore");
   EXPECT_EQ(j.verdict.figure, "check/figure");
@@ -128,7 +128,7 @@ TEST(Judge, TheHighMarginIsCountedDownwards) {
   const Judged j = judged({14.0}, Number{10.0}, Number{15.0});
   EXPECT_EQ(j.margin.value, 1.0);
   EXPECT_EQ(j.margin.formula, "under the most allowed");
-  EXPECT_EQ(j.margin.inputs, (std::vector<std::string>{"check/high", "check/figure"}));
+  EXPECT_EQ(j.margin.inputs, (std::vector<base::Name>{"check/high", "check/figure"}));
 }
 
 TEST(Judge, OfTwoEqualVerdictsTheSmallerMarginCounts) {

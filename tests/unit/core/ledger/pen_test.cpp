@@ -96,7 +96,7 @@ TEST(Work, CarriesValueSlopesSharesAndTrail) {
   EXPECT_DOUBLE_EQ(gap.value, 16.0 - 15.9);
   EXPECT_EQ(gap.shares, (Shares{{"bore scatter", 0.003}}));  // the micrometer cancels
   EXPECT_EQ(gap.formula, "bore less pin");
-  EXPECT_EQ(gap.inputs, (std::vector<std::string>{"s/bore", "s/pin"}));
+  EXPECT_EQ(gap.inputs, (std::vector<base::Name>{"s/bore", "s/pin"}));
   EXPECT_EQ(gap.origin, Origin::kWorked);
 }
 
@@ -238,7 +238,7 @@ TEST(Decide, HasNoSlopeAndSaysWhatWouldTurnIt) {
   EXPECT_TRUE(speed.shares.empty());
   EXPECT_EQ(speed.origin, Origin::kChoice);
   EXPECT_EQ(speed.flips_after, 2.0);
-  EXPECT_EQ(speed.inputs, (std::vector<std::string>{"s/limit"}));
+  EXPECT_EQ(speed.inputs, (std::vector<base::Name>{"s/limit"}));
   EXPECT_EQ(ledger.get("s/blind").missing, (std::vector<std::string>{"nowhere/else"}));
   EXPECT_EQ(ledger.get("s/none").missing, (std::vector<std::string>{"s/none"}));
 }

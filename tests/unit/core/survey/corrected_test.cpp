@@ -19,7 +19,7 @@ constexpr double kHand = 1e-14;
 
 const ledger::Share* find(const ledger::Shares& shares, std::string_view cause) {
   for (const ledger::Share& share : shares) {
-    if (share.cause == cause) return &share;
+    if (share.cause.text() == cause) return &share;
   }
   return nullptr;
 }

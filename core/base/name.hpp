@@ -1,0 +1,46 @@
+// A name kept once for the whole program: copying one costs a pointer, comparing two for equality an address.
+#pragma once
+
+#include <compare>
+#include <cstddef>
+#include <functional>
+#include <iosfwd>
+#include <string>
+#include <string_view>
+
+namespace sparewright::base {
+
+// Ordered by its text, byte by byte. The text stays for the life of the program, so this is for names that
+// come again and again (figures, causes), not for text of any length from outside. Safe from any thread.
+class Name {
+ public:
+  Name() : Name(std::string_view()) {}
+  // From text without a word of its own: wherever a name is asked for, text is one.
+  Name(std::string_view text);                                     // NOLINT(google-explicit-constructor)
+  Name(const std::string& text) : Name(std::string_view(text)) {}  // NOLINT(google-explicit-constructor)
+  Name(const char* text) : Name(std::string_view(text)) {}         // NOLINT(google-explicit-constructor)
+
+  [[nodiscard]] const std::string& text() const { return *text_; }
+  operator const std::string&() const { return *text_; }  // NOLINT(google-explicit-constructor)
+  operator std::string_view() const { return *text_; }    // NOLINT(google-explicit-constructor)
+  [[nodiscard]] bool empty() const { return text_->empty(); }
+
+  friend bool operator==(Name a, Name b) { return a.text_ == b.text_; }
+  friend std::strong_ordering operator<=>(Name a, Name b) {
+    return a.text_ == b.text_ ? std::strong_ordering::equal : a.text_->compare(*b.text_) <=> 0;
+  }
+  friend std::ostream& operator<<(std::ostream& out, Name name);
+
+ private:
+  friend struct std::hash<Name>;
+  const std::string* text_;
+};
+
+}  // namespace sparewright::base
+
+template <>
+struct std::hash<sparewright::base::Name> {
+  std::size_t operator()(sparewright::base::Name name) const {
+    return std::hash<const std::string*>{}(name.text_);
+  }
+};
