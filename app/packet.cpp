@@ -1,6 +1,7 @@
 #include "app/packet.hpp"
 
 #include <algorithm>
+#include <map>
 #include <set>
 
 #include <fmt/format.h>
@@ -49,6 +50,23 @@ std::string hand_words(const job::Job& job) {
   return words;
 }
 
+// The readings of a dimension: those of it alone, or, where there are none, all it came from.
+std::string how_measured(const job::Job& job, const ledger::Snapshot& figures, const std::string& dimension) {
+  std::string alone;
+  std::string all;
+  const auto add = [](std::string& to, const std::string& source) {
+    if (to.find(source) == std::string::npos) to += (to.empty() ? "" : "; ") + source;
+  };
+  for (const survey::Reading& reading : job.survey.readings) {
+    const ledger::Figure* figure = figures.find("reading/" + reading.name);
+    const bool of_it = std::find(reading.of.begin(), reading.of.end(), dimension) != reading.of.end();
+    if (figure == nullptr || (!of_it && !reading.of.empty())) continue;
+    add(all, figure->source);
+    if (of_it && reading.of.size() == 1) add(alone, figure->source);
+  }
+  return alone.empty() ? all : alone;
+}
+
 // Every measured dimension that a feature of the new part is made to or checked against.
 std::vector<sheets::Mate> mates_of(const job::Job& job, const ledger::Snapshot& figures) {
   std::vector<sheets::Mate> mates;
@@ -64,12 +82,7 @@ std::vector<sheets::Mate> mates_of(const job::Job& job, const ledger::Snapshot& 
     const ledger::Figure* figure = figures.find("survey/" + name);
     if (figure == nullptr) continue;
     const NumberRow row = row_of(*figure, job.system);
-    std::string how;
-    for (const std::string& input : figure->inputs) {
-      const ledger::Figure* reading = figures.find(input);
-      if (reading != nullptr) how += (how.empty() ? "" : "; ") + reading->source;
-    }
-    mates.push_back({name, row.shown, row.good_to, how});
+    mates.push_back({name, row.shown, row.good_to, how_measured(job, figures, name)});
   }
   return mates;
 }
@@ -120,10 +133,13 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
       cautions.add(caution);
   }
   Listed hardware;
+  std::map<std::string, int> screws;
   for (const part::Feature& feature : part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
-    if (hole != nullptr && hole->screw) hardware.add(hole->screw->designation);
+    if (hole != nullptr && hole->screw) ++screws[hole->screw->designation];
   }
+  for (const auto& [designation, count] : screws)
+    hardware.add(fmt::format("{} x {}, length not worked out", count, designation));
   Listed tools;
   for (const route::Setup& setup : job.subject.route.plan.setups) {
     tools.add(setup.holding.vise.name + ", parallels " + setup.holding.parallels.typed);

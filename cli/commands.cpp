@@ -40,7 +40,7 @@ app::Outcome<std::string> shop_path(const Asked& asked, const app::Text& job) {
   if (named->empty()) {
     app::Trouble trouble;
     trouble.code = "key-missing";
-    trouble.says = "the job names no shop";
+    trouble.says = "the job names no shop, or this is no job text";
     trouble.accepted = "shop = \"....shop.toml\" under [job], or --shop FILE";
     trouble.file = job.name;
     return tl::unexpected(app::Troubles{std::move(trouble)});

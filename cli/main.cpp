@@ -2,6 +2,8 @@
 #include <cstdio>
 #include <exception>
 #include <functional>
+#include <string>
+#include <vector>
 
 #include <CLI/CLI.hpp>
 
@@ -68,7 +70,8 @@ int run(int argc, char** argv) {
     add_json(*command, asked);
   }
   numbers->add_option("NAME", asked.name, "the start of the names wanted");
-  why->add_option("NAME", asked.name, "the whole name of a number, as `numbers` lists it")->required();
+  std::vector<std::string> words;  // of a name written without quotes
+  why->add_option("NAME", words, "the whole name of a number, as `numbers` lists it")->required();
   for (CLI::App* command : {sheets, solid}) {
     command->add_option("-o,--output", asked.output, "the file to write; - for standard output");
   }
@@ -83,6 +86,8 @@ int run(int argc, char** argv) {
     // Asked-for help and version are no errors; anything else is wrong input.
     return app.exit(error) == 0 ? sparewright::cli::kAllWell : sparewright::cli::kWrongInput;
   }
+  for (const std::string& word : words)
+    asked.name += (asked.name.empty() ? "" : " ") + word;
   const int status = chosen(asked);
   // A full disk or a closed pipe shows when the last of the output goes out.
   if (std::fflush(stdout) != 0) {

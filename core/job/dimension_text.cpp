@@ -62,9 +62,6 @@ void read_size_text(const TableReader& in, const Node& node, part::Dimension& d,
   }
   auto sized = in.problems().keep(text::located(quantity::read_sized(typed, d.kind, system), node));
   if (!sized) return;
-  if (sized->nominal.base < 0.0 && d.kind == Kind::kDiameter) {
-    in.problems().add(text::failure_at(node, Code::kSizeNotPositive, typed));
-  }
   d.size = std::move(sized->nominal);
   d.tolerance = std::move(sized->tolerance);
 }
@@ -137,6 +134,14 @@ part::Dimension empty_dimension(const Node& node, Kind kind, std::string_view ja
   return d;
 }
 
+// A clearance may be written with its signs or, where both are more than nothing, without.
+std::optional<quantity::Deviations> range_of(const quantity::Tolerance& clearance) {
+  if (const auto* signed_range = std::get_if<quantity::Deviations>(&clearance.form)) return *signed_range;
+  if (const auto* bare = std::get_if<quantity::WrittenLimits>(&clearance.form))
+    return quantity::Deviations{bare->low, bare->high};
+  return std::nullopt;
+}
+
 // "on" and "mate": the dimension the hole is made to, or checked against.
 void read_mate(const TableReader& in, HoleDiameter& hole, const Names& names) {
   const auto on = in.text("on");
@@ -149,8 +154,8 @@ void read_mate(const TableReader& in, HoleDiameter& hole, const Names& names) {
   const char* key = on ? "on" : "mate";
   if (!is_known(in, key, on ? *on : *mate, names)) return;
   if (!in.node().find("clearance")) return need_key(in, "clearance");
-  const auto* range = clearance ? std::get_if<quantity::Deviations>(&clearance->form) : nullptr;
-  if (range == nullptr) {
+  const auto range = clearance ? range_of(*clearance) : std::nullopt;
+  if (!range) {
     if (clearance) {
       in.problems().add(text::failure_at(*in.node().find("clearance"), Code::kValueNotAccepted,
                                          clearance->typed,
@@ -170,13 +175,13 @@ void read_mate(const TableReader& in, HoleDiameter& hole, const Names& names) {
   hole.mate = *mate;
   part::Dimension asked = empty_dimension(*in.node().find("clearance"), Kind::kLength, "");
   asked.tolerance = *clearance;
+  asked.tolerance.form = *range;
   hole.clearance_asked = std::move(asked);
 }
 
-}  // namespace
-
-std::optional<part::Dimension> read_dimension(const TableReader& in, std::string_view key, Kind kind,
-                                              std::string_view jaws, const Names& names) {
+// A size or a distance; only a distance may be 0 or less.
+std::optional<part::Dimension> read_signed_dimension(const TableReader& in, std::string_view key, Kind kind,
+                                                     std::string_view jaws, const Names& names) {
   const auto node = in.node().find(key);
   if (!node) return std::nullopt;
   part::Dimension d = empty_dimension(*node, kind, jaws);
@@ -198,6 +203,19 @@ std::optional<part::Dimension> read_dimension(const TableReader& in, std::string
   return d;
 }
 
+}  // namespace
+
+std::optional<part::Dimension> read_dimension(const TableReader& in, std::string_view key, Kind kind,
+                                              std::string_view jaws, const Names& names) {
+  auto dimension = read_signed_dimension(in, key, kind, jaws, names);
+  const auto* typed = dimension ? std::get_if<quantity::Typed>(&dimension->size) : nullptr;
+  if (typed != nullptr && !typed->typed.empty() && !(typed->base > 0.0)) {
+    const Node node = *in.node().find(key);
+    in.problems().add(text::failure_at(node, Code::kSizeNotPositive, typed->typed, "more than 0"));
+  }
+  return dimension;
+}
+
 HoleDiameter read_hole_diameter(const TableReader& in, const Names& names) {
   HoleDiameter hole;
   hole.diameter = read_dimension(in, "diameter", Kind::kDiameter, "inside jaws", names);
@@ -208,7 +226,7 @@ HoleDiameter read_hole_diameter(const TableReader& in, const Names& names) {
 
 std::optional<part::Position> read_position(const TableReader& in, std::string_view key, part::Axis axis,
                                             const Names& names) {
-  auto distance = read_dimension(in, key, Kind::kLength, "outside jaws", names);
+  auto distance = read_signed_dimension(in, key, Kind::kLength, "outside jaws", names);
   if (!distance) return std::nullopt;
   part::Position position;
   position.distance = std::move(*distance);

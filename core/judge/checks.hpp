@@ -11,6 +11,7 @@ namespace sparewright::judge {
 
 using Stages = std::vector<ledger::Stage>;
 
+void add_bite_checks(const Subject& subject, Stages& stages);
 void add_fit_checks(const Subject& subject, Stages& stages);
 void add_screw_head_checks(const Subject& subject, Stages& stages);
 void add_wall_checks(const Subject& subject, Stages& stages);
@@ -19,6 +20,7 @@ void add_clean_up_checks(const Subject& subject, Stages& stages);
 void add_holding_checks(const Subject& subject, Stages& stages);
 void add_build_up_checks(const Subject& subject, Stages& stages);
 void add_tooling_checks(const Subject& subject, Stages& stages);
+void add_tool_size_checks(const Subject& subject, Stages& stages);
 void add_reach_checks(const Subject& subject, Stages& stages);
 
 // A stage "check/<family>/<subject>" whose definition covers everything in the subject.

@@ -25,11 +25,31 @@ Asked asked_of(Pen& pen, const part::Feature& feature, const part::Hole& hole) {
   return {&pen.ask(path + "/clearance asked/least"), &pen.ask(path + "/clearance asked/most")};
 }
 
-// The size aimed at, as it will be known once it has been measured: a wrong reading of it is a wrong size.
-const Figure& measured_aim(Pen& pen, const std::string& path, const part::Hole& hole) {
+// The name of the reamer's own size, where one makes the hole: it cannot be set to an aim.
+std::string reamer_of(const Subject& subject, const part::Feature& feature) {
+  if (std::get<part::Hole>(feature.shape).make != part::HoleMake::kReamed) return {};
+  for (const route::Setup& setup : subject.route.plan.setups) {
+    for (const route::Work& work : setup.works) {
+      if (work.feature != feature.name) continue;
+      for (const shop::Tool& tool : work.tools) {
+        if (tool.kind == shop::ToolKind::kReamer)
+          return fmt::format("{}/{}/{} diameter", route::setup_path(setup), feature.name, tool.name);
+      }
+    }
+  }
+  return {};
+}
+
+// The size the hole comes to, as it will be known once it has been measured: a wrong reading of it is a wrong size.
+const Figure& measured_size(Pen& pen, const Subject& subject, const part::Feature& feature,
+                            const part::Hole& hole) {
+  const std::string reamer = reamer_of(subject, feature);
   return pen.work(
-      "bore at the aim", Kind::kDiameter, "aim, and what a reading of it does not know",
-      [](auto aim, auto error) { return aim + error; }, pen.ask(path + "/diameter/aim"),
+      "hole as measured", Kind::kDiameter,
+      reamer.empty() ? "aim, and what a reading of it does not know"
+                     : "reamer, and what a reading of it does not know",
+      [](auto size, auto error) { return size + error; },
+      pen.ask(reamer.empty() ? part::feature_path(feature.name) + "/diameter/aim" : reamer),
       pen.ask(part::good_to_path(hole.diameter) + "/one reading"));
 }
 
@@ -89,20 +109,24 @@ void judge_fit(Pen& pen, const Subject& subject, const part::Feature& feature, c
   if (!std::holds_alternative<part::OnMate>(hole.diameter.size))
     judge_ends(pen, {path, feature.name, mate_name, wanted}, asked, mate, print);
   if (hole.diameter.duty != Duty::kFits && hole.diameter.duty != Duty::kLocates) return;
-  const Figure& at_aim = pen.work("clearance at the aim", Kind::kLength, "bore at the aim less the mate",
-                                  less, measured_aim(pen, path, hole), mate);
+  const bool reamed = !reamer_of(subject, feature).empty();
+  const Figure& at_aim = pen.work("clearance as made", Kind::kLength, "hole as measured less the mate", less,
+                                  measured_size(pen, subject, feature, hole), mate);
   pen.judge(
       {.check = "fit as it can be measured",
        .subject = feature.name,
        .figure = &at_aim,
        .low = asked.least,
        .high = asked.most,
-       .reason = fmt::format("at the aim the clearance is {}, good to {}; {}",
-                             route::or_not_known(at_aim, print.fine(at_aim.value)),
-                             route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
+       .reason =
+           fmt::format("{} the clearance is {}, good to {}; {}", reamed ? "with this reamer" : "at the aim",
+                       route::or_not_known(at_aim, print.fine(at_aim.value)),
+                       route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
        .source = "JCGM 100:2008, 6.2: expanded uncertainty, 19 times in 20",
-       .todo = "try the mate itself in the hole while the work is still held, or use a finer instrument",
-       .margin = "margin at the aim"});
+       .todo =
+           reamed ? "use a reamer of another size, or bore the hole"
+                  : "try the mate itself in the hole while the work is still held, or use a finer instrument",
+       .margin = "margin as made"});
 }
 
 }  // namespace

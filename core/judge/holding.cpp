@@ -26,8 +26,9 @@ void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup) 
              .subject = op,
              .figure = &gripped,
              .low = &limit(pen, "least grip", kLeastGrip_mm, Origin::kDefault, "common practice"),
-             .reason = fmt::format("{} of the work is between the jaws",
-                                   route::or_not_known(gripped, print.plain(gripped.value))),
+             .reason = fmt::format("{} of the work is between the jaws; at least {} is wanted",
+                                   route::or_not_known(gripped, print.plain(gripped.value)),
+                                   print.plain(kLeastGrip_mm)),
              .source = "common practice; friction is not worked out",
              .todo = "use lower parallels",
              .margin = "grip margin"});

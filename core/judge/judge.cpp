@@ -21,6 +21,7 @@ base::Fingerprint fingerprint(const Subject& subject) {
 
 std::vector<ledger::Stage> stages(const Subject& subject) {
   Stages all;
+  add_bite_checks(subject, all);
   add_fit_checks(subject, all);
   add_screw_head_checks(subject, all);
   add_wall_checks(subject, all);
@@ -29,6 +30,7 @@ std::vector<ledger::Stage> stages(const Subject& subject) {
   add_drill_room_checks(subject, all);
   add_build_up_checks(subject, all);
   add_tooling_checks(subject, all);
+  add_tool_size_checks(subject, all);
   add_reach_checks(subject, all);
   return all;
 }

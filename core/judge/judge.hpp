@@ -1,6 +1,7 @@
 // The checks: each asks figures and says OK, CLOSE, NO or NOT KNOWN with a margin, a reason and what to do. One small
 // file a family:
 //
+//   bite.cpp        whether a feature cuts metal at all
 //   fit.cpp         a hole against the mate as measured: tight end, loose end, and at the aim with these instruments
 //   screw_head.cpp  a screw's head on its face: seats wholly, stands proud or below
 //   wall.cpp        least metal from each hole to the outside and to every other cut
@@ -9,7 +10,9 @@
 //   holding.cpp     grip, opening of the jaws, cutter above the jaws
 //   build_up.cpp    a located place as the collar readings make it, against its tolerance
 //   tooling.cpp     a tool for every feature, a speed for every tool
-//   reach.cpp       whether the spindle reaches a feature as the work is held, and whether every feature is made
+//   tool_size.cpp   drill, reamer, tap and boring bar against the hole they are named for
+//   reach.cpp       whether the spindle reaches a feature as the work is held, the slides go that far, and every feature is
+//                   made
 #pragma once
 
 #include <vector>

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -48,6 +49,35 @@ void judge_made(Pen& pen, const part::Feature& feature) {
              .todo = "put it into a setup"});
 }
 
+// The slide has to go from the picked-up zero to every place and back; what is under the spindle beyond the work counts
+// for nothing here.
+void judge_travel(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& axis,
+                  quantity::Length travel) {
+  const route::Printing print(subject.route.system);
+  const std::string op = route::setup_path(setup);
+  double low = 0.0;
+  double high = 0.0;
+  const ledger::Figure* far = nullptr;
+  for (const std::string& name : pen.names(op)) {
+    if (!name.ends_with("/" + axis + " wanted")) continue;
+    const ledger::Figure& wanted = pen.ask(name);
+    if (!wanted.known()) continue;
+    if (wanted.value < low || wanted.value > high) far = &wanted;
+    low = std::min(low, wanted.value);
+    high = std::max(high, wanted.value);
+  }
+  if (far == nullptr || high - low <= travel.base()) return;
+  pen.state(
+      {.check = "the slide goes that far",
+       .subject = fmt::format("{}, {}", op, axis),
+       .state = ledger::State::kNo,
+       .figure = far->name,
+       .reason = fmt::format("the places lie {} apart along {} and the {} travels {}",
+                             print.plain(high - low), axis, setup.machine.name, print.plain(travel.base())),
+       .source = "the shop",
+       .todo = "look at the places for a slip; else shift the work, or use another machine"});
+}
+
 bool made_in(const route::Setup& setup, const std::string& feature) {
   return std::any_of(setup.works.begin(), setup.works.end(),
                      [&](const route::Work& work) { return work.feature == feature; });
@@ -58,6 +88,15 @@ bool made_in(const route::Setup& setup, const std::string& feature) {
 void add_reach_checks(const Subject& subject, Stages& stages) {
   const std::vector<route::Setup>& setups = subject.route.plan.setups;
   if (setups.empty()) return;  // no order of work is given yet
+  for (const route::Setup& setup : setups) {
+    for (const auto& [axis, travel] : {std::pair{std::string("x"), setup.machine.travel.x},
+                                       std::pair{std::string("y"), setup.machine.travel.y}}) {
+      if (!travel) continue;
+      stages.push_back(check_stage(
+          subject, "travel in " + axis, route::setup_path(setup),
+          [subject, setup, axis, way = *travel](Pen& pen) { judge_travel(pen, subject, setup, axis, way); }));
+    }
+  }
   for (const part::Feature& feature : subject.route.part.features) {
     bool made = false;
     for (const route::Setup& setup : setups) {

@@ -3,6 +3,8 @@
 
 #include <cmath>
 #include <limits>
+#include <optional>
+#include <variant>
 
 #include <fmt/format.h>
 
@@ -28,6 +30,7 @@ struct Thinnest {
   bool only_at_least = true;  // proven thicker, not measured
   bool open = false;          // no wall: it runs out or into something
   std::size_t cut = 0;
+  std::optional<std::size_t> other;  // the cut at the far end; none: the outside
   std::string towards;
   shape::Vector direction;  // from the hole towards the other surface, length 1; zero where not measured
 };
@@ -46,8 +49,9 @@ std::optional<part::Face> face_of(std::string_view name) {
   return std::nullopt;
 }
 
-void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::string towards) {
-  Thinnest found{std::numeric_limits<double>::infinity(), false, false, cut, std::move(towards), {}};
+void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::optional<std::size_t> other,
+          std::string towards) {
+  Thinnest found{std::numeric_limits<double>::infinity(), false, false, cut, other, std::move(towards), {}};
   switch (wall.kind) {
     case shape::WallKind::kNothingBetween:
       return;
@@ -76,7 +80,7 @@ void look_outside(Thinnest& thinnest, const shape::Work& work, std::size_t cut, 
     const auto face = face_of(towards.face);
     if (face && meant_to_open(hole, *face)) continue;
     if (thinnest.open) return;
-    take(thinnest, towards.wall, cut, face ? std::string(part::name_of(*face)) : "the outside");
+    take(thinnest, towards.wall, cut, std::nullopt, face ? std::string(part::name_of(*face)) : "the outside");
     if (!thinnest.open) continue;
     if (const auto side = shape::side_metal(work, cut)) thinnest.least_mm = std::min(0.0, side->least_mm);
   }
@@ -97,41 +101,87 @@ void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const 
       const double place = pen.need(part::at_path(feature.name, along)).value;
       if (flat->region->towards_greater == (place > wall)) continue;
     }
-    take(thinnest, shape::wall_between(work, cut, other, limit), cut, name);
+    take(thinnest, shape::wall_between(work, cut, other, limit), cut, other, name);
   }
 }
 
-// The wall with the hole at its largest and out of place by its tolerance, towards the thin side.
-const Figure& wall_figure(Pen& pen, const part::Feature& feature, const part::Hole& hole, const Thinnest& t,
-                          bool is_counterbore) {
-  const std::string path = part::feature_path(feature.name);
-  const std::string size = is_counterbore ? path + "/counterbore diameter" : path + "/diameter";
-  const Figure& nominal = pen.need(size);
-  const Figure& most = pen.need(size + "/most");
-  const double along = std::abs(shape::dot(t.direction, part::outward(hole.into)));
-  const double sideways = std::sqrt(std::max(0.0, 1.0 - along * along));
-  double value = t.least_mm - sideways * (most.value - nominal.value) / 2.0;
-  std::vector<ledger::Term> terms{{&most, -sideways / 2.0}};
-  for (const auto& [axis, position] : hole.at) {
-    const std::string place = fmt::format("{}/{}", path, part::name_of(axis));
-    const double lean = std::abs(part::component(t.direction, axis));
-    value -= lean * (pen.need(place + "/most").value - pen.need(place + "/least").value) / 2.0;
-    terms.push_back({&pen.need(part::at_path(feature.name, axis)), -part::component(t.direction, axis)});
+// A hole at one end of a wall.
+struct End {
+  const std::string& name;
+  const part::Hole& hole;
+  bool is_counterbore = false;
+
+  [[nodiscard]] std::string size() const {
+    return fmt::format("{}/{}", part::feature_path(name),
+                       is_counterbore ? "counterbore diameter" : "diameter");
   }
-  return pen.linear("least wall", Kind::kLength,
-                    fmt::format("least metal to {}, hole at its largest and out by its tolerance", t.towards),
-                    value, terms);
+  // How far its surface can come out by its size, in a direction (none: any).
+  [[nodiscard]] double grows(Pen& pen, const std::optional<shape::Vector>& direction) const {
+    const double along = direction ? std::abs(shape::dot(*direction, part::outward(hole.into))) : 0.0;
+    const double sideways = std::sqrt(std::max(0.0, 1.0 - along * along));
+    return sideways * (pen.need(size() + "/most").value - pen.need(size()).value) / 2.0;
+  }
+  [[nodiscard]] double room(Pen& pen, part::Axis axis) const {
+    if (!hole.at.contains(axis)) return 0.0;
+    const std::string place = fmt::format("{}/{}", part::feature_path(name), part::name_of(axis));
+    return (pen.need(place + "/most").value - pen.need(place + "/least").value) / 2.0;
+  }
+  [[nodiscard]] bool is_placed_from(const std::string& other, part::Axis axis) const {
+    const auto position = hole.at.find(axis);
+    return position != hole.at.end() && position->second.from == std::variant<part::Face, std::string>(other);
+  }
+};
+
+// How much thinner than at nominal the wall can turn out: both holes at their largest, and out of place towards each
+// other as far as their tolerances let them. Where one is placed from the other, its own tolerance is all there is.
+double thinner_by(Pen& pen, const End& end, const std::optional<End>& other,
+                  const std::optional<shape::Vector>& direction) {
+  double thinner = end.grows(pen, direction) + (other ? other->grows(pen, direction) : 0.0);
+  for (const part::Axis axis : part::kAxes) {
+    const double lean = direction ? std::abs(part::component(*direction, axis)) : 1.0;
+    const bool only_other = other && other->is_placed_from(end.name, axis);
+    const bool only_end = other && end.is_placed_from(other->name, axis);
+    if (!only_other) thinner += lean * end.room(pen, axis);
+    if (other && !only_end) thinner += lean * other->room(pen, axis);
+  }
+  return thinner;
 }
 
-const Figure& thick_figure(Pen& pen, const Thinnest& t) {
+// A measured wall, as it can turn out at worst. What is not known of the places is not known of the wall.
+const Figure& wall_figure(Pen& pen, const End& end, const std::optional<End>& other, const Thinnest& t) {
+  const double value = t.least_mm - thinner_by(pen, end, other, t.direction);
+  std::vector<ledger::Term> terms{{&pen.need(end.size() + "/most"), -0.5}};
+  for (const auto& [axis, position] : end.hole.at) {
+    terms.push_back({&pen.need(part::at_path(end.name, axis)), -part::component(t.direction, axis)});
+    if (other && other->hole.at.contains(axis))
+      terms.push_back({&pen.need(part::at_path(other->name, axis)), part::component(t.direction, axis)});
+  }
+  return pen.linear(
+      "least wall", Kind::kLength,
+      fmt::format("least metal to {}, holes at their largest and out by their tolerances", t.towards), value,
+      terms);
+}
+
+const Figure& thick_figure(Pen& pen, const End& end, const std::optional<End>& other, const Thinnest& t) {
   ledger::Root root;
   root.kind = Kind::kLength;
   root.origin = Origin::kStandard;
   root.bound = t.only_at_least ? ledger::Bound::kAtLeast : ledger::Bound::kExact;
-  root.value = t.least_mm;
-  root.source = t.only_at_least ? "no wall is thinner, by the distance between the exact shapes"
-                                : "by rays through the exact shapes";
+  root.value = t.open ? t.least_mm : t.least_mm - thinner_by(pen, end, other, std::nullopt);
+  root.source = t.only_at_least
+                    ? "no wall is thinner, by the distance between the exact shapes less all tolerances"
+                    : "by rays through the exact shapes";
   return pen.root("least wall", root);
+}
+
+// The hole at the far end of the wall; none where a flat or the outside is there.
+std::optional<End> far_end(const part::Part& part, const shape::Recipe& recipe, const Thinnest& t) {
+  if (!t.other) return std::nullopt;
+  const part::Feature* feature = part::find_feature(part, recipe.cuts()[*t.other].feature);
+  const auto* hole = feature == nullptr ? nullptr : std::get_if<part::Hole>(&feature->shape);
+  if (hole == nullptr) return std::nullopt;
+  const bool is_second = *t.other > 0 && recipe.cuts()[*t.other - 1].feature == feature->name;
+  return End{feature->name, *hole, is_second && hole->counterbore.has_value()};
 }
 
 void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole) {
@@ -142,22 +192,31 @@ void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, 
       limit(pen, "least allowed", least, subject.least_wall ? Origin::kChoice : Origin::kDefault,
             subject.least_wall ? "the job's least wall" : "1/16 in, common practice",
             subject.least_wall ? subject.least_wall->typed : std::string());
+  const End end{feature.name, hole};
+  // Proven thicker must mean thicker at the worst of all tolerances.
+  double of_interest = kOfInterest * least + thinner_by(pen, end, std::nullopt, std::nullopt);
+  for (const part::Feature& other : subject.route.part.features) {
+    if (const auto* neighbour = std::get_if<part::Hole>(&other.shape);
+        neighbour != nullptr && &other != &feature)
+      of_interest = std::max(
+          of_interest, kOfInterest * least + thinner_by(pen, end, End{other.name, *neighbour}, std::nullopt));
+  }
   Thinnest thinnest;
   std::size_t first = recipe.cuts().size();
   for (std::size_t cut = 0; cut < recipe.cuts().size() && !thinnest.open; ++cut) {
     if (recipe.cuts()[cut].feature != feature.name) continue;
     first = std::min(first, cut);
-    look_outside(thinnest, recipe.work(), cut, hole, kOfInterest * least);
-    if (!thinnest.open) {
-      look_at_others(thinnest, pen, subject.route.part, feature, hole, recipe.work(), cut,
-                     kOfInterest * least);
-    }
+    look_outside(thinnest, recipe.work(), cut, hole, of_interest);
+    if (!thinnest.open)
+      look_at_others(thinnest, pen, subject.route.part, feature, hole, recipe.work(), cut, of_interest);
   }
   if (!std::isfinite(thinnest.least_mm)) return;  // nothing lies beside it
   const bool measured =
       !thinnest.only_at_least && !thinnest.open && shape::length_mm(thinnest.direction) > 0.0;
-  const Figure& wall = measured ? wall_figure(pen, feature, hole, thinnest, thinnest.cut != first)
-                                : thick_figure(pen, thinnest);
+  const End here{feature.name, hole, thinnest.cut != first};
+  const std::optional<End> there = far_end(subject.route.part, recipe, thinnest);
+  const Figure& wall =
+      measured ? wall_figure(pen, here, there, thinnest) : thick_figure(pen, here, there, thinnest);
   const std::string size = route::or_not_known(wall, print.plain(std::abs(wall.value)));
   std::string reason =
       fmt::format("{}{} of metal to {}", thinnest.only_at_least ? "at least " : "", size, thinnest.towards);

@@ -1,4 +1,5 @@
 // How a verdict comes of a figure and its limits.
+#include <algorithm>
 #include <array>
 #include <cassert>
 #include <cmath>
@@ -63,17 +64,27 @@ bool counts_before(const Margin& a, const Margin& b) {
   return a.figure.value <= b.figure.value || !b.figure.known();
 }
 
-// What keeps the margin from deciding: what is not known, or else what is bounded.
-std::vector<std::string> missing_for(const Figure& margin, std::initializer_list<const Figure*> judged) {
-  if (!margin.known()) return margin.missing;
-  std::vector<std::string> bounded;
-  for (const Figure* figure : judged) {
-    if (figure->bound != Bound::kExact) bounded.push_back(figure->name);
-  }
-  return bounded;
-}
-
 }  // namespace
+
+// What keeps the margin from deciding: what is not known, or else the roots that are known from one side only.
+std::vector<std::string> Pen::missing_for(const Figure& margin, std::initializer_list<const Figure*> judged) {
+  if (!margin.known()) return margin.missing;
+  std::vector<std::string> roots;
+  std::vector<base::Name> open;
+  for (const Figure* figure : judged)
+    open.push_back(figure->name);
+  for (std::size_t next = 0; next < open.size(); ++next) {
+    const Figure& figure = ask(open[next]);
+    if (figure.bound == Bound::kExact) continue;
+    const auto before = open.size();
+    for (const base::Name input : figure.inputs) {
+      const bool seen = std::find(open.begin(), open.end(), input) != open.end();
+      if (!seen && ask(input).bound != Bound::kExact) open.push_back(input);
+    }
+    if (open.size() == before && figure.inputs.empty()) roots.push_back(figure.name);
+  }
+  return roots;
+}
 
 State Pen::judge(const Judgement& j) {
   assert(j.figure != nullptr && (j.low != nullptr || j.high != nullptr));

@@ -18,6 +18,7 @@
 
 #include <array>
 #include <deque>
+#include <initializer_list>
 #include <limits>
 #include <memory>
 #include <span>
@@ -169,6 +170,7 @@ class Pen {
   [[nodiscard]] Figure worked(std::string_view local, quantity::Kind kind, std::string_view words,
                               double value, std::span<const Term> terms);
   const Figure& write(Figure&& figure);
+  std::vector<std::string> missing_for(const Figure& margin, std::initializer_list<const Figure*> judged);
   Answer asked(Question::Of of, base::Name name);
   const void* ask_value(std::string_view name, const std::type_info& type);
   const void* need_published(std::string_view name, const std::type_info& type);

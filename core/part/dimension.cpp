@@ -191,6 +191,8 @@ const Figure& write_unknown(Pen& pen, std::string_view local, const Dimension& d
   return pen.decide(below(local, "unknown"), inset);
 }
 
+// An aim is a number on paper: what is not known about the limits it was worked out from stays a doubt of theirs and is
+// none of its own. Printed, it keeps at least the inset from the limit, but does not go past the middle.
 const Figure& write_aim(Pen& pen, std::string_view local, const Dimension& d, const Written& w,
                         CutMakesIt cut_makes_it, quantity::UnitSystem system) {
   const std::string name = below(local, "aim");
@@ -198,26 +200,23 @@ const Figure& write_aim(Pen& pen, std::string_view local, const Dimension& d, co
                         : cut_makes_it == CutMakesIt::kSmaller ? *w.most
                                                                : *w.nominal;
   const Figure& inset = write_unknown(pen, local, d, limit, system);
+  ledger::Decision aim;
+  aim.kind = d.kind;
   if (cut_makes_it == CutMakesIt::kNeither) {
-    return pen.work(
-        name, d.kind, "the nominal", [](auto size) { return size; }, *w.nominal);
+    aim.value = w.nominal->value;
+    aim.words = "the nominal";
+    aim.inputs = {w.nominal};
+    return pen.decide(name, aim);
   }
-  if (cut_makes_it == CutMakesIt::kLarger) {
-    return pen.work(
-        name, d.kind, "least, inset by what the instrument does not know, but not past the middle",
-        [](auto least, auto most, auto unknown) {
-          using std::min;
-          return min(least + unknown, (least + most) / 2.0);
-        },
-        *w.least, *w.most, inset);
-  }
-  return pen.work(
-      name, d.kind, "most, inset by what the instrument does not know, but not past the middle",
-      [](auto least, auto most, auto unknown) {
-        using std::max;
-        return max(most - unknown, (least + most) / 2.0);
-      },
-      *w.least, *w.most, inset);
+  const double middle = (w.least->value + w.most->value) / 2.0;
+  const bool grows = cut_makes_it == CutMakesIt::kLarger;
+  aim.value = grows ? std::min(up_to_printed(w.least->value + inset.value, system), middle)
+                    : std::max(-up_to_printed(inset.value - w.most->value, system), middle);
+  aim.words =
+      fmt::format("{}, inset by what the instrument does not know, as printed, but not past the middle",
+                  grows ? "least" : "most");
+  aim.inputs = {w.least, w.most, &inset};
+  return pen.decide(name, aim);
 }
 
 }  // namespace

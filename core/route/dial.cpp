@@ -81,21 +81,26 @@ Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figu
                "whole turns from the zero", {dialled.wanted});
   bench.choice(name + " division", Kind::kNumber, reading.division, "nearest division of the collar",
                {dialled.wanted});
-  const Figure& rounding = bench.choice(name + " rounding", Kind::kLength, reading.rounding.base(),
-                                        "what the nearest division costs", {dialled.wanted});
+  bench.choice(name + " rounding", Kind::kLength, reading.rounding.base(), "what the nearest division costs",
+               {dialled.wanted});
+  // A number on paper: what was not known about the sizes it was worked out from is no doubt of where it leads to.
+  const Figure& set =
+      bench.choice(name + " set", Kind::kCoordinate, dialled.wanted->value + reading.rounding.base(),
+                   "wanted, to the nearest division", {dialled.wanted});
   const Figure& pick_up = bench.pen.ask(fmt::format("{}/pick up {}", bench.pen.stage(), name_of(axis)));
   dialled.lands = &bench.pen.work(
-      name + " lands", Kind::kCoordinate, "wanted, rounded, with pick-up and setting errors",
-      [](auto w, auto r, auto p, auto s) { return w + r + p + s; }, *dialled.wanted, rounding, pick_up,
+      name + " lands", Kind::kCoordinate, "as set, with pick-up and setting errors",
+      [](auto at_division, auto p, auto s) { return at_division + p + s; }, set, pick_up,
       setting_error(bench, *collar, name));
   dialled.reads = shop::printed(reading);
   return dialled;
 }
 
-std::string depth_reads(Bench& bench, const Figure& depth) {
+DepthReading depth_reading(Bench& bench, const Figure& depth) {
   const shop::Collar* collar = collar_of(bench.setup, "z");
-  if (collar == nullptr || !depth.known()) return "NOT KNOWN";
-  return shop::printed(shop::collar_reading(*collar, Length::from_base(depth.value), shop::deepens(*collar)));
+  if (collar == nullptr || !depth.known()) return {"NOT KNOWN", depth.value};
+  const auto reading = shop::collar_reading(*collar, Length::from_base(depth.value), shop::deepens(*collar));
+  return {shop::printed(reading), depth.value + reading.rounding.base()};
 }
 
 void write_made(Bench& bench, MachineAxis axis, const std::string& feature, const part::Position& position,

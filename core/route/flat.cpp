@@ -98,13 +98,22 @@ void put(Line& line, const Walls& walls, bool last) {
   (walls.axis == MachineAxis::kX ? line.x_reads : line.y_reads) = last ? walls.reads : walls.rough_reads;
 }
 
-void stop_before_last(Bench& bench, const std::string& feature, double aim_mm, double like_mm) {
+// The work lies on its underside, so what is left is found from above: by the step down from the side that is left
+// standing, or down to the parallels where the whole side is milled.
+void stop_before_last(Bench& bench, const std::string& feature, bool leaves_a_step, double tall_mm,
+                      double aim_mm, double like_mm) {
   Stop stop;
-  stop.says = fmt::format("STOP. {}: wipe, measure what is left.", feature);
-  stop.readings.push_back({"found", bench.print.plain(aim_mm + like_mm)});
-  stop.rule =
-      fmt::format("Left to go = found less {}. It should be like {}; if it is half or double, do NOT cut.",
-                  bench.print.plain(aim_mm), bench.print.plain(like_mm));
+  stop.says = leaves_a_step
+                  ? fmt::format("STOP. {}: wipe, measure the step down from the top.", feature)
+                  : fmt::format("STOP. {}: wipe, measure what is left, down to the parallels.", feature);
+  const double found_mm = leaves_a_step ? tall_mm - aim_mm - like_mm : aim_mm + like_mm;
+  stop.readings.push_back({"found, should be", bench.print.plain(found_mm)});
+  stop.rule = fmt::format(
+      "Left to go = {}. It should be about {}; if it is half or double, do NOT cut. Z goes on from "
+      "where it stands by what is left to go.",
+      leaves_a_step ? bench.print.plain(tall_mm - aim_mm) + " less found"
+                    : "found less " + bench.print.plain(aim_mm),
+      bench.print.plain(like_mm));
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
@@ -143,10 +152,18 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
       fmt::format("{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning. "
                   "Steps of {} at most, from the open side.",
                   feature, bench.print.plain(kPassWidth * (mill->diameter ? mill->diameter->base : 0.0)))});
+  if (flat.region) {
+    // Coming back past the reading would run the cutter into the wall.
+    bench.sheet.items.emplace_back(
+        Note{fmt::format("{}: set {} with the cutter clear of the work, and leave it there for the cut.",
+                         feature, walls.axis == MachineAxis::kX ? "X" : "Y")});
+  }
   for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
     const bool last = i + 1 == passes.sizes_mm.size();
     const double size = passes.sizes_mm[i];
-    if (last && passes.two_like_last) stop_before_last(bench, feature, size, passes.sizes_mm[i - 1] - size);
+    if (last && passes.two_like_last)
+      stop_before_last(bench, feature, flat.region.has_value(), tall.value, size,
+                       passes.sizes_mm[i - 1] - size);
     const Figure& after =
         bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kLength, size,
                      "metal shared out, two like cuts last (common practice)", {&wanted, &tall});
@@ -158,12 +175,14 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
                            flat.region ? ", then the wall" : "")
              : fmt::format("{}: mill{}", feature, flat.region ? ", finish left on the wall" : ""));
     if (flat.region) put(line, walls, last);
-    line.z_reads = depth_reads(bench, depth);
+    const DepthReading reading = depth_reading(bench, depth);
+    line.z_reads = reading.reads;
     line.rpm = rpm;
     line.feed = feed;
     const Figure& least = bench.feature_figure(feature, "leaves/least");
     const Figure& most = bench.feature_figure(feature, "leaves/most");
-    line.expect = last ? bench.print.limits(least.value, most.value, false) : bench.print.plain(size);
+    line.expect = last ? bench.print.limits(least.value, most.value, false)
+                       : bench.print.plain(tall.value - reading.makes_mm);
     line.to_fill = true;
   }
 }

@@ -45,6 +45,25 @@ std::string depth_words(Bench& bench, const HoleWork& w, const char* figure, boo
                      full_diameter ? " at full diameter" : "");
 }
 
+// The reading of a blind hole, from where the drill's point touches the face: the point goes ahead of the full diameter.
+void touch_off(Bench& bench, const HoleWork& w, const Tool& tool) {
+  bench.sheet.items.emplace_back(Note{fmt::format(
+      "{}: {} just touching the face with its point, Z collar to 0.", w.work->feature, tool.name)});
+}
+
+std::string blind_reads(Bench& bench, const HoleWork& w, const std::string& name, const Tool& tool) {
+  ledger::Root point;
+  point.kind = Kind::kLength;
+  point.origin = ledger::Origin::kStandard;
+  point.source = "118 degree point, common practice";
+  if (tool.diameter) point.value = handbook::point_length(tool.diameter->diameter()).base();
+  const Figure& travel = bench.pen.work(
+      name + " travel", Kind::kLength, "depth at full diameter and the point",
+      [](auto depth, auto tip) { return depth + tip; }, bench.feature_figure(w.work->feature, "depth"),
+      bench.pen.root(name + " point", point));
+  return depth_reading(bench, travel).reads;
+}
+
 Line& place(Line& line, const HoleWork& w) {
   line.x_reads = w.x.reads;
   line.y_reads = w.y.reads;
@@ -109,15 +128,19 @@ bool is_fine(const part::Dimension& d) {
 
 void drill_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   const std::string name = fmt::format("{}/{}", w.work->feature, tool.name);
+  if (w.hole->depth) touch_off(bench, w, tool);
+  const std::string z = w.hole->depth ? blind_reads(bench, w, name, tool) : std::string();
   Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
                                                 depth_words(bench, w, "depth", true))),
                      w);
+  line.z_reads = z;
   line.rpm = rpm_text(bench, name, tool, Operation::kDrilling, diameter_mm(tool));
   line.feed = "hand, oil";
   line.expect = drilled_expect(bench, name, tool);
 }
 
 void ream_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+  tool_diameter(bench, fmt::format("{}/{} diameter", w.work->feature, tool.name), tool);
   Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
                                                 depth_words(bench, w, "depth", false))),
                      w);
@@ -135,7 +158,7 @@ void counterbore_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
                                                 depth_words(bench, w, "counterbore depth", false))),
                      w);
-  line.z_reads = depth_reads(bench, bench.feature_figure(w.work->feature, "counterbore depth"));
+  line.z_reads = depth_reading(bench, bench.feature_figure(w.work->feature, "counterbore depth")).reads;
   line.rpm = rpm_text(bench, fmt::format("{}/{}", w.work->feature, tool.name), tool, Operation::kDrilling,
                       diameter_mm(tool));
   line.feed = "hand, oil";
@@ -144,8 +167,15 @@ void counterbore_line(Bench& bench, const HoleWork& w, const Tool& tool) {
 }
 
 void tap_line(Bench& bench, const HoleWork& w, const Tool& tool) {
-  Line& line = place(bench.add_line(fmt::format("{}, tap {}, started in the spindle by hand", w.work->feature,
-                                                w.hole->thread.empty() ? tool.thread : w.hole->thread)),
+  const std::string thread = w.hole->thread.empty() ? tool.thread : w.hole->thread;
+  std::string depth;
+  if (w.hole->depth) {
+    const Figure& drilled = bench.feature_figure(w.work->feature, "depth");
+    depth = fmt::format("; blind: {} is all the drill left, stop short of it, clear the chips",
+                        or_not_known(drilled, bench.print.plain(drilled.value)));
+  }
+  Line& line = place(bench.add_line(fmt::format("{}, tap {}, started in the spindle by hand{}",
+                                                w.work->feature, thread, depth)),
                      w);
   line.rpm = "by hand";
   line.feed = "oil";
@@ -170,10 +200,20 @@ std::string head_out(const Bench& bench, const Tool& head, double on_diameter_mm
 void stop_before_last(Bench& bench, const HoleWork& w, const Figure& aim, double like_mm) {
   Stop stop;
   stop.says = fmt::format("STOP. {}: let it cool, wipe. Measure top and bottom, two ways.", w.work->feature);
-  stop.readings.push_back({"found", fmt::format("{}", bench.print.fine(aim.value - like_mm))});
+  stop.readings.push_back({"found, should be", bench.print.fine(aim.value - like_mm)});
   stop.rule =
-      fmt::format("Left to go = {} less found. It should be like {}; if it is half or double, do NOT cut.",
+      fmt::format("Left to go = {} less found. It should be about {}; if it is half or double, do NOT cut.",
                   bench.print.fine(aim.value), bench.print.fine(like_mm));
+  bench.sheet.items.emplace_back(std::move(stop));
+}
+
+// Nobody sets a bar to a size in a hole as drilled: what it made is measured, and the head goes on from there.
+void stop_after_first(Bench& bench, const HoleWork& w, double first_mm, double next_mm) {
+  Stop stop;
+  stop.says = fmt::format("STOP. {}: wipe, measure what the first cut made.", w.work->feature);
+  stop.readings.push_back({"found, no more than", bench.print.fine(first_mm)});
+  stop.rule =
+      fmt::format("Head out for the next cut, on diameter = {} less found.", bench.print.fine(next_mm));
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
@@ -203,18 +243,23 @@ void bore_lines(Bench& bench, const HoleWork& w, const Tool& head) {
     const Figure& after = bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kDiameter, size,
                                        "metal shared out, two like cuts last (common practice)", {&wanted});
     if (last && passes.two_like_last) stop_before_last(bench, w, wanted, size - before);
-    Line& line =
-        place(bench.add_line(last ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
-                                  : fmt::format("{}: bore, {}", feature,
-                                                i == 0 ? std::string("first cut")
-                                                       : head_out(bench, head, size - before))),
-              w);
+    const bool first = i == 0 && !last;
+    Line& line = place(
+        bench.add_line(
+            last    ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
+            : first ? fmt::format("{}: bore, first cut: head out until it cuts all round, no larger than {}",
+                                  feature, bench.print.fine(size))
+                    : fmt::format("{}: bore, {}", feature, head_out(bench, head, size - before))),
+        w);
     line.rpm = rpm;
     line.feed = "quill, fine";
     line.expect = last ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter))
-                       : bench.print.fine(after.value);
+                       : fmt::format("{}{}", first ? "up to " : "", bench.print.fine(after.value));
     line.to_fill = true;
+    const bool stops_anyway = passes.two_like_last && i + 2 == passes.sizes_mm.size();
+    if (first && !stops_anyway) stop_after_first(bench, w, size, passes.sizes_mm[i + 1]);
   }
+  bench.sheet.items.emplace_back(Note{"UNLOCK X AND Y before the next place."});
 }
 
 // Room for the deepest tool below the work, and between the widest and the parallels.

@@ -34,6 +34,16 @@ void add_size_that_matters(Bench& bench, const part::Feature& feature, const par
       fmt::format("{} {}", what_of(feature, d), or_not_known(nominal, text)));
 }
 
+// The diameter an instrument touches from the side the hole starts on: the counterbore hides the hole.
+const Figure& touched(Bench& bench, const std::string& feature) {
+  const part::Feature* found = part::find_feature(bench.route.part, feature);
+  const auto* hole = found == nullptr ? nullptr : std::get_if<part::Hole>(&found->shape);
+  if (hole != nullptr && hole->counterbore) return bench.feature_figure(feature, "counterbore diameter");
+  const bool aims =
+      hole != nullptr && (hole->diameter.duty == Duty::kFits || hole->diameter.duty == Duty::kLocates);
+  return bench.feature_figure(feature, aims ? "diameter/aim" : "diameter");
+}
+
 // Two holes as an instrument can touch them: their nearest edges, once for the pair.
 void add_holes_apart(Bench& bench, const part::Feature& feature, const std::string& other) {
   const auto apart = [](auto ax, auto ay, auto bx, auto by, auto da, auto db) {
@@ -49,8 +59,7 @@ void add_holes_apart(Bench& bench, const part::Feature& feature, const std::stri
   };
   const Figure& gap = bench.pen.work(name, Kind::kLength, "centre distance less half of each hole", apart,
                                      at(feature.name, axes[0]), at(feature.name, axes[1]), at(other, axes[0]),
-                                     at(other, axes[1]), bench.feature_figure(feature.name, "diameter"),
-                                     bench.feature_figure(other, "diameter"));
+                                     at(other, axes[1]), touched(bench, feature.name), touched(bench, other));
   double room = std::numeric_limits<double>::infinity();  // the least of the two positions
   for (const auto& [axis, position] : hole.at) {
     const std::string local(part::name_of(axis));
@@ -69,8 +78,7 @@ void add_edge_reading(Bench& bench, const part::Feature& feature, const part::Ho
   const auto& position = hole.at.at(axis);
   if (const auto* other = std::get_if<std::string>(&position.from))
     return add_holes_apart(bench, feature, *other);
-  const bool aims = hole.diameter.duty == Duty::kFits || hole.diameter.duty == Duty::kLocates;
-  const Figure& diameter = bench.feature_figure(feature.name, aims ? "diameter/aim" : "diameter");
+  const Figure& diameter = touched(bench, feature.name);
   const auto near_edge = [](auto place, auto size) { return place - size / 2.0; };
   const auto edge = [&](const char* which) -> const Figure& {
     return bench.pen.work(fmt::format("{}/{} near edge{}", feature.name, d.local, which), Kind::kLength,

@@ -106,7 +106,7 @@ void write_spots(Bench& bench, const std::vector<HoleWork>& holes) {
     const shop::Tool* spot = tool_of(*w.work, ToolKind::kSpotDrill);
     if (spot == nullptr) continue;
     Line& line =
-        bench.add_line(fmt::format("spot {}, dimple {}", w.work->feature,
+        bench.add_line(fmt::format("spot {}, dimple {} across", w.work->feature,
                                    bench.print.system() == quantity::UnitSystem::kInch ? "0.1" : "2.5"));
     line.x_reads = w.x.reads;
     line.y_reads = w.y.reads;

@@ -8,6 +8,7 @@
 #include "core/survey/check.hpp"
 #include "core/survey/corrected.hpp"
 #include "core/survey/equation.hpp"
+#include "core/survey/repeats.hpp"
 #include "core/survey/survey_work.hpp"
 
 namespace sparewright::survey {
@@ -60,9 +61,10 @@ Stage instrument_stage(const Survey& survey) {
           }};
 }
 
-// "reading": one root a reading.
+// "reading": one root a reading, and a query where its repeats cannot all be true.
 Stage reading_stage(const Survey& survey) {
   std::map<std::string, Root> roots;
+  std::vector<ledger::Query> queries;
   base::Hasher h;
   h.add("reading");
   for (const Reading& reading : survey.readings) {
@@ -81,10 +83,16 @@ Stage reading_stage(const Survey& survey) {
       h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
     }
     roots.emplace(reading.name, std::move(root));
+    if (auto query = repeats_apart(reading, instrument_of(survey, reading), survey.system)) {
+      h.add(ledger::fingerprint(*query));
+      queries.push_back(std::move(*query));
+    }
   }
-  return {"reading", h.done(), [roots](Pen& pen) {
+  return {"reading", h.done(), [roots, queries](Pen& pen) {
             for (const auto& [name, root] : roots)
               pen.root(name, root);
+            for (const ledger::Query& query : queries)
+              pen.query(query);
           }};
 }
 

@@ -172,6 +172,7 @@ class Writer {
     query.says = fmt::format("'{}' is worn, yet has {} more metal than the sound readings give", aside.name,
                              shown(too_far, differs.kind));
     query.happens = "One of them is misread.";
+    query.serious = true;
     query.todo = "Measure both places again.";
     pen_.query(std::move(query));
   }
@@ -227,6 +228,7 @@ class Writer {
     }
     query.happens = "Every size found from it is out too.";
     query.todo = "Measure it again.";
+    query.serious = true;
     pen_.query(std::move(query));
   }
 

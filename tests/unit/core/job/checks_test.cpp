@@ -145,8 +145,8 @@ TEST(WallCheck, AHoleThatBreaksOutIsNoAndSaysByHowMuch) {
   EXPECT_EQ(verdict.reason, "it breaks out at front by 0.016");
 }
 
-// Two holes 0.500 exactly (±0), d apart along x; each place counts with its general tolerance of 0.005 once (that of the
-// hole judged): wall d - 0.500 - 0.005. Allowed 0.0625: d = 0.5675 is on the limit.
+// Two holes 0.500 exactly (±0), d apart along x; each place counts with its general tolerance of 0.005:
+// wall d - 0.500 - 0.010. Allowed 0.0625: d = 0.5725 is on the limit.
 std::string two_holes(double d) {
   return job_with(
       hole("one", "\"1.000\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500 ±0.000\"") +
@@ -154,15 +154,40 @@ std::string two_holes(double d) {
 }
 
 TEST(WallCheck, BetweenHolesJustInside) {
-  auto job = judged(two_holes(0.5685));
+  auto job = judged(two_holes(0.5735));
   EXPECT_EQ(job.state("least wall", "one"), State::kOk);
   EXPECT_NEAR(job.margin_in("least wall", "one"), 0.001, 1e-6);
 }
 
 TEST(WallCheck, BetweenHolesJustOutside) {
-  auto job = judged(two_holes(0.5665));
+  auto job = judged(two_holes(0.5715));
   EXPECT_EQ(job.state("least wall", "one"), State::kNo);
   EXPECT_NEAR(job.margin_in("least wall", "one"), -0.001, 1e-6);
+}
+
+// Placed from the other, a hole is out by its own tolerance alone: d = 0.5675 is on the limit.
+std::string one_from_the_other(double d) {
+  return job_with(hole("one", "\"1.000\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500 ±0.000\"") +
+                  hole("other", fmt::format("{{ size = {}, from = \"one\" }}", quoted(d)),
+                       "{ size = \"0 ±0.000\", from = \"one\" }",
+                       "how = \"drilled\"\ndiameter = \"0.500 ±0.000\""));
+}
+
+TEST(WallCheck, AHoleFromTheOtherCountsItsOwnToleranceAlone) {
+  auto inside = judged(one_from_the_other(0.5685));
+  EXPECT_NEAR(inside.margin_in("least wall", "one"), 0.001, 1e-6);
+  EXPECT_NEAR(inside.margin_in("least wall", "other"), 0.001, 1e-6);
+  auto outside = judged(one_from_the_other(0.5665));
+  EXPECT_EQ(outside.state("least wall", "one"), State::kNo);
+}
+
+// A hole 0.500 in a block 3 deep, 1.250 of metal to the front at nominal: thick enough without a search, but 1.20 of
+// tolerance leaves 0.05.
+TEST(WallCheck, AWideToleranceThinsAThickWall) {
+  auto job = judged(job_with(hole("bore", "\"2\"", "{ size = \"1.500\", tol = \"±1.200\" }",
+                                  "how = \"drilled\"\ndiameter = \"0.500 ±0.000\"")));
+  EXPECT_EQ(job.state("least wall", "bore"), State::kNo);
+  EXPECT_NEAR(job.margin_in("least wall", "bore"), 0.050 - 0.0625, 1e-6);
 }
 
 // --- blank cleans up ---------------------------------------------------------------------------------------------
