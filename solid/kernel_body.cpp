@@ -1,15 +1,19 @@
 // Primitives as the kernel's shapes.
 #include <numbers>
 
+#include <BRepBuilderAPI_MakeEdge.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
 #include <BRepBuilderAPI_MakePolygon.hxx>
+#include <BRepBuilderAPI_MakeWire.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeCone.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
 #include <BRepPrimAPI_MakePrism.hxx>
 #include <BRepPrimAPI_MakeRevol.hxx>
+#include <TopoDS_Face.hxx>
 #include <TopoDS_Shape.hxx>
 #include <gp_Ax2.hxx>
+#include <gp_Circ.hxx>
 
 #include "core/shape/profile.hpp"
 #include "core/shape/support.hpp"
@@ -26,6 +30,26 @@ gp_Dir dir(const shape::Vector& v) {
 }
 gp_Ax2 axes(const shape::Frame& f) {
   return {point(f.origin), dir(f.z), dir(f.x)};
+}
+
+// The edges of a contour, its plane spanned by local x and y, or by local x and z for a half section.
+TopoDS_Face face(const shape::Contour& contour, const shape::Frame& frame, bool half_section) {
+  const auto in_space = [&](const shape::FlatPoint& p) {
+    return point(frame.to_world(half_section ? shape::Point{p.u, 0.0, p.v} : shape::Point{p.u, p.v, 0.0}));
+  };
+  BRepBuilderAPI_MakeWire wire;
+  for (std::size_t i = 0; i < contour.size(); ++i) {
+    const shape::ContourEdge e = shape::edge(contour, i);
+    if (e.is_arc()) {
+      // Counterclockwise about the plane's normal where it bulges outwards, else about the normal turned over.
+      const shape::Vector normal = half_section ? -frame.y : frame.z;
+      const gp_Ax2 about(in_space(e.centre), dir(e.bow > 0.0 ? normal : -normal));
+      wire.Add(BRepBuilderAPI_MakeEdge(gp_Circ(about, e.radius_mm), in_space(e.from), in_space(e.to)).Edge());
+    } else {
+      wire.Add(BRepBuilderAPI_MakeEdge(in_space(e.from), in_space(e.to)).Edge());
+    }
+  }
+  return BRepBuilderAPI_MakeFace(wire.Wire(), true).Face();
 }
 
 struct Maker {
@@ -56,6 +80,17 @@ struct Maker {
     return BRepPrimAPI_MakePrism(BRepBuilderAPI_MakeFace(outline.Wire(), true).Face(),
                                  gp_Vec(up.x, up.y, up.z))
         .Shape();
+  }
+
+  TopoDS_Shape operator()(const shape::ProfiledBody& p) const {
+    const shape::Vector up = p.height_mm * p.frame.z;
+    return BRepPrimAPI_MakePrism(face(p.contour, p.frame, false), gp_Vec(up.x, up.y, up.z)).Shape();
+  }
+
+  TopoDS_Shape operator()(const shape::TurnedBody& t) const {
+    const shape::Frame frame = t.frame.turned(seam_rad);
+    const gp_Ax1 axis(point(frame.origin), dir(frame.z));
+    return BRepPrimAPI_MakeRevol(face(t.half_section, frame, true), axis).Shape();
   }
 
   TopoDS_Shape operator()(const shape::Cylinder& c) const {

@@ -9,9 +9,7 @@
 #include <TopoDS_Shape.hxx>
 #include <fmt/format.h>
 
-#include "core/shape/region.hpp"
-#include "core/shape/wall.hpp"
-#include "core/shape/witness.hpp"
+#include "core/shape/cut_faults.hpp"
 #include "solid/expected_bite.hpp"
 #include "solid/kernel_guard.hpp"
 #include "solid/kernel_shape.hpp"
@@ -76,11 +74,6 @@ Result<TopoDS_Shape> less_body(const TopoDS_Shape& work, const TopoDS_Shape& bod
         if (result.IsNull()) return fail(Code::kKernel, "the cut cannot be computed", {}, feature);
         return unwrapped(result);
       });
-}
-
-bool reaches_blank(const Primitive& blank, const Primitive& body) {
-  const std::array<const Primitive*, 2> both{&blank, &body};
-  return deepest(both, shape::ball_round(blank)).depth_mm > shape::kTouch_mm;
 }
 
 // One cut, made and checked. The state moves on only if kernel and rays agree.
@@ -154,7 +147,7 @@ Result<State> in_other_order(const shape::Recipe& recipe, std::size_t last) {
     order.push_back(cut);
   auto state = blank_state(recipe);
   for (std::size_t i = 0; state && i < order.size(); ++i) {
-    if (!reaches_blank(recipe.blank().body, order[i].body)) continue;
+    if (!shape::reaches(recipe.blank().body, order[i].body)) continue;
     const Work before{recipe.blank().body, std::span<const Cut>(order).first(i)};
     const auto made = CutMaker(before, order[i], i).make(*state, kWays);
     if (!made) return tl::unexpected(made.error());
@@ -166,7 +159,7 @@ Result<State> in_other_order(const shape::Recipe& recipe, std::size_t last) {
 Result<CutReport> next_cut(const shape::Recipe& recipe, std::size_t place, State& state) {
   constexpr std::array kWays{Way::kAsUsual, Way::kOtherSeam, Way::kFuzzy};
   const Cut& cut = recipe.cuts()[place];
-  if (!reaches_blank(recipe.blank().body, cut.body))
+  if (!shape::reaches(recipe.blank().body, cut.body))
     return CutReport{cut.feature, Way::kNothingToCut, 0.0, 0.0, 0.0};
   const Work before = recipe.work_after(place);
   auto made = CutMaker(before, cut, place).make(state, kWays);

@@ -57,6 +57,18 @@ std::vector<BlankFace> faces_of(const Shape& shape) {
   return all;
 }
 
+template <typename NoStock>
+std::vector<BlankFace> no_faces(const NoStock& /*refused as a blank*/) {
+  assert(!"no blank has this shape");
+  return {};
+}
+std::vector<BlankFace> faces_of(const ProfiledBody& body) {
+  return no_faces(body);
+}
+std::vector<BlankFace> faces_of(const TurnedBody& body) {
+  return no_faces(body);
+}
+
 // The slope of the mantle as a direction in the half section, pointing out.
 template <typename Shape>
 FlatPoint mantle_out(const Shape& shape) {

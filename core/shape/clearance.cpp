@@ -37,28 +37,50 @@ Clearance measure(const Box& b, const Point& p) {
   return {z.out_mm, z.way * b.frame.z};
 }
 
-Clearance measure(const Prism& prism, const Point& p) {
-  const Point l = prism.frame.to_local(p);
-  const FlatClearance flat = clearance(prism.section, true, {l.x, l.y});
+// Of a section carried straight up, the section's own clearance known.
+Clearance upright(const Frame& frame, const FlatClearance& flat, double z_mm, double height_mm) {
   const Vector sideways{flat.u, flat.v, 0.0};
-  const SlabView end = slab(l.z, prism.height_mm);
+  const SlabView end = slab(z_mm, height_mm);
   const Vector endways{0.0, 0.0, end.way};
   if (flat.distance_mm > 0.0 && end.out_mm > 0.0) {
     const Vector away = flat.distance_mm * sideways + end.out_mm * endways;
     const double distance = length_mm(away);
-    return {distance, prism.frame.to_world((1.0 / distance) * away)};
+    return {distance, frame.to_world((1.0 / distance) * away)};
   }
-  if (flat.distance_mm >= end.out_mm) return {flat.distance_mm, prism.frame.to_world(sideways)};
-  return {end.out_mm, prism.frame.to_world(endways)};
+  if (flat.distance_mm >= end.out_mm) return {flat.distance_mm, frame.to_world(sideways)};
+  return {end.out_mm, frame.to_world(endways)};
+}
+
+Clearance measure(const Prism& prism, const Point& p) {
+  const Point l = prism.frame.to_local(p);
+  return upright(prism.frame, clearance(prism.section, true, {l.x, l.y}), l.z, prism.height_mm);
+}
+
+Clearance measure(const ProfiledBody& body, const Point& p) {
+  const Point l = body.frame.to_local(p);
+  return upright(body.frame, clearance(body.contour, false, {l.x, l.y}), l.z, body.height_mm);
+}
+
+// Of a half section carried round local z; `flat_at` gives its clearance in radius and height.
+template <typename FlatAt>
+Clearance carried_round(const Frame& frame, const Point& p, const FlatAt& flat_at) {
+  const Point l = frame.to_local(p);
+  const double radius = std::sqrt(l.x * l.x + l.y * l.y);
+  const FlatClearance flat = flat_at(FlatPoint{radius, l.z});
+  const Vector outwards = radius > 0.0 ? Vector{l.x / radius, l.y / radius, 0.0} : Vector{1.0, 0.0, 0.0};
+  return {flat.distance_mm, frame.to_world(flat.u * outwards + Vector{0.0, 0.0, flat.v})};
+}
+
+Clearance measure(const TurnedBody& body, const Point& p) {
+  return carried_round(body.frame, p,
+                       [&](const FlatPoint& at) { return clearance(body.half_section, true, at); });
 }
 
 template <Turned Shape>
 Clearance measure(const Shape& shape, const Point& p) {
-  const Point l = shape.frame.to_local(p);
-  const double radius = std::sqrt(l.x * l.x + l.y * l.y);
-  const FlatClearance flat = clearance(Profile(shape).corners(), false, {radius, l.z});
-  const Vector outwards = radius > 0.0 ? Vector{l.x / radius, l.y / radius, 0.0} : Vector{1.0, 0.0, 0.0};
-  return {flat.distance_mm, shape.frame.to_world(flat.u * outwards + Vector{0.0, 0.0, flat.v})};
+  const Profile profile(shape);
+  return carried_round(shape.frame, p,
+                       [&](const FlatPoint& at) { return clearance(profile.corners(), false, at); });
 }
 
 }  // namespace

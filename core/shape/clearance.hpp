@@ -5,9 +5,8 @@
 
 namespace sparewright::shape {
 
-// distance_mm  from the nearest point of the surface: positive outside, negative inside. Exact to rounding, a
-// convex
-//              function of the point.
+// distance_mm  from the nearest point of the surface: positive outside, negative inside. Exact to rounding; a
+//              convex function of the point where the primitive is convex.
 // normal       unit, leads from inside outwards at that nearest point; nearest = point - distance_mm *
 // normal.
 //              Where several points are equally near (on an axis, at a corner's bisector) always the same one

@@ -77,10 +77,15 @@ SideMetal round_side(const Primitive& blank, const Cut& cut) {
 
 }  // namespace
 
+bool reaches(const Primitive& blank, const Primitive& body) {
+  if (!is_convex(body)) return metal_within({blank, {}}, body).volume_mm3 > 0.0;
+  const std::array<const Primitive*, 2> both{&body, &blank};
+  return deepest(both, ball_round(blank)).depth_mm > kTouch_mm;
+}
+
 Bite bite_of(const Work& work, std::size_t cut, Effort effort) {
   const Primitive& body = work.cuts[cut].body;
-  const std::array<const Primitive*, 2> both{&body, &work.blank};
-  if (deepest(both, ball_round(work.blank)).depth_mm <= kTouch_mm) return {Taken::kOutsideBlank, {}};
+  if (!reaches(work.blank, body)) return {Taken::kOutsideBlank, {}};
   const RayVolume volume = metal_within({work.blank, work.cuts.first(cut)}, body, effort);
   return {volume.volume_mm3 > 0.0 ? Taken::kMetal : Taken::kAlreadyAir, volume};
 }

@@ -8,6 +8,9 @@
 
 namespace sparewright::shape {
 
+// The body reaches into the blank by more than kTouch_mm of wall.hpp. (Of one that is not convex: some of its rays do.)
+[[nodiscard]] bool reaches(const Primitive& blank, const Primitive& body);
+
 // What a cut takes off the work as the cuts before it left it.
 enum class Taken {
   kMetal,         // volume_mm3 of it

@@ -18,7 +18,8 @@ struct Distance {
 };
 
 // Accuracy: distance_mm - at_least_mm <= kDistanceAccuracy_mm for bodies within 1 m of each other.
-// Half-spaces may stand on either side or both; two that are not parallel meet.
+// Of a body that is not convex the smallest convex body around it counts: at_least_mm is good for it too, distance_mm and
+// the points are not. Half-spaces may stand on either side or both; two that are not parallel meet.
 // Source, named from memory: E. Gilbert, D. Johnson, S. Keerthi, IEEE J. Robotics and Automation 4 (1988)
 // 193-203: walk towards the origin over simplices of the difference of the two bodies. The faces of the simplex are all tried, and
 // the walk ends on the bound of its separating plane, so the answer carries its own proof.

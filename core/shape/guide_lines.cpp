@@ -1,6 +1,8 @@
 #include "core/shape/guide_lines.hpp"
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 
 #include "core/shape/profile.hpp"
 
@@ -51,6 +53,24 @@ std::vector<GuideLine> edges(const Prism& p, Open open) {
     all.push_back({p.frame.to_world(Point{corner.u, corner.v, 0.0}),
                    p.frame.to_world(Point{corner.u, corner.v, p.height_mm}), has(open, Open::kStart),
                    has(open, Open::kEnd)});
+  }
+  return all;
+}
+
+// At the corners, and spread over the arcs: between two of these a convex blank is further in by 1/3000 of the radius.
+std::vector<GuideLine> edges(const ProfiledBody& p, Open open) {
+  constexpr int kOnHalfCircle = 64;
+  std::vector<GuideLine> all;
+  for (std::size_t i = 0; i < p.contour.size(); ++i) {
+    const ContourEdge e = edge(p.contour, i);
+    const int count =
+        e.is_arc() ? std::max(1, static_cast<int>(std::ceil(kOnHalfCircle * std::abs(e.bow)))) : 1;
+    for (int k = 0; k < count; ++k) {
+      const FlatPoint at = e.at(static_cast<double>(k) / count);
+      all.push_back({p.frame.to_world(Point{at.u, at.v, 0.0}),
+                     p.frame.to_world(Point{at.u, at.v, p.height_mm}), has(open, Open::kStart),
+                     has(open, Open::kEnd)});
+    }
   }
   return all;
 }
@@ -135,6 +155,26 @@ std::vector<OpenPoint> points(const Prism& p, Open open) {
     }
   }
   return all;
+}
+
+std::vector<OpenPoint> points(const ProfiledBody& p, Open open) {
+  constexpr int kAcross = 12;
+  const FlatPoint low{farthest(p.contour, -1.0, 0.0).u, farthest(p.contour, 0.0, -1.0).v};
+  const FlatPoint high{farthest(p.contour, 1.0, 0.0).u, farthest(p.contour, 0.0, 1.0).v};
+  std::vector<OpenPoint> all;
+  for (int i = 0; i < kAcross * kAcross; ++i) {
+    const FlatPoint at{
+        low.u + (i % kAcross + 0.5) / kAcross * (high.u - low.u),
+        low.v + (std::floor(static_cast<double>(i) / kAcross) + 0.5) / kAcross * (high.v - low.v)};
+    if (!contains(p.contour, at)) continue;
+    if (has(open, Open::kStart)) all.push_back({p.frame.to_world(Point{at.u, at.v, 0.0}), -p.frame.z});
+    if (has(open, Open::kEnd)) all.push_back({p.frame.to_world(Point{at.u, at.v, p.height_mm}), p.frame.z});
+  }
+  return all;
+}
+
+std::vector<OpenPoint> points(const TurnedBody& /*its contour has its overrun*/, Open /*open*/) {
+  return {};
 }
 
 std::vector<OpenPoint> points(const HalfSpace& /*endless*/, Open /*open*/) {

@@ -21,7 +21,7 @@ struct GuideLine {
 [[nodiscard]] bool has_round_side(const Primitive& nominal);
 [[nodiscard]] GuideLine side_line(const Primitive& nominal, Open open, double angle_rad);
 
-// Prisms: their upright edges. Boxes: the edges between two faces that are both shut. Others: none.
+// Prisms and profiled bodies: their upright edges, and lines close together over arcs. Boxes: the edges between two faces that are both shut. Others: none.
 [[nodiscard]] std::vector<GuideLine> edge_lines(const Primitive& nominal, Open open);
 
 // The shut faces of a box whose neighbours are all open, as corner + s * u + t * v, s and t from 0 to 1.

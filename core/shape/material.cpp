@@ -42,8 +42,9 @@ void metal_along(const Primitive& blank, std::span<const Primitive* const> air, 
   if (!in_blank || in_blank->length_mm() <= kSliver_mm) return;
   out.push_back(*in_blank);
   for (const Primitive* body : air) {
-    const auto cut = inside(*body, ray);
-    if (cut && cut->length_mm() > kSliver_mm) take_out(out, *cut);
+    for_each_inside(*body, ray, [&](const Interval& cut) {
+      if (cut.length_mm() > kSliver_mm) take_out(out, cut);
+    });
     if (out.empty()) return;
   }
 }

@@ -44,6 +44,12 @@ Sizes sizes(const Cylinder& c) {
 Sizes sizes(const Cone& c) {
   return {{"larger radius", std::max(c.start_radius_mm, c.end_radius_mm)}, {"height", c.height_mm}};
 }
+Sizes sizes(const ProfiledBody& p) {
+  return {{"height", p.height_mm}};
+}
+Sizes sizes(const TurnedBody& /*its contour has them*/) {
+  return {};
+}
 Sizes sizes(const DrilledHole& h) {
   return {{"radius", h.radius_mm}, {"depth", h.depth_mm}};
 }
@@ -80,6 +86,22 @@ std::string own_fault(const DrilledHole& h) {
   if (h.point_rad >= kSharpest_rad && h.point_rad <= kBluntest_rad) return "";
   return fmt::format("a drill point of {:.1f} deg", h.point_rad * 180.0 / std::numbers::pi);
 }
+std::string fault_within_reach(const Contour& contour) {
+  if (contour.size() > kMostCorners) return fmt::format("a profile of {} corners", contour.size());
+  for (const Corner& corner : contour) {
+    if (!within_reach({corner.at.u, corner.at.v, 0.0})) return "a profile out of reach";
+  }
+  return fault_of(contour, kShortestSide_mm);
+}
+std::string own_fault(const ProfiledBody& p) {
+  return fault_within_reach(p.contour);
+}
+std::string own_fault(const TurnedBody& t) {
+  std::string fault = fault_within_reach(t.half_section);
+  if (fault.empty() && farthest(t.half_section, -1.0, 0.0).u < 0.0)
+    fault = "a half section that crosses its axis";
+  return fault;
+}
 template <typename Other>
 std::string own_fault(const Other& /*sizes say it all*/) {
   return "";
@@ -105,6 +127,13 @@ void snap_sizes(Cone& c) {
   c.start_radius_mm = snapped(c.start_radius_mm);
   c.end_radius_mm = snapped(c.end_radius_mm);
   c.height_mm = snapped(c.height_mm);
+}
+void snap_sizes(ProfiledBody& p) {
+  p.contour = snapped(p.contour);
+  p.height_mm = snapped(p.height_mm);
+}
+void snap_sizes(TurnedBody& t) {
+  t.half_section = snapped(t.half_section);
 }
 void snap_sizes(DrilledHole& h) {
   constexpr double kPerRadian = 1e9;
@@ -136,6 +165,14 @@ double volume(const DrilledHole& h) {
          frustum(h.radius_mm, 0.0, point_length_mm(h.radius_mm, h.point_rad));
 }
 
+double volume(const ProfiledBody& p) {
+  return area_mm2(p.contour) * p.height_mm;
+}
+// Pappus: the area times the way of its centroid.
+double volume(const TurnedBody& t) {
+  return 2.0 * std::numbers::pi * centroid(t.half_section).u * area_mm2(t.half_section);
+}
+
 void add(base::Hasher& to, const Vector& v) {
   to.add(v.x).add(v.y).add(v.z);
 }
@@ -154,11 +191,26 @@ void add_own(base::Hasher& to, const Cylinder& c) {
 void add_own(base::Hasher& to, const Cone& c) {
   to.add(c.start_radius_mm).add(c.end_radius_mm).add(c.height_mm);
 }
+void add_own(base::Hasher& to, const ProfiledBody& p) {
+  add_to(to, p.contour);
+  to.add(p.height_mm);
+}
+void add_own(base::Hasher& to, const TurnedBody& t) {
+  add_to(to, t.half_section);
+}
 void add_own(base::Hasher& to, const DrilledHole& h) {
   to.add(h.radius_mm).add(h.depth_mm).add(h.point_rad);
 }
 
 }  // namespace
+
+bool is_convex(const Primitive& primitive) {
+  if (const auto* p = std::get_if<ProfiledBody>(&primitive)) return is_convex(p->contour);
+  if (const auto* t = std::get_if<TurnedBody>(&primitive)) {
+    return farthest(t->half_section, -1.0, 0.0).u == 0.0 && is_convex(t->half_section);
+  }
+  return true;
+}
 
 Prism hexagonal_prism(const Frame& frame, double across_flats_mm, double height_mm) {
   const double corner_mm = across_flats_mm / std::numbers::sqrt3;

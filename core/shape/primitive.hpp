@@ -1,13 +1,15 @@
-// The exact solids that blanks and cutters are made of. All are convex, all are plain values, all sizes mm.
+// The exact solids that blanks and cutters are made of. All are plain values, all sizes mm. All are convex but the last
+// two, which are where their contour is (is_convex()).
 //
 // Each stands in a frame of its own:
 //   HalfSpace    everything with local z <= 0; z points out of it
 //   Box          0..size.x, 0..size.y, 0..size.z: the origin is a corner
 //   Prism        a convex section in local x, y, from z = 0 to height
 //   Cylinder     about local z, from z = 0 to height
-//   Cone         about local z, start_radius at z = 0 to end_radius at z = height; one of them may be 0 (a
-//   point) DrilledHole  about local z, which points the way the drill goes: full diameter from z = 0 to
-//   depth, then the point
+//   Cone         about local z, start_radius at z = 0 to end_radius at z = height; one may be 0 (a point)
+//   DrilledHole  about local z, which points the way the drill goes: full diameter from z = 0 to depth, then the point
+//   ProfiledBody a contour in local x, y, from z = 0 to height: a milled pocket, a slot, an outside profile
+//   TurnedBody   a contour in radius and local z, carried round local z: a groove, a shoulder, a ring
 #pragma once
 
 #include <numbers>
@@ -15,6 +17,7 @@
 
 #include "core/base/hash.hpp"
 #include "core/base/result.hpp"
+#include "core/shape/contour.hpp"
 #include "core/shape/frame.hpp"
 #include "core/shape/outline.hpp"
 
@@ -70,7 +73,26 @@ struct DrilledHole {
   friend bool operator==(const DrilledHole&, const DrilledHole&) = default;
 };
 
-using Primitive = std::variant<HalfSpace, Box, Prism, Cylinder, Cone, DrilledHole>;
+struct ProfiledBody {
+  Frame frame;
+  Contour contour;
+  double height_mm = 0.0;
+  friend bool operator==(const ProfiledBody&, const ProfiledBody&) = default;
+};
+
+struct TurnedBody {
+  Frame frame;
+  Contour half_section;  // u is the radius, nowhere below 0; v is local z
+  friend bool operator==(const TurnedBody&, const TurnedBody&) = default;
+};
+
+using Primitive = std::variant<HalfSpace, Box, Prism, Cylinder, Cone, DrilledHole, ProfiledBody, TurnedBody>;
+
+// Every straight line between two of its points stays in it. A turned body is only where it reaches the axis.
+[[nodiscard]] bool is_convex(const Primitive& primitive);
+
+// The most corners of a contour.
+inline constexpr std::size_t kMostCorners = 200;
 
 // A regular six-sided prism; a flat faces local +x. The corners are rounded to the grid.
 [[nodiscard]] Prism hexagonal_prism(const Frame& frame, double across_flats_mm, double height_mm);
@@ -88,8 +110,8 @@ using Primitive = std::variant<HalfSpace, Box, Prism, Cylinder, Cone, DrilledHol
 
 // Fails with kSizeNotPositive or kValueNotAccepted, naming the size, where a side is under kShortestSide_mm,
 // a coordinate is beyond kFurthest_mm or not a number, a section is not convex and counterclockwise, a cone
-// has no slope to either side worth its name (both radii 0), or a drill point is not between 30 and 180
-// degrees.
+// has no slope to either side worth its name (both radii 0), a drill point is not between 30 and 180 degrees,
+// or a contour is not sound (fault_of() in contour.hpp), has more than kMostCorners, or crosses the axis.
 [[nodiscard]] base::Result<Primitive> checked(const Primitive& primitive, std::string_view subject);
 
 // Exact. Infinite for a half-space.

@@ -1,5 +1,6 @@
 #include "core/shape/ray.hpp"
 
+#include <cassert>
 #include <limits>
 
 #include "core/shape/profile.hpp"
@@ -171,6 +172,15 @@ std::optional<Interval> cross(const Shape& shape, const Ray& ray) {
     clip_mantle(clip, about, a.u + slope * (z_nearest - a.v), slope * about.dz);
   }
   return clip.done();
+}
+
+std::optional<Interval> cross(const ProfiledBody& /*several*/, const Ray& /*ray*/) {
+  assert(!"stretches_inside() has these");
+  return std::nullopt;
+}
+std::optional<Interval> cross(const TurnedBody& /*several*/, const Ray& /*ray*/) {
+  assert(!"stretches_inside() has these");
+  return std::nullopt;
 }
 
 }  // namespace

@@ -32,6 +32,13 @@ void overrun(Prism& p, Open open) {
   p.height_mm += past(open, Open::kStart) + past(open, Open::kEnd);
 }
 
+void overrun(ProfiledBody& p, Open open) {
+  p.frame = p.frame.shifted({0.0, 0.0, -past(open, Open::kStart)});
+  p.height_mm += past(open, Open::kStart) + past(open, Open::kEnd);
+}
+
+void overrun(TurnedBody& /*its contour has it*/, Open /*open*/) {}
+
 void overrun(Cylinder& c, Open open) {
   c.frame = c.frame.shifted({0.0, 0.0, -past(open, Open::kStart)});
   c.height_mm += past(open, Open::kStart) + past(open, Open::kEnd);
@@ -83,7 +90,14 @@ Primitive with_overrun(const Primitive& nominal, Open open) {
 }
 
 Result<Recipe> Recipe::make(const Blank& blank, std::span<const Cutter> cutters) {
-  if (std::holds_alternative<HalfSpace>(blank.body) || std::holds_alternative<DrilledHole>(blank.body)) {
+  const bool is_stock = std::visit(
+      [](const auto& b) {
+        using Body = std::decay_t<decltype(b)>;
+        return std::is_same_v<Body, Box> || std::is_same_v<Body, Prism> || std::is_same_v<Body, Cylinder> ||
+               std::is_same_v<Body, Cone>;
+      },
+      blank.body);
+  if (!is_stock) {
     return fail(Code::kValueNotAccepted, "a cutter's shape", "a box, a prism, a cylinder or a cone",
                 blank.name);
   }

@@ -43,7 +43,8 @@ enum class Open : unsigned {
 }
 
 // The nominal body carried on past its open ends. A cone goes on at its own slope, but never past its point;
-// a half-space, and the point of a drill, have no end to carry on.
+// a half-space, and the point of a drill, have no end to carry on. The contour of a profiled or turned body is made with
+// its overrun; only the ends of a profiled body are carried on here.
 [[nodiscard]] Primitive with_overrun(const Primitive& nominal, Open open);
 
 // What the caller asks to be cut.
@@ -75,8 +76,8 @@ struct Work {
 
 class Recipe {
  public:
-  // Snaps everything to the grid. Fails as checked() does, with kValueNotAccepted for a blank that is a
-  // half-space or a drilled hole, and with kTooMany past kMostCutters; the failure names the blank or the
+  // Snaps everything to the grid. Fails as checked() does, with kValueNotAccepted for a blank that is no
+  // box, prism, cylinder or cone, and with kTooMany past kMostCutters; the failure names the blank or the
   // feature.
   [[nodiscard]] static base::Result<Recipe> make(const Blank& blank, std::span<const Cutter> cutters);
 

@@ -8,7 +8,7 @@
 
 namespace sparewright::shape {
 
-// The common part of some primitives, half-spaces among them. Valid as long as they are.
+// The common part of some convex primitives, half-spaces among them. Valid as long as they are.
 using Region = std::span<const Primitive* const>;
 
 // A ball that holds the part of the regions that is of interest.

@@ -43,6 +43,22 @@ Point far_corner(const Shape& shape, const Vector& d) {
   return {best.u * d.x / flat, best.u * d.y / flat, best.v};
 }
 
+FlatPoint far_flat(const Contour& contour, double du, double dv) {
+  return du == 0.0 && dv == 0.0 ? contour.front().at : farthest(contour, du, dv);
+}
+
+Point far_corner(const ProfiledBody& p, const Vector& d) {
+  const FlatPoint far = far_flat(p.contour, d.x, d.y);
+  return {far.u, far.v, d.z >= 0.0 ? p.height_mm : 0.0};
+}
+
+Point far_corner(const TurnedBody& t, const Vector& d) {
+  const double flat = std::sqrt(d.x * d.x + d.y * d.y);
+  const FlatPoint far = far_flat(t.half_section, flat, d.z);
+  if (flat == 0.0) return {far.u, 0.0, far.v};
+  return {far.u * d.x / flat, far.u * d.y / flat, far.v};
+}
+
 }  // namespace
 
 Point farthest(const Primitive& primitive, const Vector& direction) {

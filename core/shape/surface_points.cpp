@@ -1,5 +1,7 @@
 #include "core/shape/surface_points.hpp"
 
+#include <algorithm>
+
 #include "core/shape/profile.hpp"
 
 namespace sparewright::shape {
@@ -50,6 +52,54 @@ std::vector<Point> points(const Prism& p) {
         const FlatPoint in{on.u + inwards * (middle.u - on.u), on.v + inwards * (middle.v - on.v)};
         all.push_back({in.u, in.v, 0.0});
         all.push_back({in.u, in.v, p.height_mm});
+      }
+    }
+  }
+  return all;
+}
+
+// So many along each edge that all of them together come to about a number.
+int for_each_edge(const Contour& contour, int together) {
+  return std::max(1, together / static_cast<int>(contour.size()));
+}
+
+std::vector<Point> points(const ProfiledBody& p) {
+  constexpr int kRound = 24;
+  constexpr int kUp = 5;
+  constexpr int kAcross = 10;
+  std::vector<Point> all;
+  const int along = for_each_edge(p.contour, kRound);
+  for (std::size_t i = 0; i < p.contour.size(); ++i) {
+    for (int k = 0; k < along; ++k) {
+      const FlatPoint on = edge(p.contour, i).at(middle_of(k, along));
+      for (int up = 0; up < kUp; ++up)
+        all.push_back({on.u, on.v, middle_of(up, kUp) * p.height_mm});
+    }
+  }
+  const FlatPoint low{farthest(p.contour, -1.0, 0.0).u, farthest(p.contour, 0.0, -1.0).v};
+  const FlatPoint high{farthest(p.contour, 1.0, 0.0).u, farthest(p.contour, 0.0, 1.0).v};
+  for (int i = 0; i < kAcross * kAcross; ++i) {
+    const FlatPoint at{low.u + middle_of(i % kAcross, kAcross) * (high.u - low.u),
+                       low.v + middle_of(i / kAcross, kAcross) * (high.v - low.v)};
+    if (!contains(p.contour, at)) continue;
+    all.push_back({at.u, at.v, 0.0});
+    all.push_back({at.u, at.v, p.height_mm});
+  }
+  return all;
+}
+
+std::vector<Point> points(const TurnedBody& t) {
+  constexpr int kRound = 18;
+  constexpr int kAlong = 15;
+  std::vector<Point> all;
+  const int along = for_each_edge(t.half_section, kAlong);
+  for (std::size_t i = 0; i < t.half_section.size(); ++i) {
+    for (int k = 0; k < along; ++k) {
+      const FlatPoint on = edge(t.half_section, i).at(middle_of(k, along));
+      if (on.u == 0.0) continue;
+      for (int turn = 0; turn < kRound; ++turn) {
+        const double angle = 2 * std::numbers::pi * turn / kRound;
+        all.push_back({on.u * std::cos(angle), on.u * std::sin(angle), on.v});
       }
     }
   }

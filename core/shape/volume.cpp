@@ -4,6 +4,7 @@
 #include <array>
 #include <limits>
 #include <numbers>
+#include <utility>
 
 #include "core/shape/material.hpp"
 #include "core/shape/profile.hpp"
@@ -59,13 +60,13 @@ struct Subject {
 
 // Metal along one ray, inside the body.
 double length_mm(const Subject& subject, const Ray& ray, std::vector<Interval>& scratch) {
-  const auto here = inside(subject.body, ray);
-  if (!here) return 0.0;
-  metal_along(subject.blank, subject.air, ray, scratch);
+  bool asked = false;  // what the blank and the air leave, only where the ray meets the body
   double sum = 0.0;
-  for (const Interval& metal : scratch) {
-    sum += std::max(0.0, std::min(metal.exit_mm, here->exit_mm) - std::max(metal.enter_mm, here->enter_mm));
-  }
+  for_each_inside(subject.body, ray, [&](const Interval& here) {
+    if (!std::exchange(asked, true)) metal_along(subject.blank, subject.air, ray, scratch);
+    for (const Interval& metal : scratch)
+      sum += std::max(0.0, std::min(metal.exit_mm, here.exit_mm) - std::max(metal.enter_mm, here.enter_mm));
+  });
   return sum;
 }
 
@@ -116,6 +117,8 @@ double greatest_radius_mm(const Primitive& body) {
       [](const auto& p) {
         if constexpr (Turned<std::decay_t<decltype(p)>>) {
           return Profile(p).greatest_radius_mm();
+        } else if constexpr (std::is_same_v<std::decay_t<decltype(p)>, TurnedBody>) {
+          return farthest(p.half_section, 1.0, 0.0).u;
         } else {
           return 0.0;
         }

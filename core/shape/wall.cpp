@@ -43,17 +43,19 @@ std::optional<Point> meeting_in_metal(const WallSubject& subject, const Primitiv
     const double s = (i % kAcross + 0.5) / kAcross;
     const double t = (std::floor(static_cast<double>(i) / kAcross) + 0.5) / kAcross;
     const Ray ray{{box.low.x + s * size.x, box.low.y + t * size.y, box.low.z}, {0.0, 0.0, 1.0}};
-    const auto a = inside(subject.from, ray);
-    const auto b = inside(subject.to, ray);
-    if (!a || !b) continue;
-    const double enter = std::max(a->enter_mm, b->enter_mm);
-    const double exit = std::min(a->exit_mm, b->exit_mm);
     metal_along(place, subject.others, ray, metal);
-    for (const Interval& m : metal) {
-      const double first = std::max(enter, m.enter_mm);
-      const double last = std::min(exit, m.exit_mm);
-      if (last - first > kTouch_mm) return ray.at((first + last) / 2);
-    }
+    if (metal.empty()) continue;
+    std::optional<Point> found;
+    for_each_inside(subject.from, ray, [&](const Interval& a) {
+      for_each_inside(subject.to, ray, [&](const Interval& b) {
+        for (const Interval& m : metal) {
+          const double first = std::max({a.enter_mm, b.enter_mm, m.enter_mm});
+          const double last = std::min({a.exit_mm, b.exit_mm, m.exit_mm});
+          if (!found && last - first > kTouch_mm) found = ray.at((first + last) / 2);
+        }
+      });
+    });
+    if (found) return found;
   }
   return std::nullopt;
 }
@@ -67,9 +69,18 @@ std::optional<Point> where_open(const WallSubject& subject) {
   return meeting_in_metal(subject, place);
 }
 
+// Where one of the two is not convex, rays and the search are all there is. The distance of the convex bodies around them
+// rules thin walls out all the same.
+Wall sampled_wall(const WallSubject& subject, double at_least_mm) {
+  if (const auto p = meeting_in_metal(subject, meeting_place(subject))) return open_at(*p);
+  if (const auto w = shortest_witness(subject)) return proven_by(*w, at_least_mm);
+  return {WallKind::kNothingBetween, 0.0, at_least_mm, {}, {}};
+}
+
 Wall wall_of(const WallSubject& subject, double limit_mm) {
   const Distance apart = distance(subject.from, subject.to);
   if (apart.at_least_mm >= limit_mm) return ruled_out(apart.at_least_mm);
+  if (!is_convex(subject.from) || !is_convex(subject.to)) return sampled_wall(subject, apart.at_least_mm);
   if (apart.distance_mm <= kTouch_mm) {
     if (const auto p = where_open(subject)) return open_at(*p);
   } else if (const auto w = witness_near(subject, apart.on_a, apart.on_b)) {

@@ -17,7 +17,8 @@ namespace sparewright::shape {
 inline constexpr double kTouch_mm = 2e-6;
 
 // A witness is no longer than the least there is by more than kWallAccuracy_mm where no third cut interrupts the metal
-// there. With one in the way it is the least of a search, which comes within kWallSearch of the least.
+// there and both bodies are convex. With one in the way, or a profiled or turned body that is not convex, it is the least
+// of a search, which comes within kWallSearch of the least.
 inline constexpr double kWallAccuracy_mm = 1e-6;
 inline constexpr double kWallSearch = 1e-3;
 

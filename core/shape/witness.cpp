@@ -22,10 +22,22 @@ bool on_surface(const Primitive& body, const Point& p) {
   return std::abs(clearance(body, p).distance_mm) <= kTouch_mm;
 }
 
-// Where a ray leaves a body for good. One that starts at an edge of the body may touch it there and nowhere
-// else.
+// Of the places where a ray leaves or enters a body the one nearest to where it is looked for.
+template <typename Place>
+std::optional<double> nearest_crossing(const Primitive& body, const Ray& ray, double wanted_mm,
+                                       const Place& place) {
+  std::optional<double> nearest;
+  for_each_inside(body, ray, [&](const Interval& in) {
+    const double at = place(in);
+    if (!nearest || std::abs(at - wanted_mm) < std::abs(*nearest - wanted_mm)) nearest = at;
+  });
+  return nearest;
+}
+
+// Where a ray leaves a body near its start. One that starts at an edge of the body may touch it there and nowhere else.
 std::optional<double> leaves(const Primitive& body, const Ray& ray, const Point& p) {
-  if (const auto in = inside(body, ray)) return in->exit_mm;
+  if (const auto exit = nearest_crossing(body, ray, 0.0, [](const Interval& in) { return in.exit_mm; }))
+    return exit;
   if (on_surface(body, p)) return 0.0;
   return std::nullopt;
 }
@@ -35,8 +47,11 @@ std::optional<double> arrives(const WallSubject& subject, const Ray& ray, const 
     const auto in_blank = inside(subject.blank, ray);
     return in_blank ? std::optional(in_blank->exit_mm) : std::nullopt;
   }
-  if (const auto in = inside(subject.to, ray)) return in->enter_mm;
-  if (on_surface(subject.to, q)) return dot(q - ray.origin, ray.direction);
+  const double wanted_mm = dot(q - ray.origin, ray.direction);
+  if (const auto enter =
+          nearest_crossing(subject.to, ray, wanted_mm, [](const Interval& in) { return in.enter_mm; }))
+    return enter;
+  if (on_surface(subject.to, q)) return wanted_mm;
   return std::nullopt;
 }
 
@@ -91,6 +106,8 @@ std::optional<NearestPair> nearest_within(const WallSubject& subject, std::span<
 // shorter.
 Witness drawn_tight(const WallSubject& subject, Witness best) {
   constexpr int kMostPulls = 12;
+  if (!is_convex(subject.from) || !is_convex(subject.to))
+    return best;  // then feeling the way is all there is
   for (int pull = 0; pull < kMostPulls; ++pull) {
     const auto pair = nearest_within(subject, clear_of_others(subject, best));
     if (!pair) break;

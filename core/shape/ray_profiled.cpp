@@ -1,0 +1,175 @@
+// Straight lines through bodies with a contour: every place where the line can cross a face is found, and between two
+// such places its middle says whether it is inside. A place too many does no harm.
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "core/shape/ray.hpp"
+#include "core/shape/roots.hpp"
+
+namespace sparewright::shape {
+namespace {
+
+// A stretch shorter than this is where two crossings are one.
+constexpr double kApart_mm = 1e-10;
+// A direction this near to square to an axis counts as square to it.
+constexpr double kParallel = 1e-13;
+
+struct LocalRay {
+  Point o;
+  Vector d;
+
+  [[nodiscard]] Point at(double t) const { return o + t * d; }
+};
+
+LocalRay in_frame(const Ray& ray, const Frame& frame) {
+  return {frame.to_local(ray.origin), frame.to_local(ray.direction)};
+}
+
+// The stretches between crossings whose middles are inside, joined where they meet.
+template <typename IsInside>
+std::vector<Interval> stretches(std::vector<double> crossings, const IsInside& is_inside) {
+  std::sort(crossings.begin(), crossings.end());
+  std::vector<Interval> all;
+  for (std::size_t i = 0; i + 1 < crossings.size();) {
+    std::size_t next = i + 1;  // the next crossing that is one of its own
+    while (next + 1 < crossings.size() && crossings[next] - crossings[i] < kApart_mm)
+      ++next;
+    const Interval one{crossings[i], crossings[next]};
+    if (one.length_mm() >= kApart_mm && is_inside(one.enter_mm + one.length_mm() / 2.0)) {
+      const bool goes_on = !all.empty() && one.enter_mm - all.back().exit_mm < kApart_mm;
+      if (goes_on) {
+        all.back().exit_mm = one.exit_mm;
+      } else {
+        all.push_back(one);
+      }
+    }
+    i = next;
+  }
+  return all;
+}
+
+// The line u = o.x + t d.x, v = o.y + t d.y and one edge, carried on beyond its ends.
+void cross_flat(std::vector<double>& crossings, const LocalRay& r, const ContourEdge& e) {
+  if (e.is_arc()) {
+    const double u = r.o.x - e.centre.u;
+    const double v = r.o.y - e.centre.v;
+    for (const double t :
+         real_roots(std::array{u * u + v * v - e.radius_mm * e.radius_mm, 2.0 * (u * r.d.x + v * r.d.y),
+                               r.d.x * r.d.x + r.d.y * r.d.y}))
+      crossings.push_back(t);
+    return;
+  }
+  const double du = e.to.u - e.from.u;
+  const double dv = e.to.v - e.from.v;
+  const double across = du * r.d.y - dv * r.d.x;
+  if (std::abs(across) < kParallel * std::hypot(du, dv)) return;
+  crossings.push_back((dv * (r.o.x - e.from.u) - du * (r.o.y - e.from.v)) / across);
+}
+
+// The ray's distance from the axis squared is flat * s^2 + least2, and its height z + s * dz; s = t - nearest.
+struct AboutAxis {
+  double flat = 0.0;
+  double nearest = 0.0;
+  double least2 = 0.0;
+  double z = 0.0;
+  double dz = 0.0;
+
+  [[nodiscard]] FlatPoint at(double s) const { return {std::sqrt(flat * s * s + least2), z + s * dz}; }
+};
+
+AboutAxis about_axis(const LocalRay& r) {
+  AboutAxis a;
+  a.flat = r.d.x * r.d.x + r.d.y * r.d.y;
+  if (a.flat < kParallel * kParallel) {
+    a.flat = 0.0;
+    a.least2 = r.o.x * r.o.x + r.o.y * r.o.y;
+  } else {
+    a.nearest = -(r.o.x * r.d.x + r.o.y * r.d.y) / a.flat;
+    const Point foot = r.at(a.nearest);
+    a.least2 = foot.x * foot.x + foot.y * foot.y;
+  }
+  a.z = r.o.z + a.nearest * r.d.z;
+  a.dz = r.d.z;
+  return a;
+}
+
+// The face a straight edge makes: a plane, or a cone or cylinder with radius w0 + w1 s along the ray.
+void cross_straight(std::vector<double>& crossings, const AboutAxis& ray, const ContourEdge& e) {
+  if (e.from.v == e.to.v) {
+    if (std::abs(ray.dz) >= kParallel) crossings.push_back((e.from.v - ray.z) / ray.dz);
+    return;
+  }
+  const double slope = (e.to.u - e.from.u) / (e.to.v - e.from.v);
+  const double w0 = e.from.u + slope * (ray.z - e.from.v);
+  const double w1 = slope * ray.dz;
+  for (const double s : real_roots(std::array{ray.least2 - w0 * w0, -2.0 * w0 * w1, ray.flat - w1 * w1}))
+    crossings.push_back(s);
+}
+
+// The ring an arc makes: (rho^2 + h^2 + R^2 - r^2)^2 = 4 R^2 rho^2, with rho the distance from the axis and h the height
+// above the ring's middle plane, both quadratic in s. Each root is drawn onto sqrt((rho - R)^2 + h^2) = r, which keeps its
+// digits where the fourth powers do not.
+void cross_arc(std::vector<double>& crossings, const AboutAxis& ray, const ContourEdge& e) {
+  const double R = e.centre.u;
+  const double h0 = ray.z - e.centre.v;
+  const double a = ray.flat + ray.dz * ray.dz;
+  const double b = 2.0 * h0 * ray.dz;
+  const double c = ray.least2 + h0 * h0 + R * R - e.radius_mm * e.radius_mm;
+  const double k = 4.0 * R * R;
+  const std::array quartic{c * c - k * ray.least2, 2.0 * b * c, b * b + 2.0 * a * c - k * ray.flat,
+                           2.0 * a * b, a * a};
+  constexpr int kDraws = 3;
+  for (double s : real_roots(quartic)) {
+    for (int draw = 0; draw < kDraws; ++draw) {
+      const FlatPoint p = ray.at(s);
+      const double out = std::hypot(p.u - R, p.v - e.centre.v);
+      if (out == 0.0 || p.u == 0.0) break;
+      const double slope = ((p.u - R) * ray.flat * s / p.u + (p.v - e.centre.v) * ray.dz) / out;
+      if (slope == 0.0 || std::abs(out - e.radius_mm) > e.radius_mm) break;
+      s -= (out - e.radius_mm) / slope;
+    }
+    crossings.push_back(s);
+  }
+}
+
+}  // namespace
+
+std::vector<Interval> stretches_inside(const ProfiledBody& body, const Ray& ray) {
+  const LocalRay r = in_frame(ray, body.frame);
+  std::vector<double> crossings;
+  if (std::abs(r.d.z) >= kParallel) {
+    crossings.push_back(-r.o.z / r.d.z);
+    crossings.push_back((body.height_mm - r.o.z) / r.d.z);
+  } else if (!(r.o.z >= 0.0 && r.o.z < body.height_mm)) {
+    return {};
+  }
+  if (r.d.x * r.d.x + r.d.y * r.d.y >= kParallel * kParallel) {
+    for (std::size_t i = 0; i < body.contour.size(); ++i)
+      cross_flat(crossings, r, edge(body.contour, i));
+  }
+  return stretches(std::move(crossings), [&](double t) {
+    const Point p = r.at(t);
+    return p.z >= 0.0 && p.z <= body.height_mm && contains(body.contour, {p.x, p.y});
+  });
+}
+
+std::vector<Interval> stretches_inside(const TurnedBody& body, const Ray& ray) {
+  const AboutAxis about = about_axis(in_frame(ray, body.frame));
+  std::vector<double> crossings;
+  for (std::size_t i = 0; i < body.half_section.size(); ++i) {
+    const ContourEdge e = edge(body.half_section, i);
+    if (e.is_arc()) {
+      cross_arc(crossings, about, e);
+    } else {
+      cross_straight(crossings, about, e);
+    }
+  }
+  std::vector<Interval> all =
+      stretches(std::move(crossings), [&](double s) { return contains(body.half_section, about.at(s)); });
+  for (Interval& one : all)
+    one = {one.enter_mm + about.nearest, one.exit_mm + about.nearest};
+  return all;
+}
+
+}  // namespace sparewright::shape
