@@ -62,9 +62,10 @@ std::vector<double> real_roots(std::span<const double> coefficients) {
   std::vector<double> derivative;
   for (std::size_t i = 1; i < coefficients.size(); ++i)
     derivative.push_back(static_cast<double>(i) * coefficients[i]);
-  std::vector<double> ends = real_roots(derivative);
   const double far = reach(coefficients);
-  ends.insert(ends.begin(), -far);
+  std::vector<double> ends{-far};
+  for (const double turning : real_roots(derivative))
+    ends.push_back(turning);
   ends.push_back(far);
   std::vector<double> roots;
   for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
