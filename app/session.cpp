@@ -7,12 +7,11 @@
 
 #include "app/packet.hpp"
 #include "app/printing.hpp"
+#include "app/solid_file.hpp"
 #include "core/base/nearest.hpp"
 #include "core/job/job.hpp"
 #include "core/text/limits.hpp"
 #include "sheets/pdf.hpp"
-#include "solid/make_solid.hpp"
-#include "solid/step.hpp"
 
 namespace sparewright::app {
 
@@ -28,6 +27,16 @@ tl::unexpected<Troubles> failed(const base::Failure& failure) {
 }
 tl::unexpected<Troubles> failed(const base::Failures& failures) {
   return tl::unexpected<Troubles>(troubles_of(failures));
+}
+
+// What keeps a solid from being made is what keeps the part's volume from being known.
+base::Failure no_recipe(const std::string& subject, const ledger::Figure& volume) {
+  base::Failure failure;
+  failure.code = base::Code::kKernel;
+  failure.subject = subject;
+  failure.found = volume.missing.empty() ? "its geometry cannot be" : "not known: " + volume.missing.front();
+  failure.accepted = "see the checks";
+  return failure;
 }
 
 std::vector<std::string> order_lines(const route::SetupSheet& sheet) {
@@ -146,23 +155,20 @@ Outcome<std::string> Session::sheets_pdf(Paper paper) {
   return *pdf;
 }
 
-Outcome<std::string> Session::solid_step() {
-  const auto recipe = inside_->ledger.value<shape::Recipe>(part::kRecipe);
-  if (!recipe) {
-    base::Failure failure;
-    failure.code = base::Code::kKernel;
-    failure.subject = inside_->job.title;
-    const ledger::Figure volume = inside_->ledger.get("part/volume");
-    failure.found =
-        volume.missing.empty() ? "its geometry cannot be" : "not known: " + volume.missing.front();
-    failure.accepted = "see the checks";
-    return failed(failure);
+Outcome<std::string> Session::solid_file(SolidFile kind, std::optional<int> after_op) {
+  std::string path(part::kRecipe);
+  std::string name = inside_->job.title;
+  if (after_op) {
+    const auto after = route::recipe_path_after(inside_->job.subject.route.plan, *after_op);
+    if (!after) return failed(after.error());
+    path = *after;
+    name += fmt::format(", after op {}", *after_op);
   }
-  const auto solid = solid::make_solid(*recipe);
-  if (!solid) return failed(solid.error());
-  const auto step = solid::write_step(solid->solid, inside_->job.title);
-  if (!step) return failed(step.error());
-  return *step;
+  const auto recipe = inside_->ledger.value<shape::Recipe>(path);
+  if (!recipe) return failed(no_recipe(name, inside_->ledger.get("part/volume")));
+  const auto bytes = solid_bytes(*recipe, name, kind);
+  if (!bytes) return failed(bytes.error());
+  return *bytes;
 }
 
 Outcome<std::string> shop_named_in(const Text& job) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -24,6 +25,9 @@ struct Text {
 
 enum class Paper { kA4, kLetter };
 
+// STEP for other people's drawing programs, binary glTF for looking at, STL for printing.
+enum class SolidFile { kStep, kGlb, kStl };
+
 class Session {
  public:
   // Reads both texts and tells everything that is wrong with them at once.
@@ -44,7 +48,9 @@ class Session {
 
   // The bytes of the files.
   [[nodiscard]] Outcome<std::string> sheets_pdf(Paper paper);
-  [[nodiscard]] Outcome<std::string> solid_step();
+  // The finished part; or with an op the work as it stands after that setup, the blank cut by what is made up to then.
+  // Fails with not-in-the-job for an op that is not there, naming those that are.
+  [[nodiscard]] Outcome<std::string> solid_file(SolidFile kind, std::optional<int> after_op = std::nullopt);
 
  private:
   struct Inside;

@@ -4,6 +4,7 @@
 #include <array>
 #include <cstdio>
 #include <filesystem>
+#include <optional>
 #include <string_view>
 #include <utility>
 
@@ -160,6 +161,26 @@ int put(const Asked& asked, const std::string& path, const std::string& bytes, i
   return status;
 }
 
+// By the name's ending, in capitals or not; STEP for standard output.
+std::optional<app::SolidFile> solid_kind(const std::string& path) {
+  if (path == "-") return app::SolidFile::kStep;
+  std::string ending = std::filesystem::path(path).extension().string();
+  for (char& c : ending)
+    c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  if (ending == ".step" || ending == ".stp") return app::SolidFile::kStep;
+  if (ending == ".glb") return app::SolidFile::kGlb;
+  if (ending == ".stl") return app::SolidFile::kStl;
+  return std::nullopt;
+}
+
+app::Trouble no_solid_kind(const std::string& path) {
+  app::Trouble trouble;
+  trouble.code = "value-not-accepted";
+  trouble.says = fmt::format("'{}' is no kind of solid file that is written here", path);
+  trouble.accepted = "a name that ends in .step, .stp, .glb or .stl";
+  return trouble;
+}
+
 app::TextKind text_kind(const Asked& asked) {
   return asked.text == "shop" ? app::TextKind::kShop : app::TextKind::kJob;
 }
@@ -238,17 +259,13 @@ int order(const Asked& asked) {
 int solid(const Asked& asked) {
   auto session = open(asked);
   if (!session) return tell(asked, session.error());
-  const std::string path = asked.output.empty() ? default_output(asked, ".step") : asked.output;
-  if (path != "-" && !path.ends_with(".step") && !path.ends_with(".stp")) {
-    app::Trouble trouble;
-    trouble.code = "value-not-accepted";
-    trouble.says = fmt::format("'{}' is no kind of solid file that is written here", path);
-    trouble.accepted = "a name that ends in .step or .stp";
-    return tell(asked, {trouble});
-  }
-  const auto step = session->solid_step();
-  if (!step) return tell(asked, step.error());
-  return put(asked, path, *step, status_of(*session));
+  const std::string after = asked.after ? fmt::format(".op{}", *asked.after) : "";
+  const std::string path = asked.output.empty() ? default_output(asked, after + ".step") : asked.output;
+  const auto kind = solid_kind(path);
+  if (!kind) return tell(asked, {no_solid_kind(path)});
+  const auto bytes = session->solid_file(*kind, asked.after);
+  if (!bytes) return tell(asked, bytes.error());
+  return put(asked, path, *bytes, status_of(*session));
 }
 
 int schema(const Asked& asked) {

@@ -5,6 +5,7 @@
 //   2  the input is wrong or the output cannot be written
 #pragma once
 
+#include <optional>
 #include <string>
 
 namespace sparewright::cli {
@@ -18,7 +19,8 @@ struct Asked {
   std::string name;    // of a number, or the start of names
   std::string output;  // path; empty: a name made from the job's
   std::string paper = "A4";
-  std::string text;  // job or shop: which text is asked about
+  std::optional<int> after;  // the op after which the work is wanted; none: the finished part
+  std::string text;          // job or shop: which text is asked about
 };
 
 int check(const Asked& asked);

@@ -59,8 +59,10 @@ int run(int argc, char** argv) {
                          "sparewright sheets bracket.job.toml -o bracket.pdf", sparewright::cli::sheets);
   CLI::App* order = add("order", "print the order of work with what is dialled",
                         "sparewright order bracket.job.toml", sparewright::cli::order);
-  CLI::App* solid = add("solid", "write the finished part as a solid",
-                        "sparewright solid bracket.job.toml -o bracket.step", sparewright::cli::solid);
+  CLI::App* solid = add("solid", "write the part, or the work after a setup, as a solid: STEP, glTF or STL",
+                        "sparewright solid bracket.job.toml -o bracket.step\n"
+                        "         sparewright solid bracket.job.toml --after 20 -o after-op-20.glb",
+                        sparewright::cli::solid);
   CLI::App* schema = add("schema", "print the JSON Schema of a text",
                          "sparewright schema job > job.schema.json", sparewright::cli::schema);
   CLI::App* keys =
@@ -75,6 +77,12 @@ int run(int argc, char** argv) {
   for (CLI::App* command : {sheets, solid}) {
     command->add_option("-o,--output", asked.output, "the file to write; - for standard output");
   }
+  solid->get_option("--output")
+      ->description(
+          "the file to write, its kind by its ending: .step, .stp, .glb, .stl; - for STEP to standard "
+          "output");
+  solid->add_option("--after", asked.after, "the op of a [[setup]]: the work as it stands after it")
+      ->type_name("OP");
   sheets->add_option("--paper", asked.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
   for (CLI::App* command : {schema, keys}) {
     command->add_option("TEXT", asked.text, "job or shop")->required()->check(CLI::IsMember({"job", "shop"}));

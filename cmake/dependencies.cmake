@@ -10,12 +10,12 @@ pkg_check_modules(pangocairo REQUIRED IMPORTED_TARGET pangocairo)
 set_property(TARGET PkgConfig::pangocairo PROPERTY INTERFACE_COMPILE_OPTIONS "")
 pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # the shared library: TOML_HEADER_ONLY=0
 
-# The toolkits of Open CASCADE that the solid room calls: primitives, booleans, measurements, plain STEP. Nothing that
+# The toolkits of Open CASCADE that the solid room calls: primitives, booleans, triangles, measurements, plain STEP. Nothing that
 # draws. Found one by one: its own package file wants every module there is, X11 and GL among them.
 find_path(OCCT_INCLUDE_DIR Standard_Version.hxx PATH_SUFFIXES opencascade REQUIRED)
 add_library(sparewright_occt INTERFACE)
 target_include_directories(sparewright_occt SYSTEM INTERFACE ${OCCT_INCLUDE_DIR})
-foreach(toolkit TKSTEP TKSTEPBase TKXSBase TKBO TKPrim TKTopAlgo TKBRep TKG3d TKMath TKernel)
+foreach(toolkit TKSTEP TKSTEPBase TKXSBase TKMesh TKBO TKPrim TKTopAlgo TKBRep TKG3d TKG2d TKMath TKernel)
   find_library(OCCT_${toolkit} ${toolkit} REQUIRED)
   target_link_libraries(sparewright_occt INTERFACE ${OCCT_${toolkit}})
 endforeach()

@@ -1,6 +1,7 @@
 #include "solid/make_solid.hpp"
 
 #include <array>
+#include <future>
 #include <utility>
 
 #include <BRepAlgoAPI_Cut.hxx>
@@ -36,11 +37,14 @@ struct Setting {
   double fuzzy_mm = 0.0;
 };
 
-// Seams stand off the axes, and each cut's off all the others' (the golden angle spreads them evenly).
+// Seams stand off the axes, and each cut's off all the others' (the golden angle spreads them evenly). The blank's goes
+// before the first: it must not depend on what is cut, or a solid could not be gone on from.
+constexpr double kGolden_rad = 2.399963229728653;
+constexpr double kFirst_rad = 0.6154;
+constexpr double kBlank_rad = kFirst_rad - kGolden_rad;
+
 double seam_rad(std::size_t cut, bool other) {
-  constexpr double kFirst_rad = 0.6154;
   constexpr double kOther_rad = 1.9;
-  constexpr double kGolden_rad = 2.399963229728653;
   return kFirst_rad + (other ? kOther_rad : 0.0) + kGolden_rad * static_cast<double>(cut);
 }
 
@@ -66,6 +70,8 @@ Result<TopoDS_Shape> less_body(const TopoDS_Shape& work, const TopoDS_Shape& bod
                    cut.SetTools(bodies);
                    cut.SetNonDestructive(true);  // other solids share these faces
                    cut.SetRunParallel(false);
+                   cut.SetToFillHistory(false);
+                   cut.SetCheckInverted(false);  // metal turned inside out shows in the volume
                    if (fuzzy_mm > 0.0) cut.SetFuzzyValue(fuzzy_mm);
                    cut.Build();
                    return cut.IsDone() && !cut.HasErrors() ? cut.Shape() : TopoDS_Shape();
@@ -76,11 +82,28 @@ Result<TopoDS_Shape> less_body(const TopoDS_Shape& work, const TopoDS_Shape& bod
       });
 }
 
+// What a cut has to take, worked out in another thread while the kernel cuts. It depends on nothing that the kernel
+// does, so neither has to wait for the other.
+class Expected {
+ public:
+  Expected(const Work& before, const Cut& cut)
+      : coming_(std::async(std::launch::async, [before, &cut] { return ExpectedBite(before, cut.body); })) {}
+
+  [[nodiscard]] ExpectedBite& bite() {
+    if (!bite_) bite_.emplace(coming_.get());
+    return *bite_;
+  }
+
+ private:
+  std::future<ExpectedBite> coming_;
+  std::optional<ExpectedBite> bite_;
+};
+
 // One cut, made and checked. The state moves on only if kernel and rays agree.
 class CutMaker {
  public:
   CutMaker(const Work& before, const Cut& cut, std::size_t place)
-      : before_(before), cut_(cut), place_(place), expected_(before, cut.body) {}
+      : before_(before), cut_(cut), place_(place), expected_(before, cut) {}
 
   [[nodiscard]] Result<CutReport> make(State& state, std::span<const Way> ways) {
     base::Failure last;
@@ -104,37 +127,37 @@ class CutMaker {
     const auto volume = guarded(cut_.feature, [&] { return kernel_volume_mm3(*left); });
     if (!volume) return tl::unexpected(volume.error());
     const double taken_mm3 = state.volume_mm3 - *volume;
-    if (!expected_.agrees_with(taken_mm3)) return disagreement(taken_mm3);
+    if (!expected_.bite().agrees_with(taken_mm3)) return disagreement(taken_mm3);
     state = {*left, *volume};
     return report(way, taken_mm3);
   }
 
-  [[nodiscard]] CutReport report(Way way, double taken_mm3) const {
-    return {cut_.feature, way, taken_mm3, expected_.volume().volume_mm3, expected_.volume().error_mm3};
+  [[nodiscard]] CutReport report(Way way, double taken_mm3) {
+    const shape::RayVolume& rays = expected_.bite().volume();
+    return {cut_.feature, way, taken_mm3, rays.volume_mm3, rays.error_mm3};
   }
 
-  [[nodiscard]] tl::unexpected<base::Failure> disagreement(double taken_mm3) const {
+  [[nodiscard]] tl::unexpected<base::Failure> disagreement(double taken_mm3) {
     return fail(Code::kKernel,
                 fmt::format("the kernel takes {:.3f} mm3 where {:.3f} mm3 of metal are", taken_mm3,
-                            expected_.volume().volume_mm3),
+                            expected_.bite().volume().volume_mm3),
                 {}, cut_.feature);
   }
 
   Result<CutReport> nothing_left(const State& state) {
-    if (!expected_.agrees_with(state.volume_mm3)) return disagreement(state.volume_mm3);
+    if (!expected_.bite().agrees_with(state.volume_mm3)) return disagreement(state.volume_mm3);
     return fail(Code::kKernel, "no metal is left", {}, cut_.feature);
   }
 
   Work before_;
   const Cut& cut_;
   std::size_t place_;
-  ExpectedBite expected_;
+  Expected expected_;
 };
 
 Result<State> blank_state(const shape::Recipe& recipe) {
   return guarded(recipe.blank().name, [&] {
-    const TopoDS_Shape shape =
-        kernel_body(recipe.blank().body, seam_rad(recipe.cuts().size(), false), recipe.blank().body);
+    const TopoDS_Shape shape = kernel_body(recipe.blank().body, kBlank_rad, recipe.blank().body);
     return State{shape, kernel_volume_mm3(shape)};
   });
 }
@@ -176,7 +199,8 @@ Result<CutReport> next_cut(const shape::Recipe& recipe, std::size_t place, State
 
 }  // namespace
 
-Result<CheckedSolid> make_solid(const shape::Recipe& recipe, const std::optional<Begun>& begun) {
+Result<CheckedSolid> make_solid(const shape::Recipe& recipe, const std::optional<Begun>& begun,
+                                const Watch& watch) {
   auto state = begun ? guarded(recipe.blank().name,
                                [&] {
                                  const TopoDS_Shape& shape = to_kernel(begun->solid);
@@ -189,6 +213,8 @@ Result<CheckedSolid> make_solid(const shape::Recipe& recipe, const std::optional
     auto report = next_cut(recipe, place, *state);
     if (!report) return tl::unexpected(std::move(report.error()));
     reports.push_back(std::move(*report));
+    if (watch && !watch(place + 1, from_kernel(state->shape)))
+      return fail(Code::kStopped, {}, {}, recipe.blank().name);
   }
   return CheckedSolid{from_kernel(state->shape), std::move(reports)};
 }

@@ -6,6 +6,7 @@
 // no solid, and the failure names the feature: a wrong solid never comes out.
 #pragma once
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -43,10 +44,16 @@ struct Begun {
   std::size_t cuts = 0;
 };
 
+// Told after each cut how many of the recipe's cuts have been made and how the work stands then; answers whether to go
+// on.
+using Watch = std::function<bool(std::size_t cuts, const Solid& work)>;
+
 // Fails with kKernel, naming the feature, where the kernel throws, reports an error, or disagrees with the rays in
-// every way tried; also where a cut leaves no metal. Never throws anything of the kernel's. The same recipe gives the
-// same solid, and the same STEP bytes, on every run.
+// every way tried; also where a cut leaves no metal. Fails with kStopped, naming the blank, where the watch says so.
+// Never throws anything of the kernel's. The same recipe gives the same solid, and the same STEP bytes, on every run and
+// from wherever it is gone on: the work after k cuts depends on the first k cuts alone.
 [[nodiscard]] base::Result<CheckedSolid> make_solid(const shape::Recipe& recipe,
-                                                    const std::optional<Begun>& begun = std::nullopt);
+                                                    const std::optional<Begun>& begun = std::nullopt,
+                                                    const Watch& watch = {});
 
 }  // namespace sparewright::solid

@@ -8,3 +8,4 @@ cmake --build --preset release
 build/release/benchmarks/numbers_benchmark benchmarks/bracket.numbers.txt benchmarks/numbers_peer.py "$@"
 build/release/benchmarks/cold_check_benchmark build/release/bin/sparewright examples/bracket.job.toml \
   build/release/benchmarks/bare_kernel "$@"
+build/release/benchmarks/solid_edit_benchmark "$@"

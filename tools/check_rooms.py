@@ -35,7 +35,7 @@ FENCES = [
     (r"tl/expected\.hpp", {"core/base", "app", "cli"}),
     (r"tao/pegtl.*", {"core/quantity", "core/formula"}),
     (r"toml\+\+/.*", {"core/text"}),
-    (r"nlohmann/.*", {"core/text", "cli", "app", "server", "store", "tests"}),
+    (r"nlohmann/.*", {"core/text", "solid", "cli", "app", "server", "store", "tests"}),
     (r"Eigen/.*", {"core/survey", "tests", "benchmarks"}),
     (r".*\.hxx", {"solid", "benchmarks"}),
     (r"(cairo|pango).*\.h", {"sheets"}),
@@ -46,7 +46,7 @@ FENCES = [
     (r"rapidcheck.*\.h", {"tests"}),
     (r"ceres/.*", {"tests", "benchmarks"}),
     (r"benchmark/.*", {"benchmarks"}),
-    (r"(sys/.*|unistd|fcntl|signal|poll|termios)(\.h)?", {"store", "cli", "server", "app", "tests", "benchmarks"}),
+    (r"(sys/.*|unistd|fcntl|signal|poll|termios|malloc)(\.h)?", {"store", "cli", "server", "app", "tests", "benchmarks"}),
     (r"[a-z_0-9]+", {"*"}),  # the standard library
 ]
 

@@ -58,6 +58,7 @@ constexpr std::array kRows{
     Row{Code::kReadingsDisagree, "readings-disagree",
         "the readings disagree too far to find {subject}: {found}"},
     Row{Code::kKernel, "kernel", "the solid of {subject} could not be made: {found}"},
+    Row{Code::kStopped, "stopped", "the work on {subject} was stopped before it was done"},
 };
 static_assert(kRows.size() == static_cast<std::size_t>(Code::kLast), "every code has its row");
 

@@ -64,6 +64,7 @@ enum class Code {
   kReadingsTooFew,
   kReadingsDisagree,
   kKernel,
+  kStopped,
   kLast,  // one past the last; not a failure
 };
 

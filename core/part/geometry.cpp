@@ -138,18 +138,25 @@ shape::Blank blank_body(const Blank& blank, const Ask& ask) {
   return {std::string(name_of(blank.shape)), shape::Box{shape::Frame{}, size}};
 }
 
+base::Result<shape::Recipe> recipe_of(const Blank& blank, std::span<const Feature* const> made,
+                                      const Ask& ask) {
+  std::vector<shape::Cutter> cutters;
+  for (const Feature* feature : made) {
+    for (shape::Cutter& cutter : cutters_of(*feature, ask))
+      cutters.push_back(std::move(cutter));
+  }
+  return shape::Recipe::make(blank_body(blank, ask), cutters);
+}
+
 void write_geometry(ledger::Pen& pen, const Part& part) {
   const Ask ask = [&](const std::string& name) { return pen.need(name).value; };
-  const shape::Blank blank = blank_body(part.blank, ask);
-  std::vector<shape::Cutter> cutters;
+  std::vector<const Feature*> made;
   for (const bool flats : {true, false}) {
     for (const Feature& feature : part.features) {
-      if (std::holds_alternative<Flat>(feature.shape) != flats) continue;
-      for (shape::Cutter& cutter : cutters_of(feature, ask))
-        cutters.push_back(std::move(cutter));
+      if (std::holds_alternative<Flat>(feature.shape) == flats) made.push_back(&feature);
     }
   }
-  auto recipe = shape::Recipe::make(blank, cutters);
+  auto recipe = recipe_of(part.blank, made, ask);
   if (!recipe) {
     pen.state({.check = "geometry",
                .subject = recipe.error().subject,

@@ -10,6 +10,7 @@
 #pragma once
 
 #include <functional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -48,6 +49,10 @@ struct Part {
                                                     const std::function<double(const std::string&)>& ask);
 [[nodiscard]] shape::Blank blank_body(const Blank& blank,
                                       const std::function<double(const std::string&)>& ask);
+
+// The blank with these features made, in this order. Fails as Recipe::make() does, naming blank or feature.
+[[nodiscard]] base::Result<shape::Recipe> recipe_of(const Blank& blank, std::span<const Feature* const> made,
+                                                    const std::function<double(const std::string&)>& ask);
 
 inline constexpr std::string_view kRecipe = "part/recipe";
 

@@ -8,7 +8,8 @@
 //   <feature>/below, to parallel                             room for the deepest tool
 //   <feature>/cut 1 ...                                      size after each cut
 //   <feature>/rpm <tool>                                     the speed chosen
-// and the value "op 20/sheet" (a SetupSheet).
+// and the value "op 20/sheet" (a SetupSheet). A second stage for each setup, "work after op 20", writes no figure but
+// the value "work after op 20/recipe" (a shape::Recipe).
 #pragma once
 
 #include <optional>
@@ -34,5 +35,11 @@ struct Route {
 [[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);
 
 [[nodiscard]] std::string sheet_path(const Setup& setup);  // "op 20/sheet"
+
+// "work after op 20/recipe": the blank cut by all that is made in the setups up to and with that one, in the order of
+// work. The recipe after an earlier setup is a prefix of it. There is none where a size is not known or the geometry
+// cannot be.
+// Fails with kNotInTheJob, naming the ops that are.
+[[nodiscard]] base::Result<std::string> recipe_path_after(const Plan& plan, int op);
 
 }  // namespace sparewright::route

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/route/bench.hpp"
+#include "core/route/work_after.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -43,6 +44,8 @@ std::vector<ledger::Stage> stages(const Route& route) {
     all.push_back({setup_path(setup), definition(route, setup),
                    [route, setup](ledger::Pen& pen) { write_setup(pen, route, setup); }});
   }
+  for (ledger::Stage& work : work_stages(route))
+    all.push_back(std::move(work));
   return all;
 }
 

@@ -1,13 +1,8 @@
 #include "solid/step.hpp"
 
-#include <array>
-#include <cstdio>
-
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
-#include <unistd.h>
 
-#include "core/base/hash.hpp"
 #include "random_shapes.hpp"
 #include "solid/make_solid.hpp"
 
@@ -82,37 +77,6 @@ TEST(Step, RepeatsByteForByte) {
     }
     EXPECT_EQ(bytes_of(part()), first);
   }
-}
-
-constexpr const char* kPrinted = "fingerprint of the bytes: ";
-
-TEST(StepInAProcess, PrintsItsFingerprint) {
-  std::printf("%s%s\n", kPrinted, to_hex(base::Hasher().add(bytes_of(part())).done()).c_str());
-}
-
-std::string in_another_process() {
-  std::array<char, 4096> path{};
-  const ssize_t length = readlink("/proc/self/exe", path.data(), path.size() - 1);
-  EXPECT_GT(length, 0);
-  const std::string command = "'" + std::string(path.data()) + "' --gtest_filter=StepInAProcess.*";
-  std::FILE* pipe =
-      popen(command.c_str(), "r");  // NOLINT(cert-env33-c): this very program, addresses laid out anew
-  EXPECT_NE(pipe, nullptr);
-  std::string out;
-  std::array<char, 256> line{};
-  while (std::fgets(line.data(), static_cast<int>(line.size()), pipe) != nullptr) {
-    const std::string text = line.data();
-    if (text.starts_with(kPrinted)) out = text;
-  }
-  EXPECT_EQ(pclose(pipe), 0);
-  return out;
-}
-
-TEST(Step, RepeatsByteForByteInOtherProcesses) {
-  const std::string first = in_another_process();
-  ASSERT_FALSE(first.empty());
-  for (int i = 0; i < 3; ++i)
-    EXPECT_EQ(in_another_process(), first);
 }
 
 TEST(Step, TheKernelPrintsNothing) {

@@ -1,0 +1,17 @@
+// A recipe as the bytes of a solid's file. Used inside this room only.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "app/session.hpp"
+#include "core/base/result.hpp"
+#include "core/shape/recipe.hpp"
+
+namespace sparewright::app {
+
+// name  what the reader's program shows. Meshes are of the usual fineness (solid/mesh.hpp).
+[[nodiscard]] base::Result<std::string> solid_bytes(const shape::Recipe& recipe, std::string_view name,
+                                                    SolidFile kind);
+
+}  // namespace sparewright::app
