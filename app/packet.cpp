@@ -28,8 +28,12 @@ class Listed {
 std::string blank_words(const part::Blank& blank, const route::Printing& print) {
   const auto typed = [](const part::BlankSize& size) { return size.nominal.typed; };
   std::string words;
-  if (blank.shape == part::BlankShape::kRoundBar) {
-    words = fmt::format("{} {} dia, {} long", part::name_of(blank.shape), typed(blank.sizes[1]),
+  if (part::is_bar(blank.shape)) {
+    const bool is_round =
+        blank.shape == part::BlankShape::kRoundBar || blank.shape == part::BlankShape::kTube;
+    words = fmt::format("{} {}{}{}, {} long", part::name_of(blank.shape), typed(blank.sizes[1]),
+                        is_round ? " dia" : " across",
+                        blank.bore ? fmt::format(", bore {}", blank.bore->nominal.typed) : std::string(),
                         typed(blank.sizes[0]));
   } else {
     words = fmt::format("{} {} x {} x {}", part::name_of(blank.shape), typed(blank.sizes[2]),
@@ -37,7 +41,7 @@ std::string blank_words(const part::Blank& blank, const route::Printing& print) 
   }
   std::string found;
   for (const std::size_t axis : {std::size_t{2}, std::size_t{1}, std::size_t{0}}) {
-    if (blank.shape == part::BlankShape::kRoundBar && axis == 2) continue;
+    if (part::is_bar(blank.shape) && axis == 2) continue;
     if (!blank.sizes.at(axis).found) continue;
     found += (found.empty() ? "" : " x ") + print.plain(blank.sizes.at(axis).found->base);
   }

@@ -6,6 +6,7 @@
 #include "core/formula/expression.hpp"
 #include "core/handbook/iso286.hpp"
 #include "core/job/parallels.hpp"
+#include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -112,15 +113,6 @@ bool is_known(const TableReader& in, std::string_view key, const std::string& na
   failure.subject = "dimension";
   in.problems().add(std::move(failure));
   return false;
-}
-
-void need_key(const TableReader& in, std::string_view key) {
-  base::Failure failure;
-  failure.code = Code::kKeyMissing;
-  failure.subject = in.node().label();
-  failure.found = key;
-  failure.place = in.node().place();
-  in.problems().add(std::move(failure));
 }
 
 part::Dimension empty_dimension(const Node& node, Kind kind, std::string_view jaws) {

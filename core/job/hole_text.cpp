@@ -6,6 +6,7 @@
 #include "core/handbook/counterbores.hpp"
 #include "core/handbook/socket_head_screws.hpp"
 #include "core/handbook/tapping.hpp"
+#include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -34,15 +35,6 @@ quantity::Tolerance plus_only(double upper_mm, std::string typed) {
   quantity::Typed upper = zero;
   upper.base = upper_mm;
   return {quantity::Deviations{zero, upper}, std::move(typed)};
-}
-
-void need_key(const TableReader& in, std::string_view key) {
-  base::Failure failure;
-  failure.code = Code::kKeyMissing;
-  failure.subject = in.node().label();
-  failure.found = key;
-  failure.place = in.node().place();
-  in.problems().add(std::move(failure));
 }
 
 // "1/4-20 socket head" to "1/4-20"; the only head there is here so far.
@@ -130,32 +122,13 @@ void complete_tap_drill(const TableReader& in, part::Hole& hole) {
                          fmt::format("tap drill for {}", hole.thread), "inside jaws");
 }
 
-void read_places(const TableReader& in, const Names& names, part::Hole& hole) {
-  const auto at = in.table("at");
-  if (!at) return;
-  for (const part::Axis axis : part::axes_in(hole.into)) {
-    auto position = read_position(*at, part::name_of(axis), axis, names);
-    if (position) {
-      hole.at[axis] = std::move(*position);
-    } else if (!at->node().find(part::name_of(axis))) {
-      need_key(*at, part::name_of(axis));
-    }
-  }
-  if (const auto extra = at->node().find(part::name_of(part::axis_of(hole.into)))) {
-    in.problems().add(text::failure_at(
-        *extra, Code::kValueNotAccepted, extra->key(),
-        fmt::format("places in the {} have {} and {}", part::name_of(hole.into),
-                    part::name_of(part::axes_in(hole.into)[0]), part::name_of(part::axes_in(hole.into)[1]))));
-  }
-}
-
 }  // namespace
 
 part::Hole read_hole(const TableReader& in, const Names& names) {
   part::Hole hole;
   hole.make = in.word("how", kMakes).value_or(part::HoleMake::kDrilled);
   hole.into = in.word("into", kFaces).value_or(part::Face::kTop);
-  read_places(in, names, hole);
+  hole.at = read_places(in, names, hole.into);
   hole.depth = read_dimension(in, "depth", Kind::kLength, "depth rod", names);
   hole.thread = in.text("thread").value_or("");
   read_screw(in, hole);

@@ -62,7 +62,7 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
   job.material_assumed = material.assumed;
   if (material.material) route.work = handbook::work_of(*material.material);
   route.part.blank = read_blank(blank, material, names);
-  route.part.features = read_features(in, names);
+  route.part.features = read_features(in, route.part.blank.shape, names);
   for (const std::string& name : names.dimension_names) {
     route.part.surroundings.dimension_figures[name] = "survey/" + name;
   }

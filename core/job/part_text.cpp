@@ -5,7 +5,9 @@
 #include <fmt/format.h>
 
 #include "core/handbook/bar_stock.hpp"
+#include "core/job/form_text.hpp"
 #include "core/job/hole_text.hpp"
+#include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -22,20 +24,26 @@ struct SizeKey {
 };
 
 std::vector<SizeKey> size_keys(part::BlankShape shape) {
-  if (shape == part::BlankShape::kRoundBar) {
-    return {{"length", part::Axis::kX}, {"diameter", part::Axis::kY}, {"diameter", part::Axis::kZ}};
+  if (part::is_bar(shape)) {
+    const bool is_round = shape == part::BlankShape::kRoundBar || shape == part::BlankShape::kTube;
+    const char* across = is_round ? "diameter" : "across";
+    return {{"length", part::Axis::kX}, {across, part::Axis::kY}, {across, part::Axis::kZ}};
   }
   return {{"length", part::Axis::kX}, {"width", part::Axis::kY}, {"thickness", part::Axis::kZ}};
 }
 
 // Drawn bar lies between what the mill may leave; nothing is known of a sawn length or a block.
 void set_mill_limits(part::Blank& blank, const MaterialText& material) {
-  if (blank.shape == part::BlankShape::kBlock || !material.material) return;
+  const bool is_drawn = blank.shape == part::BlankShape::kFlatBar ||
+                        (part::is_bar(blank.shape) && blank.shape != part::BlankShape::kTube);
+  if (!is_drawn || !material.material) return;
   const part::BlankSize& governing = blank.sizes.at(1);
   const bool is_inch = governing.nominal.unit.symbol != quantity::unit::millimetre.symbol;
   if (!is_inch || !material.material->inch_bar) return;
-  const auto form =
-      blank.shape == part::BlankShape::kRoundBar ? handbook::BarForm::kRound : handbook::BarForm::kFlat;
+  const auto form = blank.shape == part::BlankShape::kRoundBar    ? handbook::BarForm::kRound
+                    : blank.shape == part::BlankShape::kHexBar    ? handbook::BarForm::kHexagon
+                    : blank.shape == part::BlankShape::kSquareBar ? handbook::BarForm::kSquare
+                                                                  : handbook::BarForm::kFlat;
   const auto tolerance =
       handbook::bar_tolerance(*material.material->inch_bar, form, governing.nominal.length());
   if (!tolerance) return;
@@ -54,7 +62,7 @@ void read_sizes(const TableReader& in, part::Blank& blank) {
     part::BlankSize& size = blank.sizes.at(static_cast<std::size_t>(entry.axis));
     if (nominal) size.nominal = nominal->number(entry.key, Kind::kLength).value_or(quantity::Typed{});
     if (found) size.found = found->number(entry.key, Kind::kLength);
-    const bool again = blank.shape == part::BlankShape::kRoundBar && entry.axis == part::Axis::kZ;
+    const bool again = part::is_bar(blank.shape) && entry.axis == part::Axis::kZ;
     if (nominal && !again && !nominal->node().find(entry.key)) {
       base::Failure failure;
       failure.code = Code::kKeyMissing;
@@ -67,11 +75,24 @@ void read_sizes(const TableReader& in, part::Blank& blank) {
           text::failure_at(*nominal->node().find(entry.key), Code::kSizeNotPositive, size.nominal.typed));
     }
   }
+  if (blank.shape == part::BlankShape::kTube && nominal) {
+    blank.bore.emplace();
+    blank.bore->nominal = nominal->number("bore", Kind::kLength).value_or(quantity::Typed{});
+    if (found) blank.bore->found = found->number("bore", Kind::kLength);
+    if (!nominal->node().find("bore")) {
+      need_key(*nominal, "bore");
+    } else if (!(blank.bore->nominal.base > 0.0 && blank.bore->nominal.base < blank.sizes[1].nominal.base)) {
+      in.problems().add(text::failure_at(*nominal->node().find("bore"), Code::kValueNotAccepted,
+                                         blank.bore->nominal.typed,
+                                         "more than 0 and less than the diameter"));
+    }
+  }
   for (const auto& table : {nominal, found}) {
     if (!table) continue;
     for (const text::Node& node : table->node()) {
       const bool known =
-          std::any_of(keys.begin(), keys.end(), [&](const SizeKey& k) { return node.key() == k.key; });
+          std::any_of(keys.begin(), keys.end(), [&](const SizeKey& k) { return node.key() == k.key; }) ||
+          (blank.bore && node.key() == "bore");
       if (known) continue;
       in.problems().add(text::failure_at(node, Code::kValueNotAccepted, node.key(),
                                          fmt::format("the sizes of a {}", part::name_of(blank.shape))));
@@ -116,6 +137,10 @@ std::vector<std::string> measured_from(const part::Feature& feature) {
   if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
     for (const auto& [axis, position] : hole->at)
       add(position);
+  } else if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) {
+    for (const auto& [axis, position] : formed->at)
+      add(position);
+    if (!formed->of.empty()) others.push_back(formed->of);
   } else if (const auto& flat = std::get<part::Flat>(feature.shape); flat.region) {
     add(flat.region->start);
   }
@@ -205,6 +230,7 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
   }
   for (part::BlankSize& size : blank.sizes)
     size.found_with = with.value_or("");
+  if (blank.bore) blank.bore->found_with = with.value_or("");
   if (in.node().find("found") && !with) {
     base::Failure failure;
     failure.code = Code::kKeyMissing;
@@ -217,18 +243,21 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
   return blank;
 }
 
-std::vector<part::Feature> read_features(const TableReader& job, const Names& names) {
+std::vector<part::Feature> read_features(const TableReader& job, part::BlankShape blank, const Names& names) {
   std::vector<part::Feature> features;
   for (const TableReader& in : job.tables("feature")) {
     part::Feature feature;
     feature.name = in.text("name").value_or("");
     if (in.text("kind") == "flat") {
       feature.shape = read_flat(in, names);
+    } else if (auto formed = read_form(in, blank, names)) {
+      feature.shape = std::move(*formed);
     } else {
       feature.shape = read_hole(in, names);
     }
     features.push_back(std::move(feature));
   }
+  find_holes(job.tables("feature"), features);
   refuse_doubles_and_circles(job, features);
   return features;
 }

@@ -20,7 +20,8 @@ struct MaterialText {
                                      const Names& names);
 
 // All features, and the circles among their positions told.
-[[nodiscard]] std::vector<part::Feature> read_features(const text::TableReader& job, const Names& names);
+[[nodiscard]] std::vector<part::Feature> read_features(const text::TableReader& job, part::BlankShape blank,
+                                                       const Names& names);
 
 [[nodiscard]] part::GeneralTolerances read_general_tolerances(const text::TableReader& job);
 

@@ -1,5 +1,6 @@
 #include "core/job/shapes.hpp"
 
+#include "core/job/form_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -95,7 +96,9 @@ Shape reading() {
 Shape blank_sizes(std::string_view noun) {
   const auto size = [&](const char* key) { return field(key, measure(std::string(noun))); };
   return table({size("length").says("along x"), size("width").says("along y"),
-                size("thickness").says("along z"), size("diameter").says("of a round bar")});
+                size("thickness").says("along z"), size("diameter").says("of a round bar or a tube"),
+                size("across").says("of a square or hex bar, across its flats"),
+                size("bore").says("of a tube")});
 }
 
 Shape blank() {
@@ -109,35 +112,37 @@ Shape blank() {
 }
 
 Shape feature() {
-  return table_by(
-      "kind", "what it is",
-      {field("name", free_text()).required().says("what other lines and the sheets call it")},
-      {choice(
-           "hole", "a round hole",
-           {field("how", word_of(kMakes)).required().says("how it is made"),
-            field("into", word_of(kFaces)).says("the side it starts on; top where it is left out"),
-            field("at", table({field("x", position()), field("y", position()), field("z", position())}))
-                .required()
-                .says("its place, along the two axes that lie in that side"),
-            field("diameter", hole_diameter())
-                .says("of a tapped hole the tap drill; of a counterbored one the body"),
-            field("depth", dimension()).says("at full diameter; through where it is left out"),
-            field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
-            field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
-            field("head", word_of(kHeads))
-                .says("how the screw's head is to stand; flush or below where left out"),
-            field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
-                .says("where it is not the handbook's for the screw")}),
-       choice("flat", "a plane milled on one side",
-              {field("side", word_of(kFaces)).says("the side it is milled on; top where it is left out"),
-               field("leaves", dimension()).required().says("what is left, from the opposite side"),
-               field("region",
-                     table({field("along", word_of(kAxes)).required().says("the axis its wall is square to"),
-                            field("start", position()).required().says("the wall"),
-                            field("towards", word_of(kFaces))
-                                .required()
-                                .says("the side the milled part reaches to")}))
-                   .says("where only a part of the side is milled")})});
+  std::vector<text::Choice> kinds{
+      choice("hole", "a round hole",
+             {field("how", word_of(kMakes)).required().says("how it is made"),
+              field("into", word_of(kFaces)).says("the side it starts on; top where it is left out"),
+              field("at", table({field("x", position()), field("y", position()), field("z", position())}))
+                  .required()
+                  .says("its place, along the two axes that lie in that side"),
+              field("diameter", hole_diameter())
+                  .says("of a tapped hole the tap drill; of a counterbored one the body"),
+              field("depth", dimension()).says("at full diameter; through where it is left out"),
+              field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
+              field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
+              field("head", word_of(kHeads))
+                  .says("how the screw's head is to stand; flush or below where left out"),
+              field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
+                  .says("where it is not the handbook's for the screw")}),
+      choice("flat", "a plane milled on one side",
+             {field("side", word_of(kFaces)).says("the side it is milled on; top where it is left out"),
+              field("leaves", dimension()).required().says("what is left, from the opposite side"),
+              field("region",
+                    table({field("along", word_of(kAxes)).required().says("the axis its wall is square to"),
+                           field("start", position()).required().says("the wall"),
+                           field("towards", word_of(kFaces))
+                               .required()
+                               .says("the side the milled part reaches to")}))
+                  .says("where only a part of the side is milled")})};
+  for (text::Choice& form : form_choices(dimension(), position()))
+    kinds.push_back(std::move(form));
+  return table_by("kind", "what it is",
+                  {field("name", free_text()).required().says("what other lines and the sheets call it")},
+                  std::move(kinds));
 }
 
 // --- the order of work --------------------------------------------------------------------------------------------

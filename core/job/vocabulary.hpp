@@ -39,7 +39,11 @@ inline constexpr std::array kDuties{Meaning{"fits", part::Duty::kFits, "goes on 
 inline constexpr std::array kBlanks{
     Meaning{"flat bar", part::BlankShape::kFlatBar, "sold by thickness and width"},
     Meaning{"block", part::BlankShape::kBlock, "cut to size, no mill limits"},
-    Meaning{"round bar", part::BlankShape::kRoundBar, "lies along x"}};
+    Meaning{"plate", part::BlankShape::kPlate, "cut from plate, no mill limits known"},
+    Meaning{"square bar", part::BlankShape::kSquareBar, "lies along x"},
+    Meaning{"round bar", part::BlankShape::kRoundBar, "lies along x"},
+    Meaning{"hex bar", part::BlankShape::kHexBar, "lies along x, a flat up"},
+    Meaning{"tube", part::BlankShape::kTube, "lies along x"}};
 
 inline constexpr std::array kMakes{
     Meaning{"drilled", part::HoleMake::kDrilled, "with a twist drill"},

@@ -15,6 +15,7 @@ void add_bite_checks(const Subject& subject, Stages& stages);
 void add_fit_checks(const Subject& subject, Stages& stages);
 void add_screw_head_checks(const Subject& subject, Stages& stages);
 void add_wall_checks(const Subject& subject, Stages& stages);
+void add_form_wall_checks(const Subject& subject, Stages& stages);
 void add_drill_room_checks(const Subject& subject, Stages& stages);
 void add_clean_up_checks(const Subject& subject, Stages& stages);
 void add_holding_checks(const Subject& subject, Stages& stages);

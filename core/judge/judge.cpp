@@ -25,6 +25,7 @@ std::vector<ledger::Stage> stages(const Subject& subject) {
   add_fit_checks(subject, all);
   add_screw_head_checks(subject, all);
   add_wall_checks(subject, all);
+  add_form_wall_checks(subject, all);
   add_clean_up_checks(subject, all);
   add_holding_checks(subject, all);
   add_drill_room_checks(subject, all);

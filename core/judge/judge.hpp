@@ -5,6 +5,7 @@
 //   fit.cpp         a hole against the mate as measured: tight end, loose end, and at the aim with these instruments
 //   screw_head.cpp  a screw's head on its face: seats wholly, stands proud or below
 //   wall.cpp        least metal from each hole to the outside and to every other cut
+//   form_wall.cpp   the same for slots, pockets, keyseats, grooves and the like, at nominal size
 //   drill_room.cpp  the deepest drill against parallels and table; a blind hole's point against the far side
 //   clean_up.cpp    whether the blank has the metal that each flat takes
 //   holding.cpp     grip, opening of the jaws, cutter above the jaws

@@ -19,12 +19,15 @@ bool reached_from(const part::Feature& feature, part::Face up) {
     const bool through = !hole->depth && !hole->counterbore;
     return hole->into == up || (through && part::opposite(hole->into) == up);
   }
-  return std::get<part::Flat>(feature.shape).side == up;
+  const auto* flat = std::get_if<part::Flat>(&feature.shape);
+  return flat == nullptr || flat->side == up;
 }
 
 part::Face starts_on(const part::Feature& feature) {
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
-  return hole != nullptr ? hole->into : std::get<part::Flat>(feature.shape).side;
+  if (hole != nullptr) return hole->into;
+  const auto* flat = std::get_if<part::Flat>(&feature.shape);
+  return flat != nullptr ? flat->side : std::get<part::Formed>(feature.shape).side;
 }
 
 void judge_reach(Pen& pen, const route::Setup& setup, const part::Feature& feature) {

@@ -13,6 +13,7 @@ using shop::ToolKind;
 // The tool that brings a feature to its size.
 std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  if (std::holds_alternative<part::Formed>(feature.shape)) return {};
   if (hole == nullptr) return {ToolKind::kEndMill};
   switch (hole->make) {
     case part::HoleMake::kDrilled:

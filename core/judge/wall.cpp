@@ -9,7 +9,9 @@
 #include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
+#include "core/judge/least_wall.hpp"
 #include "core/shape/cut_faults.hpp"
+#include "core/shape/ray.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -18,11 +20,6 @@ using ledger::Figure;
 using ledger::Origin;
 using ledger::Pen;
 using quantity::Kind;
-
-// Thinner walls bulge, break into burrs or collapse under a drill. Common practice: 1/16 in in metal.
-constexpr double kLeastWall_mm = 25.4 / 16.0;
-// Walls thicker than this many limits are only proven to be thicker.
-constexpr double kOfInterest = 8.0;
 
 // The thinnest place found so far.
 struct Thinnest {
@@ -38,15 +35,6 @@ struct Thinnest {
 // Which sides of the blank a hole is meant to open to.
 bool meant_to_open(const part::Hole& hole, part::Face face) {
   return face == hole.into || (!hole.depth && face == part::opposite(hole.into));
-}
-
-// The shape room names a box's faces by axis.
-std::optional<part::Face> face_of(std::string_view name) {
-  constexpr std::array<std::string_view, 6> kNames{"x low", "x high", "y low", "y high", "z low", "z high"};
-  for (std::size_t i = 0; i < kNames.size(); ++i) {
-    if (kNames.at(i) == name) return part::kFaces.at(i);
-  }
-  return std::nullopt;
 }
 
 void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::optional<std::size_t> other,
@@ -77,13 +65,27 @@ void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::opt
 void look_outside(Thinnest& thinnest, const shape::Work& work, std::size_t cut, const part::Hole& hole,
                   double limit) {
   for (const shape::FaceWall& towards : shape::walls_to_outside(work, cut, limit)) {
-    const auto face = face_of(towards.face);
+    const auto face = blank_face(towards.face);
     if (face && meant_to_open(hole, *face)) continue;
     if (thinnest.open) return;
     take(thinnest, towards.wall, cut, std::nullopt, face ? std::string(part::name_of(*face)) : "the outside");
     if (!thinnest.open) continue;
     if (const auto side = shape::side_metal(work, cut)) thinnest.least_mm = std::min(0.0, side->least_mm);
   }
+}
+
+// A form that is cut in the hole, or that the middle of the hole goes through, is meant to meet it.
+bool runs_through(const shape::Primitive& hole, const shape::Primitive& other, const part::Formed& formed,
+                  const part::Feature& feature) {
+  if (formed.of == feature.name) return true;
+  const shape::Frame& frame = shape::frame_of(hole);
+  bool through = false;
+  shape::for_each_inside(hole, {frame.origin, frame.z}, [&](const shape::Interval& in_hole) {
+    shape::for_each_inside(other, {frame.origin, frame.z}, [&](const shape::Interval& in_other) {
+      through = through || (in_other.enter_mm < in_hole.exit_mm && in_hole.enter_mm < in_other.exit_mm);
+    });
+  });
+  return through;
 }
 
 void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const part::Feature& feature,
@@ -101,6 +103,10 @@ void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const 
       const double place = pen.need(part::at_path(feature.name, along)).value;
       if (flat->region->towards_greater == (place > wall)) continue;
     }
+    if (neighbour != nullptr && std::holds_alternative<part::Formed>(neighbour->shape) &&
+        runs_through(work.cuts[cut].body, work.cuts[other].body, std::get<part::Formed>(neighbour->shape),
+                     feature))
+      continue;
     take(thinnest, shape::wall_between(work, cut, other, limit), cut, other, name);
   }
 }
@@ -187,11 +193,8 @@ std::optional<End> far_end(const part::Part& part, const shape::Recipe& recipe, 
 void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole) {
   const auto& recipe = pen.need_value<shape::Recipe>(part::kRecipe);
   const route::Printing print(subject.route.system);
-  const double least = subject.least_wall ? subject.least_wall->base : kLeastWall_mm;
-  const Figure& allowed =
-      limit(pen, "least allowed", least, subject.least_wall ? Origin::kChoice : Origin::kDefault,
-            subject.least_wall ? "the job's least wall" : "1/16 in, common practice",
-            subject.least_wall ? subject.least_wall->typed : std::string());
+  const Figure& allowed = least_wall_allowed(pen, subject);
+  const double least = allowed.value;
   const End end{feature.name, hole};
   // Proven thicker must mean thicker at the worst of all tolerances.
   double of_interest = kOfInterest * least + thinner_by(pen, end, std::nullopt, std::nullopt);
@@ -226,7 +229,7 @@ void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, 
              .figure = &wall,
              .low = &allowed,
              .reason = std::move(reason),
-             .source = subject.least_wall ? "the job's least wall" : "common practice: 1/16 in",
+             .source = least_wall_source(subject),
              .todo = fmt::format("move it away from {}, or make it smaller", thinnest.towards)});
 }
 

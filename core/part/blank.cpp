@@ -7,8 +7,11 @@ struct Row {
   BlankShape shape;
   std::string_view name;
 };
-constexpr std::array kShapes{Row{BlankShape::kFlatBar, "flat bar"}, Row{BlankShape::kBlock, "block"},
-                             Row{BlankShape::kRoundBar, "round bar"}};
+constexpr std::array kShapes{
+    Row{BlankShape::kFlatBar, "flat bar"},   Row{BlankShape::kBlock, "block"},
+    Row{BlankShape::kPlate, "plate"},        Row{BlankShape::kSquareBar, "square bar"},
+    Row{BlankShape::kRoundBar, "round bar"}, Row{BlankShape::kHexBar, "hex bar"},
+    Row{BlankShape::kTube, "tube"}};
 
 }  // namespace
 
@@ -26,17 +29,29 @@ std::optional<BlankShape> find_blank_shape(std::string_view name) {
   return std::nullopt;
 }
 
+bool is_one_across(BlankShape shape) {
+  return shape == BlankShape::kRoundBar || shape == BlankShape::kSquareBar || shape == BlankShape::kTube;
+}
+
+bool is_bar(BlankShape shape) {
+  return is_one_across(shape) || shape == BlankShape::kHexBar;
+}
+
 base::Fingerprint fingerprint(const Blank& blank) {
   base::Hasher h;
+  const auto add = [&](const BlankSize& size) {
+    h.add(size.nominal.base).add(size.nominal.typed).add(size.found.has_value());
+    if (size.found) h.add(size.found->base).add(size.found->typed);
+    h.add(size.found_with).add(size.mill_lower_mm).add(size.mill_upper_mm).add(size.mill_source);
+  };
   h.add(static_cast<int>(blank.shape))
       .add(blank.material)
       .add(blank.density_kg_per_mm3)
       .add(blank.density_source);
-  for (const BlankSize& size : blank.sizes) {
-    h.add(size.nominal.base).add(size.nominal.typed).add(size.found.has_value());
-    if (size.found) h.add(size.found->base).add(size.found->typed);
-    h.add(size.found_with).add(size.mill_lower_mm).add(size.mill_upper_mm).add(size.mill_source);
-  }
+  for (const BlankSize& size : blank.sizes)
+    add(size);
+  h.add(blank.bore.has_value());
+  if (blank.bore) add(*blank.bore);
   return h.done();
 }
 

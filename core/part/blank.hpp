@@ -11,7 +11,7 @@
 
 namespace sparewright::part {
 
-enum class BlankShape { kFlatBar, kBlock, kRoundBar };
+enum class BlankShape { kFlatBar, kBlock, kPlate, kSquareBar, kRoundBar, kHexBar, kTube };
 [[nodiscard]] std::string_view name_of(BlankShape shape);
 [[nodiscard]] std::optional<BlankShape> find_blank_shape(std::string_view name);
 
@@ -25,13 +25,20 @@ struct BlankSize {
   std::string mill_source;  // empty: no mill limits are known for it
 };
 
+// The same size across both ways, and given once: round and square bar, and tube.
+[[nodiscard]] bool is_one_across(BlankShape shape);
+// Round, square and hex bar, and tube: they lie along x, and can be turned.
+[[nodiscard]] bool is_bar(BlankShape shape);
+
 struct Blank {
   BlankShape shape = BlankShape::kFlatBar;
   std::string material;
   double density_kg_per_mm3 = 0.0;  // 0: not known
   std::string density_source;
-  // Along x, y and z. A round bar has its length along x and its diameter along y and z (the same entry twice).
+  // Along x, y and z. What is one size across has that along y and z (the same entry twice); a hex bar has two of its
+  // flats as top and underside, so its size across the flats is along z, and y goes over its corners.
   std::array<BlankSize, 3> sizes;
+  std::optional<BlankSize> bore;  // of a tube
 };
 
 [[nodiscard]] base::Fingerprint fingerprint(const Blank& blank);

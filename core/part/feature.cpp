@@ -15,21 +15,11 @@ constexpr std::array kMakes{MakeRow{HoleMake::kDrilled, "drilled"}, MakeRow{Hole
                             MakeRow{HoleMake::kReamed, "reamed"}, MakeRow{HoleMake::kTapped, "tapped"},
                             MakeRow{HoleMake::kCounterbored, "counterbored"}};
 
-void add(base::Hasher& h, const Position& position) {
-  h.add(fingerprint(position.distance)).add(static_cast<std::uint64_t>(position.from.index()));
-  if (const auto* face = std::get_if<Face>(&position.from)) {
-    h.add(static_cast<int>(*face));
-  } else {
-    h.add(std::get<std::string>(position.from));
-  }
-  h.add(position.towards_smaller);
-}
-
 void add(base::Hasher& h, const Hole& hole) {
   h.add(static_cast<int>(hole.make)).add(static_cast<int>(hole.into));
   for (const auto& [axis, position] : hole.at) {
     h.add(static_cast<int>(axis));
-    add(h, position);
+    add_to(h, position);
   }
   h.add(fingerprint(hole.diameter)).add(hole.depth.has_value());
   if (hole.depth) h.add(fingerprint(*hole.depth));
@@ -49,7 +39,11 @@ void add(base::Hasher& h, const Flat& flat) {
   h.add(static_cast<int>(flat.side)).add(fingerprint(flat.leaves)).add(flat.region.has_value());
   if (!flat.region) return;
   h.add(static_cast<int>(flat.region->along)).add(flat.region->towards_greater);
-  add(h, flat.region->start);
+  add_to(h, flat.region->start);
+}
+
+void add(base::Hasher& h, const Formed& formed) {
+  h.add(fingerprint(formed));
 }
 
 std::string from_words(const Position& position) {
@@ -74,6 +68,7 @@ std::optional<HoleMake> find_hole_make(std::string_view name) {
 }
 
 std::string_view kind_of(const Feature& feature) {
+  if (const auto* formed = std::get_if<Formed>(&feature.shape)) return row_of(formed->form).name;
   return std::holds_alternative<Hole>(feature.shape) ? "hole" : "flat";
 }
 
@@ -95,6 +90,16 @@ std::vector<NamedDimension> dimensions_of(const Feature& feature) {
     if (hole->counterbore) {
       all.push_back({"counterbore diameter", &hole->counterbore->diameter, ""});
       all.push_back({"counterbore depth", &hole->counterbore->depth, std::string(name_of(hole->into))});
+    }
+    return all;
+  }
+  if (const auto* formed = std::get_if<Formed>(&feature.shape)) {
+    for (const auto& [axis, position] : formed->at)
+      all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
+    for (const FormSize& size : row_of(formed->form).sizes) {
+      const auto found = formed->sizes.find(size.name);
+      if (found != formed->sizes.end())
+        all.push_back({std::string(size.name), &found->second, std::string(name_of(formed->side))});
     }
     return all;
   }

@@ -10,15 +10,10 @@
 #include "core/base/hash.hpp"
 #include "core/part/dimension.hpp"
 #include "core/part/face.hpp"
+#include "core/part/form.hpp"
+#include "core/part/position.hpp"
 
 namespace sparewright::part {
-
-// Where something lies along one axis: a distance from a face (inwards) or from another feature.
-struct Position {
-  Dimension distance;
-  std::variant<Face, std::string> from = Face::kLeftEnd;  // a face, or a feature's name
-  bool towards_smaller = false;  // from a feature: towards the left end, the front or the underside
-};
 
 enum class HoleMake { kDrilled, kBored, kReamed, kTapped, kCounterbored };
 [[nodiscard]] std::string_view name_of(HoleMake make);
@@ -68,10 +63,10 @@ struct Flat {
 
 struct Feature {
   std::string name;
-  std::variant<Hole, Flat> shape;
+  std::variant<Hole, Flat, Formed> shape;
 };
 
-[[nodiscard]] std::string_view kind_of(const Feature& feature);  // "hole", "flat"
+[[nodiscard]] std::string_view kind_of(const Feature& feature);  // "hole", "flat", "slot", ...
 [[nodiscard]] base::Fingerprint fingerprint(const Feature& feature);
 
 // Every dimension of a feature with the local name its figures have below "feature/<name>".

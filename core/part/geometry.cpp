@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "core/base/messages.hpp"
+#include "core/part/form_cutters.hpp"
 #include "core/part/writing.hpp"
 #include "core/shape/cutters.hpp"
 #include "core/shape/volume.hpp"
@@ -11,7 +12,6 @@
 namespace sparewright::part {
 namespace {
 
-using Ask = std::function<double(const std::string&)>;
 using quantity::Diameter;
 using quantity::Length;
 
@@ -124,23 +124,35 @@ void write_volume(ledger::Pen& pen, const Blank& blank, const shape::Recipe& rec
 
 std::vector<shape::Cutter> cutters_of(const Feature& feature, const Ask& ask) {
   if (const auto* hole = std::get_if<Hole>(&feature.shape)) return hole_cutters(feature, *hole, ask);
+  if (const auto* formed = std::get_if<Formed>(&feature.shape)) return form_cutters(feature, *formed, ask);
   return {flat_cutter(feature, std::get<Flat>(feature.shape), ask)};
 }
 
 shape::Blank blank_body(const Blank& blank, const Ask& ask) {
   const double length = ask(blank_path(blank, Axis::kX));
-  if (blank.shape == BlankShape::kRoundBar) {
-    const double radius = ask(blank_path(blank, Axis::kY)) / 2.0;
-    const auto frame = shape::Frame::along({0.0, radius, radius}, {1.0, 0.0, 0.0});
-    return {std::string(name_of(blank.shape)), shape::Cylinder{frame, radius, length}};
-  }
   const shape::Vector size{length, ask(blank_path(blank, Axis::kY)), ask(blank_path(blank, Axis::kZ))};
+  const shape::Point middle{0.0, size.y / 2.0, size.z / 2.0};
+  if (blank.shape == BlankShape::kRoundBar || blank.shape == BlankShape::kTube) {
+    const auto frame = shape::Frame::along(middle, {1.0, 0.0, 0.0});
+    return {std::string(name_of(blank.shape)), shape::Cylinder{frame, size.y / 2.0, length}};
+  }
+  if (blank.shape == BlankShape::kHexBar) {  // a flat is its top
+    const auto frame = shape::Frame::along(middle, {1.0, 0.0, 0.0}, {0.0, 0.0, 1.0});
+    return {std::string(name_of(blank.shape)), shape::hexagonal_prism(frame, size.z, length)};
+  }
   return {std::string(name_of(blank.shape)), shape::Box{shape::Frame{}, size}};
 }
 
 base::Result<shape::Recipe> recipe_of(const Blank& blank, std::span<const Feature* const> made,
                                       const Ask& ask) {
   std::vector<shape::Cutter> cutters;
+  if (blank.bore) {
+    const double length = ask(blank_path(blank, Axis::kX));
+    const double middle = ask(blank_path(blank, Axis::kY)) / 2.0;
+    cutters.push_back(shape::through_hole(std::string(name_of(blank.shape)), {0.0, middle, middle},
+                                          {1.0, 0.0, 0.0}, Diameter::from_base(ask("blank/bore")),
+                                          Length::from_base(length)));
+  }
   for (const Feature* feature : made) {
     for (shape::Cutter& cutter : cutters_of(*feature, ask))
       cutters.push_back(std::move(cutter));

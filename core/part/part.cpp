@@ -33,7 +33,10 @@ std::string feature_path(std::string_view name) {
 
 std::string blank_path(const Blank& blank, Axis axis) {
   if (axis == Axis::kX) return "blank/length";
-  if (blank.shape == BlankShape::kRoundBar) return "blank/diameter";
+  if (blank.shape == BlankShape::kSquareBar) return "blank/across";
+  if (blank.shape == BlankShape::kHexBar)
+    return axis == Axis::kY ? "blank/across corners" : "blank/across flats";
+  if (is_one_across(blank.shape)) return "blank/diameter";
   return axis == Axis::kY ? "blank/width" : "blank/thickness";
 }
 

@@ -1,4 +1,5 @@
 #include <cmath>
+#include <numbers>
 
 #include <fmt/format.h>
 
@@ -47,11 +48,7 @@ const Figure& write_nominal(Pen& pen, const std::string& local, const BlankSize&
   return pen.root(local, root);
 }
 
-const Figure& write_size(Pen& pen, const Blank& blank, Axis axis) {
-  const BlankSize& size = blank.sizes.at(static_cast<std::size_t>(axis));
-  const std::string local = local_name(blank, axis);
-  const Kind kind =
-      blank.shape == BlankShape::kRoundBar && axis != Axis::kX ? Kind::kDiameter : Kind::kLength;
+const Figure& write_size(Pen& pen, const BlankSize& size, const std::string& local, Kind kind) {
   const Figure& figure =
       size.found ? write_found(pen, local, size, kind) : write_nominal(pen, local, size, kind);
   const auto limit = [&](std::string_view name, double deviation) {
@@ -73,12 +70,34 @@ const Figure& write_size(Pen& pen, const Blank& blank, Axis axis) {
   return figure;
 }
 
+const Figure& write_across_corners(Pen& pen, const std::string& local, const Figure& flats) {
+  const auto corners = [](auto across) { return across * (2.0 / std::numbers::sqrt3); };
+  pen.work(local + "/least", Kind::kLength, "across flats, times 2 over root 3", corners,
+           pen.ask("blank/across flats/least"));
+  pen.work(local + "/most", Kind::kLength, "across flats, times 2 over root 3", corners,
+           pen.ask("blank/across flats/most"));
+  return pen.work(local, Kind::kLength, "across flats, times 2 over root 3", corners, flats);
+}
+
+// The size along an axis, written where it is not written yet.
+const Figure& write_along(Pen& pen, const Blank& blank, Axis axis) {
+  if (axis == Axis::kZ && (is_one_across(blank.shape) || blank.shape == BlankShape::kHexBar))
+    return pen.ask(blank_path(blank, axis));
+  const bool is_round = blank.shape == BlankShape::kRoundBar || blank.shape == BlankShape::kTube;
+  const Kind kind = is_round && axis != Axis::kX ? Kind::kDiameter : Kind::kLength;
+  const BlankSize& size = blank.sizes.at(static_cast<std::size_t>(axis));
+  if (axis == Axis::kY && blank.shape == BlankShape::kHexBar)
+    return write_across_corners(pen, local_name(blank, axis),
+                                write_size(pen, size, local_name(blank, Axis::kZ), Kind::kLength));
+  return write_size(pen, size, local_name(blank, axis), kind);
+}
+
 }  // namespace
 
 void write_blank(Pen& pen, const Blank& blank) {
+  if (blank.bore) write_size(pen, *blank.bore, "bore", Kind::kDiameter);
   for (const Axis axis : kAxes) {
-    const bool again = axis == Axis::kZ && blank.shape == BlankShape::kRoundBar;
-    const Figure& size = again ? pen.ask(blank_path(blank, axis)) : write_size(pen, blank, axis);
+    const Figure& size = write_along(pen, blank, axis);
     ledger::Root zero;
     zero.kind = Kind::kCoordinate;
     zero.value = 0.0;

@@ -89,12 +89,33 @@ void write_flat(Pen& pen, const Part& part, const Flat& flat, std::size_t index)
            fmt::format("at {}", name_of(flat.region->along)));
 }
 
+void write_formed(Pen& pen, const Part& part, const Formed& formed) {
+  const Surroundings& s = part.surroundings;
+  for (const FormSize& size : row_of(formed.form).sizes) {
+    const auto found = formed.sizes.find(size.name);
+    if (found != formed.sizes.end()) write_dimension(pen, size.name, found->second, s, size.cut_makes_it);
+  }
+  for (const auto& [axis, position] : formed.at) {
+    const Written distance = write_dimension(pen, name_of(axis), position.distance, s, CutMakesIt::kNeither);
+    write_at(pen, part, axis, position, *distance.nominal, fmt::format("at {}", name_of(axis)));
+  }
+  pen.work(
+      "starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; },
+      pen.ask(side_path(part, formed.side)));
+  if (!formed.edge) return;
+  pen.work(
+      "edge at", Kind::kCoordinate, "the side the edge leads to", [](auto x) { return x; },
+      pen.ask(side_path(part, *formed.edge)));
+}
+
 }  // namespace
 
 void write_feature(Pen& pen, const Part& part, std::size_t index) {
   const Feature& feature = part.features[index];
   if (const auto* hole = std::get_if<Hole>(&feature.shape)) {
     write_hole(pen, part, *hole);
+  } else if (const auto* formed = std::get_if<Formed>(&feature.shape)) {
+    write_formed(pen, part, *formed);
   } else {
     write_flat(pen, part, std::get<Flat>(feature.shape), index);
   }

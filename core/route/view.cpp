@@ -83,8 +83,8 @@ void write_view(Bench& bench) {
   for (const part::Feature& feature : bench.route.part.features) {
     if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
       add_hole(bench, feature, *hole);
-    } else {
-      add_flat(bench, feature, std::get<part::Flat>(feature.shape));
+    } else if (const auto* flat = std::get_if<part::Flat>(&feature.shape)) {
+      add_flat(bench, feature, *flat);
     }
   }
   view.x_rises_right = rises_right_or_away(bench, MachineAxis::kX);

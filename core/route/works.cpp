@@ -130,9 +130,15 @@ void write_works(Bench& bench) {
     if (const auto* hole = std::get_if<part::Hole>(&feature->shape)) {
       group.push_back({&work, hole, dial_hole(bench, MachineAxis::kX, work, *hole),
                        dial_hole(bench, MachineAxis::kY, work, *hole)});
+    } else if (const auto* flat = std::get_if<part::Flat>(&feature->shape)) {
+      finish_group();
+      write_flat(bench, work, *flat);
     } else {
       finish_group();
-      write_flat(bench, work, std::get<part::Flat>(feature->shape));
+      bench
+          .add_line(
+              fmt::format("{}: {}; its cuts are not worked out here", work.feature, part::kind_of(*feature)))
+          .expect = "NOT KNOWN";
     }
   }
   finish_group();

@@ -1,0 +1,73 @@
+// Features that are one cut of a known form: slots, pockets, keyseats, turned diameters, grooves, tapers and the like.
+//
+// Each form is a row of one table: what it is called, which sizes it has, whether it has a place on its side. Reading,
+// writing, fingerprints and the lists of keys all go by the table; only the cutters are written out (form_cutters.cpp).
+#pragma once
+
+#include <map>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "core/part/dimension.hpp"
+#include "core/part/face.hpp"
+#include "core/part/position.hpp"
+
+namespace sparewright::part {
+
+enum class Form {
+  kSlot,
+  kPocket,
+  kKeyseat,
+  kChamfer,
+  kRoundedEdge,
+  kTurned,
+  kGroove,
+  kTaper,
+  kThread,
+  kCentreHole,
+  kRecess,
+  kKeyway,
+  kSlit,
+};
+
+// One size of a form. name: its figure's local name; the key in the text has '_' for blanks.
+struct FormSize {
+  std::string_view name;
+  quantity::Kind kind = quantity::Kind::kLength;
+  CutMakesIt cut_makes_it = CutMakesIt::kNeither;
+  bool required = true;
+  std::string_view says;
+};
+
+struct FormRow {
+  Form form;
+  std::string_view name;
+  std::string_view says;
+  bool placed = false;      // has a place along the two axes that lie in its side
+  bool along = false;       // runs along one of them
+  bool edge = false;        // lies on the edge towards another side; on round work on the rim of its end
+  bool in_hole = false;     // belongs to a hole, which is named
+  bool round_work = false;  // only on round, hex and square bar and tube: its side is an end
+  std::span<const FormSize> sizes;
+};
+
+[[nodiscard]] std::span<const FormRow> forms();
+[[nodiscard]] const FormRow& row_of(Form form);
+
+struct Formed {
+  Form form = Form::kSlot;
+  Face side = Face::kTop;       // the side or the end it is cut from
+  std::map<Axis, Position> at;  // the middle of a slot, a pocket, a keyseat
+  std::optional<Axis> along;
+  std::optional<Face> edge;
+  std::string of;                                       // the hole a recess, a keyway or a slit belongs to
+  Face of_into = Face::kTop;                            // the side that hole starts on
+  std::string thread;                                   // of a thread, as written
+  std::map<std::string, Dimension, std::less<>> sizes;  // by FormSize::name; those left out are not there
+};
+
+[[nodiscard]] base::Fingerprint fingerprint(const Formed& formed);
+
+}  // namespace sparewright::part
