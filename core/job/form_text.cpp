@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "core/handbook/metric_threads.hpp"
+#include "core/handbook/unified_threads.hpp"
 #include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
 
@@ -65,6 +67,16 @@ std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimens
   return fields;
 }
 
+// A thread the handbook knows; what it does not is told with what it accepts.
+std::string read_thread(const TableReader& in) {
+  std::string thread = in.text("thread").value_or("");
+  const auto node = in.node().find("thread");
+  if (!node || handbook::read_unified_thread(thread)) return thread;
+  if (const auto metric = handbook::read_metric_thread(thread); !metric)
+    in.problems().add(text::located(metric.error(), *node));
+  return thread;
+}
+
 void refuse(const TableReader& in, std::string_view key, std::string_view found, std::string accepted) {
   const auto node = in.node().find(key);
   in.problems().add(
@@ -111,7 +123,7 @@ std::optional<part::Formed> read_form(const TableReader& in, part::BlankShape bl
   if (row->along) formed.along = in.word("along", kAxes);
   if (row->placed) formed.at = read_places(in, names, formed.side);
   if (row->in_hole) formed.of = in.text("in").value_or("");
-  if (row->form == part::Form::kThread) formed.thread = in.text("thread").value_or("");
+  if (row->form == part::Form::kThread) formed.thread = read_thread(in);
   for (const FormSize& size : row->sizes) {
     if (auto dimension = read_dimension(in, key_of(size.name), size.kind, jaws_of(size), names))
       formed.sizes.emplace(size.name, std::move(*dimension));

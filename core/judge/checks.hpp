@@ -24,6 +24,17 @@ void add_tooling_checks(const Subject& subject, Stages& stages);
 void add_tool_size_checks(const Subject& subject, Stages& stages);
 void add_reach_checks(const Subject& subject, Stages& stages);
 
+// A feature as one setup of the order of work makes it. Valid as long as the subject.
+struct Made {
+  const route::Setup& setup;
+  const route::Work& work;
+  const part::Feature& feature;
+
+  [[nodiscard]] const part::Hole* hole() const { return std::get_if<part::Hole>(&feature.shape); }
+};
+// In the order of work.
+[[nodiscard]] std::vector<Made> all_made(const Subject& subject);
+
 // A stage "check/<family>/<subject>" whose definition covers everything in the subject.
 [[nodiscard]] ledger::Stage check_stage(const Subject& subject, const std::string& family,
                                         const std::string& of, std::function<void(ledger::Pen&)> work);

@@ -25,31 +25,37 @@ Asked asked_of(Pen& pen, const part::Feature& feature, const part::Hole& hole) {
   return {&pen.ask(path + "/clearance asked/least"), &pen.ask(path + "/clearance asked/most")};
 }
 
-// The name of the reamer's own size, where one makes the hole: it cannot be set to an aim.
-std::string reamer_of(const Subject& subject, const part::Feature& feature) {
-  if (std::get<part::Hole>(feature.shape).make != part::HoleMake::kReamed) return {};
-  for (const route::Setup& setup : subject.route.plan.setups) {
-    for (const route::Work& work : setup.works) {
-      if (work.feature != feature.name) continue;
-      for (const shop::Tool& tool : work.tools) {
-        if (tool.kind == shop::ToolKind::kReamer)
-          return fmt::format("{}/{}/{} diameter", route::setup_path(setup), feature.name, tool.name);
-      }
+// A tool that makes a hole its own size and cannot be set to an aim: a reamer, or the last drill where nothing follows.
+struct SizedTool {
+  std::string what;    // "reamer"; empty where the hole is made to its aim
+  std::string figure;  // its diameter
+};
+
+SizedTool sized_tool(const Subject& subject, const part::Feature& feature) {
+  const auto make = std::get<part::Hole>(feature.shape).make;
+  if (make == part::HoleMake::kBored) return {};
+  const bool reamed = make == part::HoleMake::kReamed;
+  SizedTool last;
+  for (const Made& made : all_made(subject)) {
+    if (made.feature.name != feature.name) continue;
+    for (const shop::Tool& tool : made.work.tools) {
+      if (tool.kind != (reamed ? shop::ToolKind::kReamer : shop::ToolKind::kTwistDrill)) continue;
+      last = {reamed ? "reamer" : "drill",
+              fmt::format("{}/{}/{} diameter", route::setup_path(made.setup), feature.name, tool.name)};
     }
   }
-  return {};
+  return last;
 }
 
 // The size the hole comes to, as it will be known once it has been measured: a wrong reading of it is a wrong size.
-const Figure& measured_size(Pen& pen, const Subject& subject, const part::Feature& feature,
+const Figure& measured_size(Pen& pen, const SizedTool& tool, const part::Feature& feature,
                             const part::Hole& hole) {
-  const std::string reamer = reamer_of(subject, feature);
+  const bool is_set = tool.what.empty();
   return pen.work(
       "hole as measured", Kind::kDiameter,
-      reamer.empty() ? "aim, and what a reading of it does not know"
-                     : "reamer, and what a reading of it does not know",
+      fmt::format("{}, and what a reading of it does not know", is_set ? "aim" : tool.what),
       [](auto size, auto error) { return size + error; },
-      pen.ask(reamer.empty() ? part::feature_path(feature.name) + "/diameter/aim" : reamer),
+      pen.ask(is_set ? part::feature_path(feature.name) + "/diameter/aim" : tool.figure),
       pen.ask(part::good_to_path(hole.diameter) + "/one reading"));
 }
 
@@ -109,23 +115,23 @@ void judge_fit(Pen& pen, const Subject& subject, const part::Feature& feature, c
   if (!std::holds_alternative<part::OnMate>(hole.diameter.size))
     judge_ends(pen, {path, feature.name, mate_name, wanted}, asked, mate, print);
   if (hole.diameter.duty != Duty::kFits && hole.diameter.duty != Duty::kLocates) return;
-  const bool reamed = !reamer_of(subject, feature).empty();
+  const SizedTool tool = sized_tool(subject, feature);
   const Figure& at_aim = pen.work("clearance as made", Kind::kLength, "hole as measured less the mate", less,
-                                  measured_size(pen, subject, feature, hole), mate);
+                                  measured_size(pen, tool, feature, hole), mate);
   pen.judge(
       {.check = "fit as it can be measured",
        .subject = feature.name,
        .figure = &at_aim,
        .low = asked.least,
        .high = asked.most,
-       .reason =
-           fmt::format("{} the clearance is {}, good to {}; {}", reamed ? "with this reamer" : "at the aim",
-                       route::or_not_known(at_aim, print.fine(at_aim.value)),
-                       route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
+       .reason = fmt::format("{} the clearance is {}, good to {}; {}",
+                             tool.what.empty() ? "at the aim" : "with this " + tool.what,
+                             route::or_not_known(at_aim, print.fine(at_aim.value)),
+                             route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
        .source = "JCGM 100:2008, 6.2: expanded uncertainty, 19 times in 20",
-       .todo =
-           reamed ? "use a reamer of another size, or bore the hole"
-                  : "try the mate itself in the hole while the work is still held, or use a finer instrument",
+       .todo = tool.what.empty()
+                   ? "try the mate itself in the hole while the work is still held, or use a finer instrument"
+                   : fmt::format("use a {} of another size, or bore the hole", tool.what),
        .margin = "margin as made"});
 }
 

@@ -69,13 +69,13 @@ void add_holding_checks(const Subject& subject, Stages& stages) {
   for (const route::Setup& setup : subject.route.plan.setups) {
     stages.push_back(check_stage(subject, "holding", route::setup_path(setup),
                                  [subject, setup](Pen& pen) { judge_holding(pen, subject, setup); }));
-    for (const route::Work& work : setup.works) {
-      const part::Feature* feature = part::find_feature(subject.route.part, work.feature);
-      if (feature == nullptr || !std::holds_alternative<part::Flat>(feature->shape)) continue;
-      stages.push_back(check_stage(subject, "above jaws", work.feature, [subject, setup, work](Pen& pen) {
-        judge_above_jaws(pen, subject, setup, work.feature);
-      }));
-    }
+  }
+  for (const Made& made : all_made(subject)) {
+    if (!std::holds_alternative<part::Flat>(made.feature.shape)) continue;
+    stages.push_back(check_stage(subject, "above jaws", made.work.feature,
+                                 [subject, setup = made.setup, work = made.work](Pen& pen) {
+                                   judge_above_jaws(pen, subject, setup, work.feature);
+                                 }));
   }
 }
 

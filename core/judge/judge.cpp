@@ -36,6 +36,17 @@ std::vector<ledger::Stage> stages(const Subject& subject) {
   return all;
 }
 
+std::vector<Made> all_made(const Subject& subject) {
+  std::vector<Made> all;
+  for (const route::Setup& setup : subject.route.plan.setups) {
+    for (const route::Work& work : setup.works) {
+      if (const part::Feature* feature = part::find_feature(subject.route.part, work.feature))
+        all.push_back({setup, work, *feature});
+    }
+  }
+  return all;
+}
+
 ledger::Stage check_stage(const Subject& subject, const std::string& family, const std::string& of,
                           std::function<void(ledger::Pen&)> work) {
   std::string name = fmt::format("check/{}/{}", family, of);

@@ -78,16 +78,17 @@ void judge_left_for_reamer(Pen& pen, const Making& m, const Tool& reamer) {
       "left for the reamer", quantity::Kind::kLength, "reamer less drill, on the diameter",
       [](auto wide, auto narrow) { return wide - narrow; }, m.diameter_of(pen, reamer),
       m.diameter_of(pen, *drill));
-  // The table is of what is best: half the least still cuts, twice the most still comes out.
+  // The table is of what is best. That half the least still cuts and twice the most still comes out is a choice made here;
+  // no source was found.
   constexpr double kStillCuts = 0.5;
   constexpr double kStillComesOut = 2.0;
   const std::string source =
-      handbook::cite(stock->source) + "; half and twice of it allowed, common practice";
+      handbook::cite(stock->source) + "; half and twice of it allowed, a choice without a source";
   pen.judge({.check = "metal left for the reamer",
              .subject = m.work.feature,
              .figure = &left,
-             .low = &limit(pen, "least left", kStillCuts * stock->low.base(), Origin::kStandard, source),
-             .high = &limit(pen, "most left", kStillComesOut * stock->high.base(), Origin::kStandard, source),
+             .low = &limit(pen, "least left", kStillCuts * stock->low.base(), Origin::kDefault, source),
+             .high = &limit(pen, "most left", kStillComesOut * stock->high.base(), Origin::kDefault, source),
              .reason = fmt::format("{} leaves {} on the diameter; {} to {} is best", drill->name,
                                    route::or_not_known(left, m.print.plain(left.value)),
                                    m.print.plain(stock->low.base()), m.print.plain(stock->high.base())),
@@ -148,7 +149,6 @@ void judge_bar(Pen& pen, const Making& m, const Tool& head) {
        .margin = "bar margin"});
 }
 
-// The cut a tool takes out of the hole that is there: a bar or a counterbore has something to start from.
 void judge_hole(Pen& pen, const Making& m) {
   const bool drill_makes_it = m.hole.make == part::HoleMake::kDrilled ||
                               m.hole.make == part::HoleMake::kTapped ||
@@ -168,18 +168,13 @@ void judge_hole(Pen& pen, const Making& m) {
 }  // namespace
 
 void add_tool_size_checks(const Subject& subject, Stages& stages) {
-  for (const route::Setup& setup : subject.route.plan.setups) {
-    for (const route::Work& work : setup.works) {
-      const part::Feature* feature = part::find_feature(subject.route.part, work.feature);
-      if (feature == nullptr) continue;
-      const auto* hole = std::get_if<part::Hole>(&feature->shape);
-      if (hole == nullptr) continue;
-      stages.push_back(
-          check_stage(subject, "tool sizes in " + route::setup_path(setup), work.feature,
-                      [subject, setup, work, hole = *hole](Pen& pen) {
-                        judge_hole(pen, {subject, setup, work, hole, route::Printing(subject.route.system)});
-                      }));
-    }
+  for (const Made& made : all_made(subject)) {
+    if (made.hole() == nullptr) continue;
+    stages.push_back(
+        check_stage(subject, "tool sizes in " + route::setup_path(made.setup), made.work.feature,
+                    [subject, setup = made.setup, work = made.work, hole = *made.hole()](Pen& pen) {
+                      judge_hole(pen, {subject, setup, work, hole, route::Printing(subject.route.system)});
+                    }));
   }
 }
 

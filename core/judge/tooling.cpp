@@ -13,7 +13,6 @@ using shop::ToolKind;
 // The tool that brings a feature to its size.
 std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
-  if (std::holds_alternative<part::Formed>(feature.shape)) return {};
   if (hole == nullptr) return {ToolKind::kEndMill};
   switch (hole->make) {
     case part::HoleMake::kDrilled:
@@ -28,6 +27,18 @@ std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
       return {ToolKind::kCounterbore, ToolKind::kEndMill};
   }
   return {};
+}
+
+// What is not worked out is not OK.
+void judge_form_cut(Pen& pen, const part::Feature& feature) {
+  pen.state(
+      {.check = "how it is cut",
+       .subject = feature.name,
+       .state = ledger::State::kNotKnown,
+       .reason = fmt::format("cuts and collar readings of a {} are not worked out", part::kind_of(feature)),
+       .source = "what this version does not do",
+       .todo = "work them out by hand, or leave it out of the setup",
+       .missing = {fmt::format("the cuts of {}", feature.name)}});
 }
 
 void judge_tools(Pen& pen, const route::Work& work, const part::Feature& feature) {
@@ -74,14 +85,14 @@ void judge_speeds(Pen& pen, const Subject& subject, const route::Setup& setup) {
 }  // namespace
 
 void add_tooling_checks(const Subject& subject, Stages& stages) {
+  for (const Made& made : all_made(subject)) {
+    stages.push_back(check_stage(
+        subject, "tools", made.work.feature, [work = made.work, feature = made.feature](Pen& pen) {
+          std::holds_alternative<part::Formed>(feature.shape) ? judge_form_cut(pen, feature)
+                                                              : judge_tools(pen, work, feature);
+        }));
+  }
   for (const route::Setup& setup : subject.route.plan.setups) {
-    for (const route::Work& work : setup.works) {
-      const part::Feature* feature = part::find_feature(subject.route.part, work.feature);
-      if (feature == nullptr) continue;
-      stages.push_back(check_stage(subject, "tools", work.feature, [work, feature = *feature](Pen& pen) {
-        judge_tools(pen, work, feature);
-      }));
-    }
     stages.push_back(check_stage(subject, "speeds", route::setup_path(setup),
                                  [subject, setup](Pen& pen) { judge_speeds(pen, subject, setup); }));
   }

@@ -21,7 +21,7 @@ using shape::Open;
 using shape::Point;
 using shape::Vector;
 
-constexpr double kCentre_rad = std::numbers::pi / 3.0;  // 60 degrees included, ISO 866 and common practice
+constexpr double kCentre_rad = std::numbers::pi / 3.0;  // 60 degrees included: common practice
 
 // What the figures say of one feature, and of the blank it is cut from.
 struct Sizes {
@@ -83,10 +83,10 @@ Cutter slot(const Sizes& s) {
   const double width = s.of("width");
   if (!s.has("length")) {  // open at both ends: from side to side of the blank
     const double reach = s.across(along) + kOverrun_mm;
-    const std::array corners{FlatPoint{-reach, -width / 2}, FlatPoint{reach, -width / 2},
-                             FlatPoint{reach, width / 2}, FlatPoint{-reach, width / 2}};
-    return as_cutter(s, shape::ProfiledBody{frame, shape::straight_contour(corners), depth_of(s)},
-                     open_of(s));
+    return as_cutter(
+        s,
+        shape::ProfiledBody{frame, shape::rectangle({-reach, -width / 2}, {reach, width / 2}), depth_of(s)},
+        open_of(s));
   }
   const double half = (s.of("length") - width) / 2;
   const shape::Contour contour = half > 0.0 ? shape::slot_contour({-half, 0.0}, {half, 0.0}, width)
@@ -148,9 +148,7 @@ Cutter groove(const Sizes& s) {
   const double from = s.above() + s.of("from end");
   const double to = from + s.of("width");
   const double radius = s.of("diameter") / 2;
-  const std::array corners{FlatPoint{radius, from}, FlatPoint{outside(s), from}, FlatPoint{outside(s), to},
-                           FlatPoint{radius, to}};
-  return as_cutter(s, shape::TurnedBody{on_end(s), shape::straight_contour(corners)});
+  return as_cutter(s, shape::TurnedBody{on_end(s), shape::rectangle({radius, from}, {outside(s), to})});
 }
 
 std::vector<Cutter> centre_hole(const Sizes& s) {
@@ -233,19 +231,15 @@ Cutter recess(const Sizes& s) {
   const double from = std::abs(s.side(s.formed.of_into) - s.hole("starts at")) + s.of("from end");
   const double radius = s.of("diameter") / 2;
   const double to = from + s.of("width");
-  const std::array corners{FlatPoint{0.0, from}, FlatPoint{radius, from}, FlatPoint{radius, to},
-                           FlatPoint{0.0, to}};
-  return as_cutter(s, shape::TurnedBody{in_hole(s), shape::straight_contour(corners)});
+  return as_cutter(s, shape::TurnedBody{in_hole(s), shape::rectangle({0.0, from}, {radius, to})});
 }
 
 // A straight way along a hole, from its axis outwards.
 Cutter way_along_hole(const Sizes& s, double reach, double width) {
-  const std::array corners{FlatPoint{0.0, -width / 2}, FlatPoint{reach, -width / 2},
-                           FlatPoint{reach, width / 2}, FlatPoint{0.0, width / 2}};
-  return as_cutter(
-      s,
-      shape::ProfiledBody{in_hole(s), shape::straight_contour(corners), s.across(axis_of(s.formed.of_into))},
-      Open::kThrough);
+  return as_cutter(s,
+                   shape::ProfiledBody{in_hole(s), shape::rectangle({0.0, -width / 2}, {reach, width / 2}),
+                                       s.across(axis_of(s.formed.of_into))},
+                   Open::kThrough);
 }
 
 Cutter keyway(const Sizes& s) {

@@ -89,6 +89,15 @@ struct HoleWork {
 };
 void write_spots(Bench& bench, const std::vector<HoleWork>& holes);
 void write_hole(Bench& bench, const HoleWork& hole);
+void write_bore(Bench& bench, const HoleWork& hole, const shop::Tool& head);
+
+// Puts the hole's collar readings on a line.
+Line& place(Line& line, const HoleWork& hole);
+// "0.6258-0.6269" of a dimension of the hole.
+[[nodiscard]] std::string feature_limits(const Bench& bench, const HoleWork& hole, const char* figure,
+                                         bool fine);
+// Whether it is printed to the finest place.
+[[nodiscard]] bool is_fine(const part::Dimension& dimension);
 void write_flat(Bench& bench, const Work& work, const part::Flat& flat);
 
 // The speed for a tool of a diameter, written as a figure; empty text where it is not known.

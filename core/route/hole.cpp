@@ -4,7 +4,6 @@
 
 #include <fmt/format.h>
 
-#include "core/cutting/passes.hpp"
 #include "core/handbook/drill_points.hpp"
 #include "core/handbook/drilled_holes.hpp"
 #include "core/handbook/feeds.hpp"
@@ -22,18 +21,6 @@ using shop::ToolKind;
 // How far a tool is run past the far side of a through hole. Common practice.
 constexpr double kRunThrough_mm = 1.5;
 
-// Cuts of a boring head on a light mill, on diameter. Common practice: no more than 0.040 in roughing, two like cuts of
-// 0.010 in to finish, nothing under 0.004 in.
-struct BoringCuts {
-  double greatest_mm = 0.0;
-  double like_mm = 0.0;
-  double least_mm = 0.0;
-};
-BoringCuts boring_cuts(quantity::UnitSystem system) {
-  if (system == quantity::UnitSystem::kMetric) return {1.0, 0.25, 0.1};
-  return {0.040 * 25.4, 0.010 * 25.4, 0.004 * 25.4};
-}
-
 double diameter_mm(const Tool& tool) {
   return tool.diameter ? tool.diameter->base : std::nan("");
 }
@@ -45,12 +32,12 @@ std::string depth_words(Bench& bench, const HoleWork& w, const char* figure, boo
                      full_diameter ? " at full diameter" : "");
 }
 
-// The reading of a blind hole, from where the drill's point touches the face: the point goes ahead of the full diameter.
 void touch_off(Bench& bench, const HoleWork& w, const Tool& tool) {
   bench.sheet.items.emplace_back(Note{fmt::format(
       "{}: {} just touching the face with its point, Z collar to 0.", w.work->feature, tool.name)});
 }
 
+// The reading of a blind hole, from where the drill's point touches the face: the point goes ahead of the full diameter.
 std::string blind_reads(Bench& bench, const HoleWork& w, const std::string& name, const Tool& tool) {
   ledger::Root point;
   point.kind = Kind::kLength;
@@ -62,12 +49,6 @@ std::string blind_reads(Bench& bench, const HoleWork& w, const std::string& name
       [](auto depth, auto tip) { return depth + tip; }, bench.feature_figure(w.work->feature, "depth"),
       bench.pen.root(name + " point", point));
   return depth_reading(bench, travel).reads;
-}
-
-Line& place(Line& line, const HoleWork& w) {
-  line.x_reads = w.x.reads;
-  line.y_reads = w.y.reads;
-  return line;
 }
 
 // How deep the work is along the hole, from where it starts to where it comes out.
@@ -114,16 +95,6 @@ std::string drilled_expect(Bench& bench, const std::string& name, const Tool& to
   const Figure& most = bench.pen.work(name + " leaves at most", Kind::kDiameter, "drill and its usual limits",
                                       plus, drill, deviation("upper limit", limits->upper.base()));
   return bench.print.limits(least.value, most.value, false);
-}
-
-std::string feature_limits(const Bench& bench, const HoleWork& w, const char* figure, bool fine) {
-  const Figure& least = bench.feature_figure(w.work->feature, fmt::format("{}/least", figure));
-  const Figure& most = bench.feature_figure(w.work->feature, fmt::format("{}/most", figure));
-  return or_not_known(least, bench.print.limits(least.value, most.value, fine));
-}
-
-bool is_fine(const part::Dimension& d) {
-  return d.duty == part::Duty::kFits;
 }
 
 void drill_line(Bench& bench, const HoleWork& w, const Tool& tool) {
@@ -179,87 +150,6 @@ void tap_line(Bench& bench, const HoleWork& w, const Tool& tool) {
                      w);
   line.rpm = "by hand";
   line.feed = "oil";
-}
-
-// A hole that nothing was drilled in before is bored from the drill the list names last.
-double bored_from_mm(const Work& work) {
-  double largest = 0.0;
-  for (const Tool& tool : work.tools) {
-    if (tool.kind == ToolKind::kTwistDrill && tool.diameter) largest = std::max(largest, tool.diameter->base);
-  }
-  return largest;
-}
-
-std::string head_out(const Bench& bench, const Tool& head, double on_diameter_mm) {
-  if (!head.division) return fmt::format("head out {} on diameter", bench.print.fine(on_diameter_mm));
-  const double per_division = head.division->base() * (head.reads_diameter ? 1.0 : 2.0);
-  return fmt::format("head out {} divisions, {} on diameter",
-                     quantity::fixed(on_diameter_mm / per_division, 1), bench.print.fine(on_diameter_mm));
-}
-
-void stop_before_last(Bench& bench, const HoleWork& w, const Figure& aim, double like_mm) {
-  Stop stop;
-  stop.says = fmt::format("STOP. {}: let it cool, wipe. Measure top and bottom, two ways.", w.work->feature);
-  stop.readings.push_back({"found, should be", bench.print.fine(aim.value - like_mm)});
-  stop.rule =
-      fmt::format("Left to go = {} less found. It should be about {}; if it is half or double, do NOT cut.",
-                  bench.print.fine(aim.value), bench.print.fine(like_mm));
-  bench.sheet.items.emplace_back(std::move(stop));
-}
-
-// Nobody sets a bar to a size in a hole as drilled: what it made is measured, and the head goes on from there.
-void stop_after_first(Bench& bench, const HoleWork& w, double first_mm, double next_mm) {
-  Stop stop;
-  stop.says = fmt::format("STOP. {}: wipe, measure what the first cut made.", w.work->feature);
-  stop.readings.push_back({"found, no more than", bench.print.fine(first_mm)});
-  stop.rule =
-      fmt::format("Head out for the next cut, on diameter = {} less found.", bench.print.fine(next_mm));
-  bench.sheet.items.emplace_back(std::move(stop));
-}
-
-void bore_lines(Bench& bench, const HoleWork& w, const Tool& head) {
-  const std::string& feature = w.work->feature;
-  const Figure& wanted =
-      w.hole->diameter.duty == part::Duty::kFits || w.hole->diameter.duty == part::Duty::kLocates
-          ? bench.feature_figure(feature, "diameter/aim")
-          : bench.feature_figure(feature, "diameter");
-  const double from = bored_from_mm(*w.work);
-  const std::string rpm = rpm_text(bench, fmt::format("{}/{}", feature, head.name), head, Operation::kBoring,
-                                   wanted.known() ? wanted.value : 0.0);
-  if (!wanted.known() || from <= 0.0) {
-    Line& line = place(bench.add_line(fmt::format("{}, {}", feature, head.name)), w);
-    line.expect = "NOT KNOWN";
-    return;
-  }
-  const BoringCuts cuts = boring_cuts(bench.print.system());
-  const double step = head.division ? head.division->base() * (head.reads_diameter ? 1.0 : 2.0) : 0.0;
-  const auto passes =
-      cutting::share_out(from, wanted.value, {cuts.greatest_mm, cuts.like_mm, cuts.least_mm, step});
-  bench.sheet.items.emplace_back(Note{"LOCK X AND Y. Turn the boring head round once by hand before power."});
-  for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
-    const bool last = i + 1 == passes.sizes_mm.size();
-    const double before = i == 0 ? from : passes.sizes_mm[i - 1];
-    const double size = passes.sizes_mm[i];
-    const Figure& after = bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kDiameter, size,
-                                       "metal shared out, two like cuts last (common practice)", {&wanted});
-    if (last && passes.two_like_last) stop_before_last(bench, w, wanted, size - before);
-    const bool first = i == 0 && !last;
-    Line& line = place(
-        bench.add_line(
-            last    ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
-            : first ? fmt::format("{}: bore, first cut: head out until it cuts all round, no larger than {}",
-                                  feature, bench.print.fine(size))
-                    : fmt::format("{}: bore, {}", feature, head_out(bench, head, size - before))),
-        w);
-    line.rpm = rpm;
-    line.feed = "quill, fine";
-    line.expect = last ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter))
-                       : fmt::format("{}{}", first ? "up to " : "", bench.print.fine(after.value));
-    line.to_fill = true;
-    const bool stops_anyway = passes.two_like_last && i + 2 == passes.sizes_mm.size();
-    if (first && !stops_anyway) stop_after_first(bench, w, size, passes.sizes_mm[i + 1]);
-  }
-  bench.sheet.items.emplace_back(Note{"UNLOCK X AND Y before the next place."});
 }
 
 // Room for the deepest tool below the work, and between the widest and the parallels.
@@ -322,6 +212,22 @@ void write_room(Bench& bench, const HoleWork& w) {
 
 }  // namespace
 
+Line& place(Line& line, const HoleWork& w) {
+  line.x_reads = w.x.reads;
+  line.y_reads = w.y.reads;
+  return line;
+}
+
+std::string feature_limits(const Bench& bench, const HoleWork& w, const char* figure, bool fine) {
+  const Figure& least = bench.feature_figure(w.work->feature, fmt::format("{}/least", figure));
+  const Figure& most = bench.feature_figure(w.work->feature, fmt::format("{}/most", figure));
+  return or_not_known(least, bench.print.limits(least.value, most.value, fine));
+}
+
+bool is_fine(const part::Dimension& d) {
+  return d.duty == part::Duty::kFits;
+}
+
 void write_hole(Bench& bench, const HoleWork& w) {
   write_room(bench, w);
   for (const Tool& tool : w.work->tools) {
@@ -340,7 +246,7 @@ void write_hole(Bench& bench, const HoleWork& w) {
         counterbore_line(bench, w, tool);
         break;
       case ToolKind::kBoringHead:
-        bore_lines(bench, w, tool);
+        write_bore(bench, w, tool);
         break;
       case ToolKind::kTap:
         tap_line(bench, w, tool);

@@ -114,6 +114,10 @@ Contour straight_contour(std::span<const FlatPoint> corners) {
   return contour;
 }
 
+Contour rectangle(const FlatPoint& low, const FlatPoint& high) {
+  return {{low, 0.0}, {{high.u, low.v}, 0.0}, {high, 0.0}, {{low.u, high.v}, 0.0}};
+}
+
 Contour circle(const FlatPoint& centre, double radius_mm) {
   return {{{centre.u + radius_mm, centre.v}, 1.0}, {{centre.u - radius_mm, centre.v}, 1.0}};
 }
@@ -232,6 +236,20 @@ FlatPoint farthest(const Contour& contour, double du, double dv) {
     if (e.bow > 0.0 && e.spans(e.centre + e.radius_mm * way)) offer(e.centre + e.radius_mm * way);
   }
   return best;
+}
+
+std::vector<FlatPoint> points_inside(const Contour& contour, int across) {
+  const FlatPoint low{farthest(contour, -1.0, 0.0).u, farthest(contour, 0.0, -1.0).v};
+  const FlatPoint high{farthest(contour, 1.0, 0.0).u, farthest(contour, 0.0, 1.0).v};
+  std::vector<FlatPoint> all;
+  for (int i = 0; i < across; ++i) {
+    for (int j = 0; j < across; ++j) {
+      const FlatPoint at{low.u + (i + 0.5) / across * (high.u - low.u),
+                         low.v + (j + 0.5) / across * (high.v - low.v)};
+      if (contains(contour, at)) all.push_back(at);
+    }
+  }
+  return all;
 }
 
 Contour snapped(const Contour& contour) {

@@ -2,7 +2,6 @@
 // a turned body.
 #pragma once
 
-#include <array>
 #include <span>
 #include <string>
 #include <vector>
@@ -46,6 +45,8 @@ struct ContourEdge {
 // --- making one --------------------------------------------------------------------------------------------------
 
 [[nodiscard]] Contour straight_contour(std::span<const FlatPoint> corners);
+// Sides along u and v.
+[[nodiscard]] Contour rectangle(const FlatPoint& low, const FlatPoint& high);
 [[nodiscard]] Contour circle(const FlatPoint& centre, double radius_mm);
 // The way of a round cutter from one point to another: two straights and two half circles.
 [[nodiscard]] Contour slot_contour(const FlatPoint& from, const FlatPoint& to, double width_mm);
@@ -75,6 +76,9 @@ struct RoundedCorner {
 
 // The point farthest in a direction of any length but zero; of several the same one always.
 [[nodiscard]] FlatPoint farthest(const Contour& contour, double du, double dv);
+
+// Points spread evenly over the inside: those of a grid, so many across each way, that lie in it.
+[[nodiscard]] std::vector<FlatPoint> points_inside(const Contour& contour, int across);
 
 [[nodiscard]] Contour snapped(const Contour& contour);
 void add_to(base::Hasher& hasher, const Contour& contour);

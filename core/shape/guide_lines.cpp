@@ -159,14 +159,8 @@ std::vector<OpenPoint> points(const Prism& p, Open open) {
 
 std::vector<OpenPoint> points(const ProfiledBody& p, Open open) {
   constexpr int kAcross = 12;
-  const FlatPoint low{farthest(p.contour, -1.0, 0.0).u, farthest(p.contour, 0.0, -1.0).v};
-  const FlatPoint high{farthest(p.contour, 1.0, 0.0).u, farthest(p.contour, 0.0, 1.0).v};
   std::vector<OpenPoint> all;
-  for (int i = 0; i < kAcross * kAcross; ++i) {
-    const FlatPoint at{
-        low.u + (i % kAcross + 0.5) / kAcross * (high.u - low.u),
-        low.v + (std::floor(static_cast<double>(i) / kAcross) + 0.5) / kAcross * (high.v - low.v)};
-    if (!contains(p.contour, at)) continue;
+  for (const FlatPoint& at : points_inside(p.contour, kAcross)) {
     if (has(open, Open::kStart)) all.push_back({p.frame.to_world(Point{at.u, at.v, 0.0}), -p.frame.z});
     if (has(open, Open::kEnd)) all.push_back({p.frame.to_world(Point{at.u, at.v, p.height_mm}), p.frame.z});
   }

@@ -102,6 +102,12 @@ std::string own_fault(const TurnedBody& t) {
     fault = "a half section that crosses its axis";
   return fault;
 }
+std::string accepted_for(const Primitive& primitive) {
+  const bool has_contour =
+      std::holds_alternative<ProfiledBody>(primitive) || std::holds_alternative<TurnedBody>(primitive);
+  return has_contour ? "sizes and radii that find room beside each other" : "";
+}
+
 template <typename Other>
 std::string own_fault(const Other& /*sizes say it all*/) {
   return "";
@@ -269,7 +275,7 @@ Result<Primitive> checked(const Primitive& primitive, std::string_view subject) 
     }
   }
   const std::string fault = std::visit([](const auto& p) { return own_fault(p); }, primitive);
-  if (!fault.empty()) return fail(Code::kValueNotAccepted, fault, {}, subject);
+  if (!fault.empty()) return fail(Code::kValueNotAccepted, fault, accepted_for(primitive), subject);
   return primitive;
 }
 

@@ -3,15 +3,13 @@
 #include <cassert>
 #include <limits>
 
+#include "core/shape/local_ray.hpp"
 #include "core/shape/profile.hpp"
 
 namespace sparewright::shape {
 namespace {
 
 constexpr double kEndless = std::numeric_limits<double>::infinity();
-// A direction this near to square to a normal counts as parallel to the face: over 1 m it strays 1e-10 mm.
-constexpr double kParallel = 1e-13;
-
 // An interval under construction. Starts as the whole line.
 struct Clip {
   double enter = -kEndless;
@@ -54,15 +52,6 @@ void clip_plane(Clip& clip, double s, double ds) {
   }
 }
 
-struct LocalRay {
-  Point o;
-  Vector d;
-};
-
-LocalRay in_frame(const Ray& ray, const Frame& frame) {
-  return {frame.to_local(ray.origin), frame.to_local(ray.direction)};
-}
-
 std::optional<Interval> cross(const HalfSpace& h, const Ray& ray) {
   Clip clip;
   clip_plane(clip, dot(ray.origin - h.frame.origin, h.frame.z), dot(ray.direction, h.frame.z));
@@ -91,32 +80,6 @@ std::optional<Interval> cross(const Prism& p, const Ray& ray) {
     clip_plane(clip, nu * (r.o.x - a.u) + nv * (r.o.y - a.v), nu * r.d.x + nv * r.d.y);
   }
   return clip.done();
-}
-
-// The ray's distance from the axis squared is flat * (t - nearest)^2 + least2; at t its height is z + t * dz.
-struct AboutAxis {
-  double flat = 0.0;
-  double nearest = 0.0;
-  double least2 = 0.0;
-  double z = 0.0;
-  double dz = 0.0;
-};
-
-AboutAxis about_axis(const LocalRay& r) {
-  AboutAxis a;
-  a.z = r.o.z;
-  a.dz = r.d.z;
-  a.flat = r.d.x * r.d.x + r.d.y * r.d.y;
-  if (a.flat < kParallel * kParallel) {
-    a.flat = 0.0;
-    a.least2 = r.o.x * r.o.x + r.o.y * r.o.y;
-    return a;
-  }
-  a.nearest = -(r.o.x * r.d.x + r.o.y * r.d.y) / a.flat;
-  const double x = r.o.x + a.nearest * r.d.x;
-  const double y = r.o.y + a.nearest * r.d.y;
-  a.least2 = x * x + y * y;
-  return a;
 }
 
 // Keeps what is inside the mantle radius = w0 + w1 * s where that is positive, s = t - nearest: the solutions
@@ -163,13 +126,12 @@ std::optional<Interval> cross(const Shape& shape, const Ray& ray) {
   clip_slab(clip, local.o.z, local.d.z, profile.start_mm(), profile.end_mm());
   if (clip.empty()) return std::nullopt;
   const AboutAxis about = about_axis(local);
-  const double z_nearest = about.z + about.nearest * about.dz;
   for (std::size_t i = 0; i + 1 < corners.size() && !clip.empty(); ++i) {
     const FlatPoint& a = corners[i];
     const FlatPoint& b = corners[i + 1];
     if (a.v == b.v) continue;  // an end face: the slab has it
     const double slope = (b.u - a.u) / (b.v - a.v);
-    clip_mantle(clip, about, a.u + slope * (z_nearest - a.v), slope * about.dz);
+    clip_mantle(clip, about, a.u + slope * (about.z - a.v), slope * about.dz);
   }
   return clip.done();
 }

@@ -4,7 +4,7 @@
 #include <array>
 #include <cmath>
 
-#include "core/shape/ray.hpp"
+#include "core/shape/local_ray.hpp"
 #include "core/shape/roots.hpp"
 
 namespace sparewright::shape {
@@ -12,20 +12,6 @@ namespace {
 
 // A stretch shorter than this is where two crossings are one.
 constexpr double kApart_mm = 1e-10;
-// A direction this near to square to an axis counts as square to it.
-constexpr double kParallel = 1e-13;
-
-struct LocalRay {
-  Point o;
-  Vector d;
-
-  [[nodiscard]] Point at(double t) const { return o + t * d; }
-};
-
-LocalRay in_frame(const Ray& ray, const Frame& frame) {
-  return {frame.to_local(ray.origin), frame.to_local(ray.direction)};
-}
-
 // The stretches between crossings whose middles are inside, joined where they meet.
 template <typename IsInside>
 std::vector<Interval> stretches(std::vector<double> crossings, const IsInside& is_inside) {
@@ -65,33 +51,6 @@ void cross_flat(std::vector<double>& crossings, const LocalRay& r, const Contour
   const double across = du * r.d.y - dv * r.d.x;
   if (std::abs(across) < kParallel * std::hypot(du, dv)) return;
   crossings.push_back((dv * (r.o.x - e.from.u) - du * (r.o.y - e.from.v)) / across);
-}
-
-// The ray's distance from the axis squared is flat * s^2 + least2, and its height z + s * dz; s = t - nearest.
-struct AboutAxis {
-  double flat = 0.0;
-  double nearest = 0.0;
-  double least2 = 0.0;
-  double z = 0.0;
-  double dz = 0.0;
-
-  [[nodiscard]] FlatPoint at(double s) const { return {std::sqrt(flat * s * s + least2), z + s * dz}; }
-};
-
-AboutAxis about_axis(const LocalRay& r) {
-  AboutAxis a;
-  a.flat = r.d.x * r.d.x + r.d.y * r.d.y;
-  if (a.flat < kParallel * kParallel) {
-    a.flat = 0.0;
-    a.least2 = r.o.x * r.o.x + r.o.y * r.o.y;
-  } else {
-    a.nearest = -(r.o.x * r.d.x + r.o.y * r.d.y) / a.flat;
-    const Point foot = r.at(a.nearest);
-    a.least2 = foot.x * foot.x + foot.y * foot.y;
-  }
-  a.z = r.o.z + a.nearest * r.d.z;
-  a.dz = r.d.z;
-  return a;
 }
 
 // The face a straight edge makes: a plane, or a cone or cylinder with radius w0 + w1 s along the ray.

@@ -76,12 +76,7 @@ std::vector<Point> points(const ProfiledBody& p) {
         all.push_back({on.u, on.v, middle_of(up, kUp) * p.height_mm});
     }
   }
-  const FlatPoint low{farthest(p.contour, -1.0, 0.0).u, farthest(p.contour, 0.0, -1.0).v};
-  const FlatPoint high{farthest(p.contour, 1.0, 0.0).u, farthest(p.contour, 0.0, 1.0).v};
-  for (int i = 0; i < kAcross * kAcross; ++i) {
-    const FlatPoint at{low.u + middle_of(i % kAcross, kAcross) * (high.u - low.u),
-                       low.v + middle_of(i / kAcross, kAcross) * (high.v - low.v)};
-    if (!contains(p.contour, at)) continue;
+  for (const FlatPoint& at : points_inside(p.contour, kAcross)) {
     all.push_back({at.u, at.v, 0.0});
     all.push_back({at.u, at.v, p.height_mm});
   }

@@ -14,7 +14,8 @@ std::optional<ledger::Query> repeats_apart(const Reading& reading, const Instrum
   const auto [least, most] =
       std::minmax_element(reading.repeats.begin(), reading.repeats.end(),
                           [](const auto& a, const auto& b) { return a.base < b.base; });
-  // Each of the two out by twice the permissible error, and a step of the scale: common practice.
+  // Each of the two out by twice the permissible error, and a step of the scale. A choice made here, without a source: what
+  // is within the error has to be silent, and a digit misread lies far outside it.
   const double explained = 4.0 * instrument.good_to.base + instrument.reads.base;
   const double apart = most->base - least->base;
   if (apart <= explained) return std::nullopt;

@@ -56,6 +56,20 @@ TEST_F(Commands, SheetsReadAsApproved) {
   EXPECT_TRUE(tests::golden("cli/bracket.sheets.txt", read("sheet.txt")));
 }
 
+// The test jobs hold every form of a feature; each of them has been looked at as a picture.
+TEST_F(Commands, EveryFormBecomesASolid) {
+  const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
+  for (const auto& entry : std::filesystem::directory_iterator(jobs))
+    std::filesystem::copy(entry.path(), at(""));
+  for (const std::string job : {"drive_shaft", "pump_cover"}) {
+    const Ran check = run("check " + job + ".job.toml");
+    EXPECT_EQ(check.status, 0) << check.out << check.err;
+    const Ran solid = run("solid " + job + ".job.toml -o " + job + ".step");
+    EXPECT_EQ(solid.status, 0) << solid.err;
+    EXPECT_THAT(read(job + ".step"), StartsWith("ISO-10303-21;"));
+  }
+}
+
 TEST_F(Commands, SheetsAndSolidAreTheSameBytesEveryTime) {
   for (const char* command : {"sheets", "solid"}) {
     const Ran first = run(std::string(command) + " bracket.job.toml -o -");

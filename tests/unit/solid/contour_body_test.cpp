@@ -55,8 +55,7 @@ TEST(ContourBody, AGrooveRoundABar) {
               (625.0 * 80.0 * 40.0 - 225.0 * 4.0 * 32.0) / (625.0 * 80.0 - 225.0 * 4.0), 1e-9);
 }
 
-// Turned to 30 over 40 from the end, with a shoulder radius of 3: the corner keeps r^2 (1 - pi/4) of its section, its
-// centroid at R + 3 - 2 r^2 .. by Pappus, taken from contour.hpp's own centroid which is tested on its own.
+// Turned to 30 over 40 from the end, with a shoulder radius of 3.
 TEST(ContourBody, AShoulderWithAFillet) {
   const std::array corners{shape::RoundedCorner{{15.0, 40.0}}, shape::RoundedCorner{{26.0, 40.0}},
                            shape::RoundedCorner{{26.0, 81.0}}, shape::RoundedCorner{{15.0, 81.0}}};
