@@ -248,6 +248,12 @@ std::vector<part::Feature> read_features(const TableReader& job, part::BlankShap
   for (const TableReader& in : job.tables("feature")) {
     part::Feature feature;
     feature.name = in.text("name").value_or("");
+    if (const auto name = in.node().find("name");
+        name && (feature.name.empty() || feature.name.find('/') != std::string::npos)) {
+      in.problems().add(
+          text::failure_at(*name, Code::kValueNotAccepted, feature.name,
+                           "a name of one letter or more, without '/': numbers are called by it"));
+    }
     if (in.text("kind") == "flat") {
       feature.shape = read_flat(in, names);
     } else if (auto formed = read_form(in, blank, names)) {

@@ -100,6 +100,19 @@ void read_pick_up(const TableReader& in, const shop::Shop& shop, route::Setup& s
   }
 }
 
+// A feature is made once and a tool used once for it: their numbers are called by these names.
+void refuse_twice(const TableReader& in, const text::Node& node, std::string_view subject,
+                  std::string_view accepted) {
+  auto failure = text::failure_at(node, Code::kNameTwice, node.typed(), accepted);
+  failure.subject = subject;
+  in.problems().add(std::move(failure));
+}
+
+bool makes(const route::Setup& setup, const std::string& feature) {
+  return std::any_of(setup.works.begin(), setup.works.end(),
+                     [&](const route::Work& work) { return work.feature == feature; });
+}
+
 void read_works(const TableReader& in, const shop::Shop& shop, const Names& names, route::Setup& setup) {
   for (const TableReader& table : in.tables("do")) {
     route::Work work;
@@ -107,10 +120,16 @@ void read_works(const TableReader& in, const shop::Shop& shop, const Names& name
     if (std::find(names.features.begin(), names.features.end(), work.feature) == names.features.end()) {
       refuse(in, *table.node().find("make"), Code::kNotInTheJob, "feature", names.features);
     }
+    if (makes(setup, work.feature))
+      refuse_twice(in, *table.node().find("make"), "feature made", "each feature once, in one setup");
     const auto tools = table.node().find("with");
     for (const text::Node& node : *tools) {
       const shop::Tool* tool = shop::find_tool(shop, node.typed());
-      if (tool != nullptr) {
+      const bool again = std::any_of(work.tools.begin(), work.tools.end(),
+                                     [&](const shop::Tool& other) { return other.name == node.typed(); });
+      if (again) {
+        refuse_twice(in, node, "tool", "each tool once for a feature");
+      } else if (tool != nullptr) {
         work.tools.push_back(*tool);
       } else {
         refuse(in, node, Code::kNotInTheShop, "tool", names_of(shop.tools));
@@ -140,6 +159,14 @@ route::Plan read_plan(const TableReader& job, const shop::Shop& shop, const Name
     read_holding(in, shop, setup);
     read_pick_up(in, shop, setup);
     read_works(in, shop, names, setup);
+    for (const TableReader& made : in.tables("do")) {
+      const auto feature = made.node().find("make");
+      const bool earlier =
+          feature && std::any_of(plan.setups.begin(), plan.setups.end(), [&](const route::Setup& other) {
+            return makes(other, std::string(feature->typed()));
+          });
+      if (earlier) refuse_twice(in, *feature, "feature made", "each feature once, in one setup");
+    }
     const bool twice = std::any_of(plan.setups.begin(), plan.setups.end(),
                                    [&](const route::Setup& other) { return other.op == setup.op; });
     if (twice) {

@@ -215,6 +215,33 @@ TEST(NotKnown, NamesTheReadingThatIsABound) {
   EXPECT_THAT(verdict.missing, testing::ElementsAre("reading/pin"));
 }
 
+// --- names that would be two numbers' ------------------------------------------------------------------------------
+TEST(Names, AFeatureMadeTwiceIsToldAtItsPlace) {
+  const std::string drilled = hole("\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500\"");
+  const std::string once = "[[setup.do]]\nmake = \"bore\"\nwith = [\"drill 1/2\"]\n";
+  EXPECT_EQ(tests::troubles_of(job_with(drilled + setup_with(once))), "");
+  EXPECT_THAT(tests::troubles_of(job_with(drilled + setup_with(once + once))),
+              HasSubstr("each feature once"));
+  std::string later = setup_with(once);
+  later.replace(later.find("op = 10"), 7, "op = 20");
+  EXPECT_THAT(tests::troubles_of(job_with(drilled + setup_with(once) + later)),
+              HasSubstr("each feature once"));
+}
+
+TEST(Names, AToolNamedTwiceForAFeatureIsToldAtItsPlace) {
+  EXPECT_THAT(tests::troubles_of(
+                  made_with("how = \"drilled\"\ndiameter = \"0.500\"", "\"drill 1/2\", \"drill 1/2\"")),
+              HasSubstr("each tool once"));
+}
+
+TEST(Names, OfAFeatureHaveALetterAndNoSlash) {
+  for (const std::string name : {"", "bore/at x"}) {
+    std::string text = hole("\"2\"", "\"1.5\"", "how = \"drilled\"\ndiameter = \"0.500\"");
+    text.replace(text.find("\"bore\""), 6, "\"" + name + "\"");
+    EXPECT_THAT(tests::troubles_of(job_with(text)), HasSubstr("without '/'"));
+  }
+}
+
 // --- sizes that cannot be ----------------------------------------------------------------------------------------
 TEST(Sizes, OfNothingOrLessAreToldAtTheirPlace) {
   for (const std::string depth : {"-0.500", "0"}) {
