@@ -137,10 +137,10 @@ inline std::vector<ClosedForm> turned_bars() {
 // Blanks of other kinds.
 inline std::vector<ClosedForm> other_blanks() {
   const shape::Cutter bore{"bore", shape::Cylinder{{}, 6.0, 40.0}, shape::Open::kThrough};
-  const double hexagon = std::sqrt(3.0) / 2 * 24.0 * 24.0;
+  const double section = hexagon(24.0);
   ClosedForm hex{"hexagon bar, bored", shape::hexagonal_prism({}, 24.0, 40.0), {bore}, {}, {}};
-  hex.pieces = {carried(hexagon, 40.0, {0.0, 0.0, 20.0}), gone(cylinder_piece({}, kUp, 12.0, 40.0))};
-  hex.faces = {facing_up(40.0, hexagon - disc(12.0)),
+  hex.pieces = {carried(section, 40.0, {0.0, 0.0, 20.0}), gone(cylinder_piece({}, kUp, 12.0, 40.0))};
+  hex.faces = {facing_up(40.0, section - disc(12.0)),
                {{12.0, 0.0, 0.0}, kAlongX, 24.0 / std::sqrt(3.0) * 40.0}};
   const std::vector<Piece> taper_pieces{cone_piece({}, kUp, 40.0, 80.0),
                                         gone(cone_piece({0.0, 0.0, 40.0}, kUp, 20.0, 40.0))};

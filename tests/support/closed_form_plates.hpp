@@ -106,7 +106,7 @@ inline std::vector<ClosedForm> drilled_plates() {
 inline std::vector<ClosedForm> milled_plates() {
   using shape::Open;
   const Open ends = Open::kYLow | Open::kYHigh;
-  const double hexagon = std::sqrt(3.0) / 2 * 14.0 * 14.0;
+  const double socket = hexagon(14.0);
   return {
       plate_form("step",
                  {shape::milled_box("step", {}, {75.0, 0.0, 8.0}, {100.0, 60.0, 20.0},
@@ -154,8 +154,8 @@ inline std::vector<ClosedForm> milled_plates() {
       plate_form("hexagon socket",
                  {{"hex", shape::hexagonal_prism(shape::Frame::along({30.0, 30.0, 20.0}, kDown), 14.0, 9.0),
                    Open::kStart}},
-                 {carried(hexagon, 9.0, {30.0, 30.0, 15.5})},
-                 {facing_up(20.0, kTop_mm2 - hexagon), facing_up(11.0, hexagon)}),
+                 {carried(socket, 9.0, {30.0, 30.0, 15.5})},
+                 {facing_up(20.0, kTop_mm2 - socket), facing_up(11.0, socket)}),
       // Ten wide and five deep, carried on 1 mm over the top at its own slope.
       plate_form("V groove", {groove({{-6.0, -1.0}, {6.0, -1.0}, {0.0, 5.0}})},
                  {carried(25.0, 60.0, {50.0, 30.0, 20.0 - 5.0 / 3.0})},

@@ -74,6 +74,14 @@ inline Piece carried(double area_mm2, double height, const shape::Point& middle)
   return {area_mm2 * height, middle};
 }
 
+// A hexagon whose corners are rounded to a nanometre, as the product rounds them: two trapezia beside its middle line.
+inline double hexagon(double across_flats) {
+  constexpr double kNanometres = 1e6;
+  const auto rounded = [](double x) { return std::round(x * kNanometres) / kNanometres; };
+  const double side = across_flats / std::sqrt(3.0);
+  return across_flats * (rounded(side) + rounded(side / 2));
+}
+
 // The segment of a disc above a line `high` over its middle: area, chord, and how high its centroid lies.
 struct Segment {
   double area = 0.0;
