@@ -91,5 +91,35 @@ TEST(TangentWall, CrossHoleBesideAGroove) {
   });
 }
 
+// A bore along a face, its end in the metal: what touches is a line.
+TEST(TangentWall, BoreUnderAFace) {
+  const auto towards = [](double centre_z, std::string_view face) {
+    const Recipe part =
+        plate({flat_bottomed_hole("bore", {0.0, 30.0, centre_z}, {1.0, 0.0, 0.0}, dia(12.0), mm(57.0))});
+    for (const FaceWall& one : walls_to_outside(part.work(), 0)) {
+      if (one.face == face) return one.wall;
+    }
+    return Wall{};
+  };
+  EXPECT_EQ(towards(6.0, "z low").kind, WallKind::kTangent);
+  EXPECT_EQ(towards(14.0, "z high").kind, WallKind::kTangent);
+  EXPECT_EQ(towards(6.0, "z low").at_least_mm, 0.0);
+  EXPECT_EQ(towards(6.0 - kHundredth_mm, "z low").kind, WallKind::kOpen);
+  EXPECT_EQ(towards(6.0 + kHundredth_mm, "z low").kind, WallKind::kMetal);
+  EXPECT_NEAR(towards(6.0 + kHundredth_mm, "z low").least_mm, kHundredth_mm, kWallAccuracy_mm);
+}
+
+TEST(TangentWall, BoreUnderAFaceIsNeverThickEnough) {
+  for (const double limit_mm : {1e-5, 1e-3, 1.0, 100.0}) {
+    const Recipe part =
+        plate({flat_bottomed_hole("bore", {34.0, 15.0, 10.0}, {1.0, 0.0, 0.0}, dia(20.0), mm(17.0))});
+    for (const FaceWall& one : walls_to_outside(part.work(), 0, limit_mm)) {
+      if (one.face == "z low" || one.face == "z high") {
+        EXPECT_EQ(one.wall.kind, WallKind::kTangent) << one.face << " " << limit_mm;
+      }
+    }
+  }
+}
+
 }  // namespace
 }  // namespace sparewright::shape
