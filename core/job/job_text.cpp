@@ -6,6 +6,7 @@
 #include "core/job/job.hpp"
 #include "core/job/old_part_text.hpp"
 #include "core/job/part_text.hpp"
+#include "core/job/pattern_text.hpp"
 #include "core/job/route_text.hpp"
 #include "core/job/shapes.hpp"
 #include "core/job/vocabulary.hpp"
@@ -25,7 +26,9 @@ Names names_for(const TableReader& in, const survey::Survey& survey) {
   for (const survey::Instrument& instrument : survey.instruments)
     names.instruments.push_back(instrument.name);
   for (const TableReader& feature : in.tables("feature")) {
-    if (const auto name = feature.text("name")) names.features.push_back(*name);
+    const std::vector<std::string> made = names_made_by(feature);
+    if (made.size() > 1) names.rows[feature.text("name").value_or("")] = made;
+    names.features.insert(names.features.end(), made.begin(), made.end());
   }
   return names;
 }

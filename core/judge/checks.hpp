@@ -30,7 +30,10 @@ struct Made {
   const route::Work& work;
   const part::Feature& feature;
 
-  [[nodiscard]] const part::Hole* hole() const { return std::get_if<part::Hole>(&feature.shape); }
+  // A hole whose cuts are worked out; none for all else.
+  [[nodiscard]] const part::Hole* hole() const {
+    return part::cuts_are_worked_out(feature) ? std::get_if<part::Hole>(&feature.shape) : nullptr;
+  }
 };
 // In the order of work.
 [[nodiscard]] std::vector<Made> all_made(const Subject& subject);

@@ -55,6 +55,13 @@ void write_clearance_asked(Pen& pen, const Hole& hole, const Surroundings& surro
 void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   const Surroundings& s = part.surroundings;
   write_dimension(pen, "diameter", hole.diameter, s, CutMakesIt::kLarger);
+  if (hole.by_angle) {
+    write_dimension(pen, hole.by_angle->is_diameter ? "bolt circle" : "radius", hole.by_angle->radius, s,
+                    CutMakesIt::kNeither);
+    write_dimension(pen, "angle", hole.by_angle->angle, s, CutMakesIt::kNeither);
+  }
+  if (hole.around_bar) write_dimension(pen, "around bar", *hole.around_bar, s, CutMakesIt::kNeither);
+  if (hole.lean) write_dimension(pen, "lean", hole.lean->angle, s, CutMakesIt::kNeither);
   for (const auto& [axis, position] : hole.at) {
     const Written distance = write_dimension(pen, name_of(axis), position.distance, s, CutMakesIt::kNeither);
     write_at(pen, part, axis, position, *distance.nominal, fmt::format("at {}", name_of(axis)));
@@ -63,6 +70,10 @@ void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   if (hole.counterbore) {
     write_dimension(pen, "counterbore diameter", hole.counterbore->diameter, s, CutMakesIt::kLarger);
     write_dimension(pen, "counterbore depth", hole.counterbore->depth, s, CutMakesIt::kLarger);
+  }
+  if (hole.countersink) {
+    write_dimension(pen, "countersink diameter", hole.countersink->diameter, s, CutMakesIt::kLarger);
+    write_dimension(pen, "countersink angle", hole.countersink->angle, s, CutMakesIt::kNeither);
   }
   write_clearance_asked(pen, hole, s);
   write_start(pen, part, hole);
