@@ -142,6 +142,10 @@ std::vector<std::string> measured_from(const part::Feature& feature) {
   } else if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) {
     for (const auto& [axis, position] : formed->at)
       add(position);
+    for (const part::ProfileCorner& corner : formed->corners) {
+      add(corner.first);
+      add(corner.second);
+    }
     if (!formed->of.empty()) others.push_back(formed->of);
   } else if (const auto& flat = std::get<part::Flat>(feature.shape); flat.region) {
     add(flat.region->start);
@@ -277,6 +281,7 @@ std::vector<part::Feature> read_features(const TableReader& job, part::BlankShap
     }
   }
   find_holes(tables, features);
+  find_chucking_pieces(features);
   refuse_doubles_and_circles(job, tables, features);
   return features;
 }

@@ -130,11 +130,12 @@ struct DeviationFigures {
   const Figure* upper = nullptr;
 };
 
-// Of a length or of an angle.
+// Of a length, an angle or a plain number.
 DeviationFigures write_deviations(Pen& pen, std::string_view local, quantity::Kind of, double lower,
                                   double upper, Origin origin, const std::string& typed,
                                   const std::string& source) {
-  const auto kind = of == quantity::Kind::kAngle ? of : quantity::Kind::kLength;
+  const bool is_length = of != quantity::Kind::kAngle && of != quantity::Kind::kNumber;
+  const auto kind = is_length ? quantity::Kind::kLength : of;
   return {&stated(pen, below(local, "lower deviation"), kind, lower, origin, typed, source),
           &stated(pen, below(local, "upper deviation"), kind, upper, origin, typed, source)};
 }
@@ -191,6 +192,8 @@ DeviationFigures deviations_of(Pen& pen, std::string_view local, const Dimension
   if (d.kind == quantity::Kind::kAngle)
     return write_deviations(pen, local, d.kind, -kGeneralAngle_rad, kGeneralAngle_rad, Origin::kDefault,
                             "±1 degree", "general tolerance of angles, common practice");
+  if (d.kind == quantity::Kind::kNumber)  // a taper is as good as its reamer
+    return write_deviations(pen, local, d.kind, 0.0, 0.0, Origin::kChoice, "", "as written: not a size");
   const auto& band = general_band(d, surroundings.general);
   return write_deviations(pen, local, d.kind, band.lower, band.upper,
                           surroundings.general.given ? Origin::kChoice : Origin::kDefault, band.typed,

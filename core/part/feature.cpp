@@ -157,6 +157,15 @@ std::vector<NamedDimension> dimensions_of(const Feature& feature) {
   if (const auto* formed = std::get_if<Formed>(&feature.shape)) {
     for (const auto& [axis, position] : formed->at)
       all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
+    const auto axes = axes_in(formed->side);
+    for (std::size_t i = 0; i < formed->corners.size(); ++i) {
+      const ProfileCorner& corner = formed->corners[i];
+      const auto local = [&](std::string_view name) { return fmt::format("corner {}/{}", i + 1, name); };
+      all.push_back({local(name_of(axes[0])), &corner.first.distance, from_words(corner.first)});
+      all.push_back({local(name_of(axes[1])), &corner.second.distance, from_words(corner.second)});
+      if (corner.fillet) all.push_back({local("fillet"), &*corner.fillet, ""});
+      if (corner.arc) all.push_back({local("arc"), &*corner.arc, ""});
+    }
     for (const FormSize& size : row_of(formed->form).sizes) {
       const auto found = formed->sizes.find(size.name);
       if (found != formed->sizes.end())

@@ -24,24 +24,6 @@ shape::Point point(const shape::Vector& v) {
   return {v.x, v.y, v.z};
 }
 
-shape::Open open_side(Face face) {
-  switch (face) {
-    case Face::kLeftEnd:
-      return shape::Open::kXLow;
-    case Face::kRightEnd:
-      return shape::Open::kXHigh;
-    case Face::kFront:
-      return shape::Open::kYLow;
-    case Face::kBack:
-      return shape::Open::kYHigh;
-    case Face::kUnderside:
-      return shape::Open::kZLow;
-    case Face::kTop:
-      break;
-  }
-  return shape::Open::kZHigh;
-}
-
 shape::Cutter flat_cutter(const Feature& feature, const Flat& flat, const Ask& ask) {
   const Axis axis = axis_of(flat.side);
   const Face closed = opposite(flat.side);
