@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/handbook/bar_stock.hpp"
+#include "core/job/casting_text.hpp"
 #include "core/job/form_text.hpp"
 #include "core/job/hole_text.hpp"
 #include "core/job/pattern_text.hpp"
@@ -237,13 +238,15 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
   for (part::BlankSize& size : blank.sizes)
     size.found_with = with.value_or("");
   if (blank.bore) blank.bore->found_with = with.value_or("");
-  if (in.node().find("found") && !with) {
+  read_casting(in, names, blank);
+  const bool has_found = in.node().find("found") || in.node().find("rough") || in.node().find("cored");
+  if (has_found && !with) {
     base::Failure failure;
     failure.code = Code::kKeyMissing;
     failure.subject = "blank";
     failure.found = "found_with";
     failure.accepted = "the instrument the sizes were found with";
-    failure.place = in.node().find("found")->place();
+    failure.place = in.node().place();
     in.problems().add(std::move(failure));
   }
   return blank;

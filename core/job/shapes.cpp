@@ -109,6 +109,24 @@ Shape blank() {
       field("size", blank_sizes("a nominal size")).required().says("as it is sold"),
       field("found", blank_sizes("a size found")).says("as the piece in hand measures"),
       field("found_with", free_text("an instrument")).says("the instrument it was found with"),
+      field("rough",
+            list_of(table({field("side", word_of(kFaces)).required().says("a side that is machined"),
+                           field("uneven", measure(Kind::kLength))
+                               .required()
+                               .says("how far its lowest spot lies below the size; 0 where it is flat")})))
+          .says("of a casting: its rough faces"),
+      field(
+          "cored",
+          list_of(table(
+              {field("name", free_text()).required().says("what the sheets call it"),
+               field("into", word_of(kFaces)).says("the side it starts on; top where left out"),
+               field("at", table({field("x", measure(Kind::kLength)), field("y", measure(Kind::kLength)),
+                                  field("z", measure(Kind::kLength))}))
+                   .required()
+                   .says("its middle as found, from left end, front and underside as cast"),
+               field("diameter", measure(Kind::kDiameter)).required().says("its largest as found"),
+               field("finished_by", free_text("a hole")).required().says("the feature that cleans it up")})))
+          .says("of a casting: holes cast in, right through"),
   });
 }
 

@@ -43,7 +43,9 @@ inline constexpr std::array kBlanks{
     Meaning{"square bar", part::BlankShape::kSquareBar, "lies along x"},
     Meaning{"round bar", part::BlankShape::kRoundBar, "lies along x"},
     Meaning{"hex bar", part::BlankShape::kHexBar, "lies along x, a flat up"},
-    Meaning{"tube", part::BlankShape::kTube, "lies along x"}};
+    Meaning{"tube", part::BlankShape::kTube, "lies along x"},
+    Meaning{"casting", part::BlankShape::kCasting,
+            "by its overall sizes, with its rough faces and cored holes"}};
 
 inline constexpr std::array kMakes{
     Meaning{"drilled", part::HoleMake::kDrilled, "with a twist drill"},

@@ -11,6 +11,7 @@ namespace sparewright::judge {
 
 using Stages = std::vector<ledger::Stage>;
 
+void add_share_out_checks(const Subject& subject, Stages& stages);
 void add_bush_checks(const Subject& subject, Stages& stages);
 void add_bite_checks(const Subject& subject, Stages& stages);
 void add_fit_checks(const Subject& subject, Stages& stages);

@@ -131,7 +131,10 @@ void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const 
         runs_through(work.cuts[cut].body, work.cuts[other].body, std::get<part::Formed>(neighbour->shape),
                      feature))
       continue;
-    take(thinnest, shape::wall_between(work, cut, other, limit), cut, other, name);
+    const shape::Wall wall = shape::wall_between(work, cut, other, limit);
+    // Air that was in the blank is there to be met.
+    if (neighbour == nullptr && wall.kind == shape::WallKind::kOpen) continue;
+    take(thinnest, wall, cut, other, name);
   }
 }
 

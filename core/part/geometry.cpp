@@ -91,6 +91,23 @@ shape::Blank blank_body(const Blank& blank, const Ask& ask) {
   return {std::string(name_of(blank.shape)), shape::Box{shape::Frame{}, size}};
 }
 
+namespace {
+
+// Air that is in the blank from the start.
+shape::Cutter cored_hole(const CoredHole& hole, const Ask& ask) {
+  const std::string below = fmt::format("blank/cored {}/", hole.name);
+  shape::Vector entry;
+  component(entry, axis_of(hole.into)) = ask(blank_side_path(hole.into));
+  for (const Axis axis : axes_in(hole.into))
+    component(entry, axis) = ask(fmt::format("{}at {}", below, name_of(axis)));
+  const double through =
+      std::abs(ask(blank_side_path(hole.into)) - ask(blank_side_path(opposite(hole.into))));
+  return shape::through_hole(hole.name, point(entry), -outward(hole.into),
+                             Diameter::from_base(ask(below + "diameter")), Length::from_base(through));
+}
+
+}  // namespace
+
 base::Result<shape::Recipe> recipe_of(const Blank& blank, std::span<const Feature* const> made,
                                       const Ask& ask) {
   std::vector<shape::Cutter> cutters;
@@ -101,6 +118,8 @@ base::Result<shape::Recipe> recipe_of(const Blank& blank, std::span<const Featur
                                           {1.0, 0.0, 0.0}, Diameter::from_base(ask("blank/bore")),
                                           Length::from_base(length)));
   }
+  for (const CoredHole& hole : blank.cored)
+    cutters.push_back(cored_hole(hole, ask));
   for (const Feature* feature : made) {
     for (shape::Cutter& cutter : cutters_of(*feature, ask))
       cutters.push_back(std::move(cutter));

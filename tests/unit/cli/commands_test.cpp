@@ -61,7 +61,7 @@ TEST_F(Commands, EveryFormBecomesASolid) {
   const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
   for (const auto& entry : std::filesystem::directory_iterator(jobs))
     std::filesystem::copy(entry.path(), at(""));
-  for (const std::string job : {"drive_shaft", "pump_cover", "shift_lever", "crank_pin"}) {
+  for (const std::string job : {"drive_shaft", "pump_cover", "shift_lever", "crank_pin", "pump_body"}) {
     const Ran check = run("check " + job + ".job.toml");
     EXPECT_EQ(check.status, 0) << check.out << check.err;
     const Ran solid = run("solid " + job + ".job.toml -o " + job + ".step");
