@@ -39,6 +39,26 @@ base::Failure no_recipe(const std::string& subject, const ledger::Figure& volume
   return failure;
 }
 
+// 1, 2, ...; nothing where it is a name.
+std::optional<std::size_t> piece_number(const std::string& piece) {
+  if (piece.empty() || piece.size() > 4 || piece.find_first_not_of("0123456789") != std::string::npos)
+    return std::nullopt;
+  return static_cast<std::size_t>(std::stoul(piece));
+}
+
+// A bush is the only piece that has a recipe of its own.
+base::Result<std::string> bush_recipe(const part::Part& part, const std::string& name) {
+  std::vector<std::string> known;
+  for (const part::Feature& feature : part.features) {
+    const auto* formed = std::get_if<part::Formed>(&feature.shape);
+    if (formed == nullptr || formed->form != part::Form::kBush) continue;
+    if (feature.name == name) return part::feature_path(name) + "/recipe";
+    known.push_back(feature.name);
+  }
+  known.emplace_back("1, 2, ... for what a split leaves");
+  return base::fail(base::Code::kNotInTheJob, name, base::known_words(name, known), "piece");
+}
+
 std::vector<std::string> order_lines(const route::SetupSheet& sheet) {
   std::vector<std::string> lines;
   for (const route::Item& item : sheet.items) {
@@ -155,18 +175,25 @@ Outcome<std::string> Session::sheets_pdf(Paper paper) {
   return *pdf;
 }
 
-Outcome<std::string> Session::solid_file(SolidFile kind, std::optional<int> after_op) {
+Outcome<std::string> Session::solid_file(SolidFile kind, const SolidAsked& asked) {
   std::string path(part::kRecipe);
   std::string name = inside_->job.title;
-  if (after_op) {
-    const auto after = route::recipe_path_after(inside_->job.subject.route.plan, *after_op);
+  if (asked.after_op) {
+    const auto after = route::recipe_path_after(inside_->job.subject.route.plan, *asked.after_op);
     if (!after) return failed(after.error());
     path = *after;
-    name += fmt::format(", after op {}", *after_op);
+    name += fmt::format(", after op {}", *asked.after_op);
+  }
+  const auto number = piece_number(asked.piece);
+  if (!asked.piece.empty() && !number) {
+    const auto bush = bush_recipe(inside_->job.subject.route.part, asked.piece);
+    if (!bush) return failed(bush.error());
+    path = *bush;
+    name += ", " + asked.piece;
   }
   const auto recipe = inside_->ledger.value<shape::Recipe>(path);
   if (!recipe) return failed(no_recipe(name, inside_->ledger.get("part/volume")));
-  const auto bytes = solid_bytes(*recipe, name, kind);
+  const auto bytes = number ? piece_bytes(*recipe, name, kind, *number) : solid_bytes(*recipe, name, kind);
   if (!bytes) return failed(bytes.error());
   return *bytes;
 }

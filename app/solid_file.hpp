@@ -14,4 +14,8 @@ namespace sparewright::app {
 [[nodiscard]] base::Result<std::string> solid_bytes(const shape::Recipe& recipe, std::string_view name,
                                                     SolidFile kind);
 
+// One piece of what has come apart, in a frame of its own: 1 is the largest. Fails with kNotInTheJob where there are fewer.
+[[nodiscard]] base::Result<std::string> piece_bytes(const shape::Recipe& recipe, std::string_view name,
+                                                    SolidFile kind, std::size_t piece);
+
 }  // namespace sparewright::app

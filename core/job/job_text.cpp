@@ -38,6 +38,7 @@ void read_head(const TableReader& in, Job& job) {
   job.revision = in.text("revision").value_or("A");
   job.dialect = in.word("words", kDialects).value_or(base::Dialect::kAmerican);
   job.hand = in.text("hand").value_or("");
+  job.faces_you = in.word("faces_you", kFaces);
   job.turn_over = in.truth("turn_over");
   job.subject.least_wall = in.number("least_wall", quantity::Kind::kLength);
   job.subject.route.part.surroundings.general = read_general_tolerances(in);

@@ -219,6 +219,8 @@ Shape make_job_shape() {
                field("shop", free_text("a file name"))
                    .says("the shop text; one may be given instead when asking"),
                field("hand", free_text()).says("left or right, and seen from where"),
+               field("faces_you", word_of(kFaces))
+                   .says("the side that faces you when the part is in its place on the machine"),
                field("turn_over", true_or_false()).says("may the part be fitted the other way round?"),
                field("words", word_of(kDialects)).says("American where it is left out"),
                field("least_wall", measure("a length")).says("thinner walls are NO; 1/16 in where left out"),
