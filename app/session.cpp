@@ -12,12 +12,25 @@
 #include "core/job/job.hpp"
 #include "core/text/limits.hpp"
 #include "sheets/pdf.hpp"
+#include "solid/shelf.hpp"
 
 namespace sparewright::app {
+
+// What the solids of an open job may take of memory, the work after every cut of theirs included.
+constexpr std::size_t kSolidsBudget_bytes = std::size_t{256} * 1024 * 1024;
 
 struct Session::Inside {
   job::Job job;
   ledger::Ledger ledger;
+
+  // Kept from one question to the next; its worker starts with the first.
+  solid::Shelf& solids() {
+    if (!shelf_) shelf_ = std::make_unique<solid::Shelf>(kSolidsBudget_bytes);
+    return *shelf_;
+  }
+
+ private:
+  std::unique_ptr<solid::Shelf> shelf_;
 };
 
 namespace {
@@ -193,7 +206,9 @@ Outcome<std::string> Session::solid_file(SolidFile kind, const SolidAsked& asked
   }
   const auto recipe = inside_->ledger.value<shape::Recipe>(path);
   if (!recipe) return failed(no_recipe(name, inside_->ledger.get("part/volume")));
-  const auto bytes = number ? piece_bytes(*recipe, name, kind, *number) : solid_bytes(*recipe, name, kind);
+  const auto made = inside_->solids().solid(*recipe).get();
+  if (!made) return failed(made.error());
+  const auto bytes = number ? piece_bytes(*made, name, kind, *number) : solid_bytes(*made, name, kind);
   if (!bytes) return failed(bytes.error());
   return *bytes;
 }

@@ -70,6 +70,20 @@ TEST_F(Commands, EveryFormBecomesASolid) {
   }
 }
 
+TEST_F(Commands, PiecesAreFilesOfTheirOwn) {
+  const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
+  for (const char* text : {"shift_lever.job.toml", "forms.shop.toml"})
+    std::filesystem::copy(jobs / text, at(""));
+  EXPECT_EQ(run("solid shift_lever.job.toml --piece 2").status, 0);
+  EXPECT_THAT(read("shift_lever.2.step"), StartsWith("ISO-10303-21;"));
+  EXPECT_EQ(run("solid shift_lever.job.toml --piece 'pivot bush'").status, 0);
+  EXPECT_THAT(read("shift_lever.pivot-bush.step"), StartsWith("ISO-10303-21;"));
+  const Ran third = run("solid shift_lever.job.toml --piece 3");
+  EXPECT_EQ(third.status, 2);
+  EXPECT_THAT(third.err, HasSubstr("accepted: 1 to 2"));
+  EXPECT_THAT(run("solid shift_lever.job.toml --piece spindle").err, HasSubstr("pivot bush"));
+}
+
 TEST_F(Commands, SheetsAndSolidAreTheSameBytesEveryTime) {
   for (const char* command : {"sheets", "solid"}) {
     const Ran first = run(std::string(command) + " bracket.job.toml -o -");
