@@ -20,7 +20,7 @@ class FaceVolumes {
   FaceVolumes(const FaceVolumes&) = delete;
   FaceVolumes& operator=(const FaceVolumes&) = delete;
 
-  // As kernel_volume_mm3(), to rounding; the same whatever was measured before. Throws the kernel's exceptions.
+  // As kernel_volume_mm3(), to the error of the kernel's integration (1e-9 of it); the same whatever was measured before. Throws the kernel's exceptions.
   [[nodiscard]] double volume_mm3(const TopoDS_Shape& shape);
 
  private:

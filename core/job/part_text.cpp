@@ -5,8 +5,10 @@
 #include <fmt/format.h>
 
 #include "core/handbook/bar_stock.hpp"
+#include "core/job/casting_text.hpp"
 #include "core/job/form_text.hpp"
 #include "core/job/hole_text.hpp"
+#include "core/job/pattern_text.hpp"
 #include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
 
@@ -137,9 +139,14 @@ std::vector<std::string> measured_from(const part::Feature& feature) {
   if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
     for (const auto& [axis, position] : hole->at)
       add(position);
+    if (hole->by_angle) others.push_back(hole->by_angle->from);
   } else if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) {
     for (const auto& [axis, position] : formed->at)
       add(position);
+    for (const part::ProfileCorner& corner : formed->corners) {
+      add(corner.first);
+      add(corner.second);
+    }
     if (!formed->of.empty()) others.push_back(formed->of);
   } else if (const auto& flat = std::get<part::Flat>(feature.shape); flat.region) {
     add(flat.region->start);
@@ -169,8 +176,8 @@ std::string circle_through(const std::vector<part::Feature>& features, const std
   return comes_back(start) ? fmt::format("{}", fmt::join(trail, " -> ")) : std::string();
 }
 
-void refuse_doubles_and_circles(const TableReader& in, const std::vector<part::Feature>& features) {
-  const auto tables = in.tables("feature");
+void refuse_doubles_and_circles(const TableReader& in, const std::vector<TableReader>& tables,
+                                const std::vector<part::Feature>& features) {
   bool circle_told = false;
   for (std::size_t i = 0; i < features.size(); ++i) {
     const text::Node place = tables[i].node().find("name").value_or(tables[i].node());
@@ -231,40 +238,54 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
   for (part::BlankSize& size : blank.sizes)
     size.found_with = with.value_or("");
   if (blank.bore) blank.bore->found_with = with.value_or("");
-  if (in.node().find("found") && !with) {
+  read_casting(in, names, blank);
+  const bool has_found = in.node().find("found") || in.node().find("rough") || in.node().find("cored");
+  if (has_found && !with) {
     base::Failure failure;
     failure.code = Code::kKeyMissing;
     failure.subject = "blank";
     failure.found = "found_with";
     failure.accepted = "the instrument the sizes were found with";
-    failure.place = in.node().find("found")->place();
+    failure.place = in.node().place();
     in.problems().add(std::move(failure));
   }
   return blank;
 }
 
+namespace {
+
+std::vector<part::Feature> read_feature(const TableReader& in, part::BlankShape blank, const Names& names) {
+  const std::string name = in.text("name").value_or("");
+  if (in.text("kind") == "flat") return {{name, read_flat(in, names)}};
+  if (auto formed = read_form(in, blank, names)) return {{name, std::move(*formed)}};
+  const std::vector<std::string> made = names_made_by(in);
+  std::vector<part::Feature> features;
+  for (part::Hole& hole : read_holes(in, blank, names))
+    features.push_back({features.size() < made.size() ? made[features.size()] : name, std::move(hole)});
+  return features;
+}
+
+}  // namespace
+
 std::vector<part::Feature> read_features(const TableReader& job, part::BlankShape blank, const Names& names) {
   std::vector<part::Feature> features;
+  std::vector<TableReader> tables;  // of each feature
   for (const TableReader& in : job.tables("feature")) {
-    part::Feature feature;
-    feature.name = in.text("name").value_or("");
-    if (const auto name = in.node().find("name");
-        name && (feature.name.empty() || feature.name.find('/') != std::string::npos)) {
+    const std::string name = in.text("name").value_or("");
+    if (const auto node = in.node().find("name");
+        node && (name.empty() || name.find('/') != std::string::npos)) {
       in.problems().add(
-          text::failure_at(*name, Code::kValueNotAccepted, feature.name,
+          text::failure_at(*node, Code::kValueNotAccepted, name,
                            "a name of one letter or more, without '/': numbers are called by it"));
     }
-    if (in.text("kind") == "flat") {
-      feature.shape = read_flat(in, names);
-    } else if (auto formed = read_form(in, blank, names)) {
-      feature.shape = std::move(*formed);
-    } else {
-      feature.shape = read_hole(in, names);
+    for (part::Feature& feature : read_feature(in, blank, names)) {
+      features.push_back(std::move(feature));
+      tables.push_back(in);
     }
-    features.push_back(std::move(feature));
   }
-  find_holes(job.tables("feature"), features);
-  refuse_doubles_and_circles(job, features);
+  find_holes(tables, features);
+  find_chucking_pieces(features);
+  refuse_doubles_and_circles(job, tables, features);
   return features;
 }
 

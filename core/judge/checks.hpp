@@ -11,6 +11,8 @@ namespace sparewright::judge {
 
 using Stages = std::vector<ledger::Stage>;
 
+void add_share_out_checks(const Subject& subject, Stages& stages);
+void add_bush_checks(const Subject& subject, Stages& stages);
 void add_bite_checks(const Subject& subject, Stages& stages);
 void add_fit_checks(const Subject& subject, Stages& stages);
 void add_screw_head_checks(const Subject& subject, Stages& stages);
@@ -30,7 +32,10 @@ struct Made {
   const route::Work& work;
   const part::Feature& feature;
 
-  [[nodiscard]] const part::Hole* hole() const { return std::get_if<part::Hole>(&feature.shape); }
+  // A hole whose cuts are worked out; none for all else.
+  [[nodiscard]] const part::Hole* hole() const {
+    return part::cuts_are_worked_out(feature) ? std::get_if<part::Hole>(&feature.shape) : nullptr;
+  }
 };
 // In the order of work.
 [[nodiscard]] std::vector<Made> all_made(const Subject& subject);

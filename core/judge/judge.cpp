@@ -21,6 +21,8 @@ base::Fingerprint fingerprint(const Subject& subject) {
 
 std::vector<ledger::Stage> stages(const Subject& subject) {
   Stages all;
+  add_share_out_checks(subject, all);
+  add_bush_checks(subject, all);
   add_bite_checks(subject, all);
   add_fit_checks(subject, all);
   add_screw_head_checks(subject, all);

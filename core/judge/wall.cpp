@@ -62,8 +62,32 @@ void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::opt
   if (found.least_mm < thinnest.least_mm || found.open) thinnest = std::move(found);
 }
 
+// Where a hole goes in or comes out of a side that is not square to it, that side is open along a curve: what counts is
+// the metal beside the hole where it is thickest along it.
+bool is_open_along_a_curve(const part::Hole& hole, bool round_side) {
+  return hole.lean.has_value() || (round_side && part::axis_of(hole.into) != part::Axis::kX);
+}
+
+void look_beside(Thinnest& thinnest, const shape::Work& work, std::size_t cut) {
+  const auto side = shape::side_metal(work, cut);
+  if (!side || side->least_mm >= thinnest.least_mm) return;
+  const shape::Frame& frame = shape::frame_of(work.cuts[cut].nominal);
+  const shape::Vector from_axis =
+      (side->at - frame.origin) - shape::dot(side->at - frame.origin, frame.z) * frame.z;
+  const bool beside = shape::length_mm(from_axis) > shape::kTouch_mm;
+  thinnest = {side->least_mm,
+              false,
+              side->least_mm < -shape::kTouch_mm,
+              cut,
+              std::nullopt,
+              "the outside",
+              beside ? shape::direction(from_axis) : shape::Vector{}};
+}
+
 void look_outside(Thinnest& thinnest, const shape::Work& work, std::size_t cut, const part::Hole& hole,
                   double limit) {
+  if (is_open_along_a_curve(hole, std::holds_alternative<shape::Cylinder>(work.blank)))
+    return look_beside(thinnest, work, cut);
   for (const shape::FaceWall& towards : shape::walls_to_outside(work, cut, limit)) {
     const auto face = blank_face(towards.face);
     if (face && meant_to_open(hole, *face)) continue;
@@ -107,7 +131,10 @@ void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const 
         runs_through(work.cuts[cut].body, work.cuts[other].body, std::get<part::Formed>(neighbour->shape),
                      feature))
       continue;
-    take(thinnest, shape::wall_between(work, cut, other, limit), cut, other, name);
+    const shape::Wall wall = shape::wall_between(work, cut, other, limit);
+    // Air that was in the blank is there to be met.
+    if (neighbour == nullptr && wall.kind == shape::WallKind::kOpen) continue;
+    take(thinnest, wall, cut, other, name);
   }
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 
 #include <fmt/format.h>
 
@@ -10,11 +11,14 @@
 namespace sparewright::part {
 namespace {
 
-// The last flat on that side, before a given place in the list, that takes the whole side.
+// The last flat on that side, before a given place in the list, that takes the whole side, or the chucking piece on it.
 const Feature* whole_flat(const Part& part, Face face, std::size_t before) {
   for (std::size_t i = std::min(before, part.features.size()); i-- > 0;) {
     const auto* flat = std::get_if<Flat>(&part.features[i].shape);
     if (flat != nullptr && flat->side == face && !flat->region) return &part.features[i];
+    const auto* formed = std::get_if<Formed>(&part.features[i].shape);
+    if (formed != nullptr && formed->form == Form::kChuckingPiece && formed->side == face)
+      return &part.features[i];
   }
   return nullptr;
 }
@@ -62,13 +66,14 @@ std::vector<ledger::Stage> stages(const Part& part) {
   all.push_back({"blank", base::Hasher().add("blank").add(fingerprint(part.blank)).done(),
                  [blank = part.blank](ledger::Pen& pen) { write_blank(pen, blank); }});
   const base::Fingerprint whole = fingerprint(part);
+  const auto shared = std::make_shared<const Part>(part);
   for (std::size_t i = 0; i < part.features.size(); ++i) {
     all.push_back({feature_path(part.features[i].name),
                    base::Hasher().add(whole).add(static_cast<int>(i)).done(),
-                   [part, i](ledger::Pen& pen) { write_feature(pen, part, i); }});
+                   [shared, i](ledger::Pen& pen) { write_feature(pen, *shared, i); }});
   }
   all.push_back({"part", base::Hasher().add("part").add(whole).done(),
-                 [part](ledger::Pen& pen) { write_geometry(pen, part); }});
+                 [shared](ledger::Pen& pen) { write_geometry(pen, *shared); }});
   return all;
 }
 

@@ -18,6 +18,7 @@
 #include "core/base/messages.hpp"
 #include "core/shape/volume.hpp"
 #include "recipe_mutants.hpp"
+#include "solid/kernel_shape.hpp"
 #include "solid/make_solid.hpp"
 
 namespace sparewright::solid {
@@ -74,7 +75,8 @@ Outcome outcome_of(int seed) {
     if (base::report(made.error()).empty()) return Outcome::kNameless;
     return names_a_feature(made.error(), mutant) ? Outcome::kFlagged : Outcome::kNameless;
   }
-  return agrees_with_rays(made->solid.volume_mm3(), mutant) ? Outcome::kSolid : Outcome::kWrong;
+  return agrees_with_rays(kernel_volume_closely_mm3(to_kernel(made->solid)), mutant) ? Outcome::kSolid
+                                                                                     : Outcome::kWrong;
 }
 
 void send(int pipe, const Message& message) {
