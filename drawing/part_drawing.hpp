@@ -1,0 +1,38 @@
+// The drawing of the part: its views in third-angle or first-angle order, with lengths in rows beside them and notes on
+// leaders.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "drawing/display_list.hpp"
+#include "drawing/part_marks.hpp"
+#include "drawing/part_views.hpp"
+
+namespace sparewright::drawing {
+
+// ISO 128-3 and ASME Y14.3 know both; the symbol beside the scale says which (ISO 5456-2).
+enum class Projection { kThirdAngle, kFirstAngle };
+
+struct DrawingRoom {
+  double width_mm = 0.0;
+  double height_mm = 0.0;
+};
+
+// One sheet of it.
+struct PartDrawing {
+  DisplayList list;  // from (0, 0)
+  double height_mm = 0.0;
+  std::string scale;            // "1:2"
+  std::vector<NoteMark> below;  // notes that found no place: to be printed as a list
+};
+
+// As many sheets as it takes for the views not to shrink below half the size they have without words, each with the same
+// views and a share of the lengths and notes; four at most. The largest scale of ISO 5455 at which a sheet fits. Lines: visible edges, hidden edges, centre lines as in ISO
+// 128-2. No words overlap others or lie on a line; a length stands outside the view that shows it; what fits or locates is
+// framed. Deterministic.
+[[nodiscard]] std::vector<PartDrawing> draw_part(const PartViews& views, const Marks& marks,
+                                                 Projection projection, const DrawingRoom& room,
+                                                 const Ruler& ruler);
+
+}  // namespace sparewright::drawing
