@@ -261,11 +261,11 @@ Marks share_of(const Marks& marks, std::size_t sheet, std::size_t of) {
 
 }  // namespace
 
-std::vector<PartDrawing> draw_part(const PartViews& views, const Marks& marks, Projection projection,
-                                   const DrawingRoom& room, const Ruler& ruler) {
+std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom& room, const Ruler& ruler) {
   constexpr std::size_t kMostSheets = 4;
   constexpr std::size_t kMostOnOne = 40;  // lengths and notes
-  const double wanted = scale_without_words(views, projection, room, ruler) / 2.0;
+  const Marks& marks = content.marks;
+  const double wanted = scale_without_words(content.views, content.projection, room, ruler) / 2.0;
   const std::size_t first =
       std::min(kMostSheets, (marks.lengths.size() + marks.notes.size()) / kMostOnOne + 1);
   std::vector<PartDrawing> sheets;
@@ -273,13 +273,32 @@ std::vector<PartDrawing> draw_part(const PartViews& views, const Marks& marks, P
     sheets.clear();
     bool large_enough = true;
     for (std::size_t i = 0; i < of; ++i) {
-      Sheet sheet = sheet_of(views, share_of(marks, i, of), projection, room, ruler);
+      Sheet sheet = sheet_of(content.views, share_of(marks, i, of), content.projection, room, ruler);
       large_enough = large_enough && sheet.scale >= wanted - 1e-9;
       sheets.push_back(std::move(sheet.drawing));
     }
     if (large_enough) break;
   }
   return sheets;
+}
+
+// A frustum, small end to the left, and its view from there: on the left in third angle, on the right in first (ISO 5456-2).
+double add_symbol(DisplayList& list, Projection projection, Point at, double high_mm) {
+  const double large = high_mm / 2.0;
+  const double small = high_mm / 4.0;
+  const double gap = high_mm / 2.0;
+  const double length = high_mm;
+  const bool third = projection == Projection::kThirdAngle;
+  const double circles = third ? at.x_mm + large : at.x_mm + length + gap + large;
+  const double left = third ? at.x_mm + 2.0 * large + gap : at.x_mm;
+  const double y = at.y_mm;
+  list.emplace_back(Circle{{circles, y}, large, Weight::kThin});
+  list.emplace_back(Circle{{circles, y}, small, Weight::kThin});
+  list.emplace_back(Line{{left, y - small}, {left, y + small}, Weight::kThin});
+  list.emplace_back(Line{{left + length, y - large}, {left + length, y + large}, Weight::kThin});
+  list.emplace_back(Line{{left, y - small}, {left + length, y - large}, Weight::kThin});
+  list.emplace_back(Line{{left, y + small}, {left + length, y + large}, Weight::kThin});
+  return 2.0 * large + gap + length;
 }
 
 }  // namespace sparewright::drawing
