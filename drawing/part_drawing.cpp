@@ -196,7 +196,7 @@ class Drawing {
       y += one.height();
     }
     if (mark.strong) add_outline(list_, box, Weight::kVisible);
-    ground_.taken.push_back(box);
+    ground_.taken.push_back(grown(box, 0.5));  // room for the stroke of the frame
   }
 
   // --- notes ---
