@@ -173,15 +173,19 @@ void add_drawing(const job::Job& job, ledger::Ledger& ledger, const ledger::Snap
     packet.no_drawing = "No drawing: the part's geometry cannot be, or is not known; see the checks.";
     return;
   }
-  const auto made = solids.solid(*recipe).get();
-  const auto edges = made ? solid::edges_of(*made) : tl::unexpected(made.error());
-  if (!edges) {
-    packet.no_drawing = "No drawing: " + base::sentence(edges.error());
+  const part::Part& part = job.subject.route.part;
+  const auto edges_of = [&](const shape::Recipe& of) -> base::Result<std::vector<solid::Edge>> {
+    const auto made = solids.solid(of).get();
+    if (!made) return tl::unexpected(made.error());
+    return solid::edges_of(*made);
+  };
+  auto views = drawing::views_of(part, figures, *recipe, edges_of);
+  if (!views) {
+    packet.no_drawing = "No drawing: " + base::sentence(views.error());
     return;
   }
-  const part::Part& part = job.subject.route.part;
   packet.drawing = drawing::PartContent{
-      drawing::views_of(part, recipe->work(), *edges), drawing::marks_of(part, figures, job.system),
+      std::move(*views), drawing::marks_of(part, figures, job.system),
       job.first_angle ? drawing::Projection::kFirstAngle : drawing::Projection::kThirdAngle};
 }
 

@@ -16,7 +16,8 @@ constexpr TextStyle kStrongNoteStyle{2.8, Face::kBold};
 constexpr double kExtensionGap_mm = 0.8;   // between the edge and its extension line
 constexpr double kExtensionOver_mm = 1.2;  // past the dimension line
 constexpr double kArrow_mm = 2.2;
-constexpr double kCentreOver_mm = 2.5;  // a centre line past its circle
+constexpr double kSectionOver_mm = 2.2;  // the plane of a section past the view
+constexpr double kCentreOver_mm = 2.5;   // a centre line past its circle
 
 // ISO 5455.
 struct Scale {
@@ -44,6 +45,27 @@ class Drawing {
       const bool is_slant = layout_.has_slant && i + 1 == layout_.views.size();
       draw_view(layout_.views[i]);
       if (is_slant) ground_.taken.push_back(layout_.views[i].box);
+    }
+  }
+
+  // The plane of the section on the view from above: a chain line from side to side, thick at its ends, with arrows the way
+  // one looks, and what the section is called.
+  void draw_section(const PartViews& views) {
+    if (!views.section_y_mm || !views.top) return;
+    const Placed& front = layout_.placed(ViewOf::kFront);
+    for (const ViewLine& l : views.hatched)
+      list_.emplace_back(Line{front.on_paper(l.from), front.on_paper(l.to), Weight::kHatch});
+    ground_.hatched.push_back(front.box);
+    const Placed& top = layout_.placed(ViewOf::kTop);
+    const double y = top.on_paper({0.0, *views.section_y_mm}).y_mm;
+    const double left = top.box.left_mm - kSectionOver_mm;
+    const double right = top.box.right_mm + kSectionOver_mm;
+    line({left, y}, {right, y}, Weight::kCentre);
+    for (const double end : {left, right}) {
+      const double inwards = end == left ? kSectionOver_mm : -kSectionOver_mm;
+      line({end, y}, {end + inwards, y}, Weight::kBold);
+      line({end, y}, {end, y - 2.0 * kSectionOver_mm}, Weight::kVisible);
+      add_arrowhead(list_, {end, y}, {end, y - 2.0 * kSectionOver_mm}, kArrow_mm);
     }
   }
 
@@ -237,6 +259,7 @@ Sheet sheet_of(const PartViews& views, const Marks& marks, Projection projection
     if (!layout) continue;
     Drawing pen(*layout, marks, room, ruler);
     pen.draw_views();
+    pen.draw_section(views);
     pen.draw_lengths();
     sheet.drawing.below = pen.draw_notes(views);
     sheet.drawing.list = std::move(pen).done();

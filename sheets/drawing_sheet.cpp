@@ -15,9 +15,10 @@ constexpr double kAllElse_mm = 72.0;
 Block scale_line(const Setting& setting, const Packet& packet, const drawing::PartDrawing& sheet,
                  double width_mm) {
   const Projection projection = packet.drawing->projection;
-  const std::string words =
+  std::string words =
       fmt::format("scale {}   sizes in {}   {} projection", sheet.scale, packet.first.sizes_in,
                   projection == Projection::kThirdAngle ? "third-angle" : "first-angle");
+  if (packet.drawing->views.section_y_mm) words += "   front: section along the chain line with arrows";
   Block block = setting.line(words, setting.type.body);
   const double height = setting.type.body.cap_mm * 1.4;
   const double symbol_mm = 3.0 * height;
