@@ -16,7 +16,8 @@ constexpr TextStyle kStrongNoteStyle{2.8, Face::kBold};
 constexpr double kExtensionGap_mm = 0.8;   // between the edge and its extension line
 constexpr double kExtensionOver_mm = 1.2;  // past the dimension line
 constexpr double kArrow_mm = 2.2;
-constexpr double kCentreOver_mm = 2.5;  // a centre line past its circle
+constexpr double kSectionOver_mm = 2.2;  // the plane of a section past the view
+constexpr double kCentreOver_mm = 2.5;   // a centre line past its circle
 
 // ISO 5455.
 struct Scale {
@@ -44,6 +45,27 @@ class Drawing {
       const bool is_slant = layout_.has_slant && i + 1 == layout_.views.size();
       draw_view(layout_.views[i]);
       if (is_slant) ground_.taken.push_back(layout_.views[i].box);
+    }
+  }
+
+  // The plane of the section on the view from above: a chain line from side to side, thick at its ends, with arrows the way
+  // one looks, and what the section is called.
+  void draw_section(const PartViews& views) {
+    if (!views.section_y_mm || !views.top) return;
+    const Placed& front = layout_.placed(ViewOf::kFront);
+    for (const ViewLine& l : views.hatched)
+      list_.emplace_back(Line{front.on_paper(l.from), front.on_paper(l.to), Weight::kHatch});
+    ground_.hatched.push_back(front.box);
+    const Placed& top = layout_.placed(ViewOf::kTop);
+    const double y = top.on_paper({0.0, *views.section_y_mm}).y_mm;
+    const double left = top.box.left_mm - kSectionOver_mm;
+    const double right = top.box.right_mm + kSectionOver_mm;
+    line({left, y}, {right, y}, Weight::kCentre);
+    for (const double end : {left, right}) {
+      const double inwards = end == left ? kSectionOver_mm : -kSectionOver_mm;
+      line({end, y}, {end + inwards, y}, Weight::kBold);
+      line({end, y}, {end, y - 2.0 * kSectionOver_mm}, Weight::kVisible);
+      add_arrowhead(list_, {end, y}, {end, y - 2.0 * kSectionOver_mm}, kArrow_mm);
     }
   }
 
@@ -196,7 +218,7 @@ class Drawing {
       y += one.height();
     }
     if (mark.strong) add_outline(list_, box, Weight::kVisible);
-    ground_.taken.push_back(box);
+    ground_.taken.push_back(grown(box, 0.5));  // room for the stroke of the frame
   }
 
   // --- notes ---
@@ -237,6 +259,7 @@ Sheet sheet_of(const PartViews& views, const Marks& marks, Projection projection
     if (!layout) continue;
     Drawing pen(*layout, marks, room, ruler);
     pen.draw_views();
+    pen.draw_section(views);
     pen.draw_lengths();
     sheet.drawing.below = pen.draw_notes(views);
     sheet.drawing.list = std::move(pen).done();
@@ -261,11 +284,11 @@ Marks share_of(const Marks& marks, std::size_t sheet, std::size_t of) {
 
 }  // namespace
 
-std::vector<PartDrawing> draw_part(const PartViews& views, const Marks& marks, Projection projection,
-                                   const DrawingRoom& room, const Ruler& ruler) {
+std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom& room, const Ruler& ruler) {
   constexpr std::size_t kMostSheets = 4;
   constexpr std::size_t kMostOnOne = 40;  // lengths and notes
-  const double wanted = scale_without_words(views, projection, room, ruler) / 2.0;
+  const Marks& marks = content.marks;
+  const double wanted = scale_without_words(content.views, content.projection, room, ruler) / 2.0;
   const std::size_t first =
       std::min(kMostSheets, (marks.lengths.size() + marks.notes.size()) / kMostOnOne + 1);
   std::vector<PartDrawing> sheets;
@@ -273,13 +296,32 @@ std::vector<PartDrawing> draw_part(const PartViews& views, const Marks& marks, P
     sheets.clear();
     bool large_enough = true;
     for (std::size_t i = 0; i < of; ++i) {
-      Sheet sheet = sheet_of(views, share_of(marks, i, of), projection, room, ruler);
+      Sheet sheet = sheet_of(content.views, share_of(marks, i, of), content.projection, room, ruler);
       large_enough = large_enough && sheet.scale >= wanted - 1e-9;
       sheets.push_back(std::move(sheet.drawing));
     }
     if (large_enough) break;
   }
   return sheets;
+}
+
+// A frustum, small end to the left, and its view from there: on the left in third angle, on the right in first (ISO 5456-2).
+double add_symbol(DisplayList& list, Projection projection, Point at, double high_mm) {
+  const double large = high_mm / 2.0;
+  const double small = high_mm / 4.0;
+  const double gap = high_mm / 2.0;
+  const double length = high_mm;
+  const bool third = projection == Projection::kThirdAngle;
+  const double circles = third ? at.x_mm + large : at.x_mm + length + gap + large;
+  const double left = third ? at.x_mm + 2.0 * large + gap : at.x_mm;
+  const double y = at.y_mm;
+  list.emplace_back(Circle{{circles, y}, large, Weight::kThin});
+  list.emplace_back(Circle{{circles, y}, small, Weight::kThin});
+  list.emplace_back(Line{{left, y - small}, {left, y + small}, Weight::kThin});
+  list.emplace_back(Line{{left + length, y - large}, {left + length, y + large}, Weight::kThin});
+  list.emplace_back(Line{{left, y - small}, {left + length, y - large}, Weight::kThin});
+  list.emplace_back(Line{{left, y + small}, {left + length, y + large}, Weight::kThin});
+  return 2.0 * large + gap + length;
 }
 
 }  // namespace sparewright::drawing

@@ -119,15 +119,28 @@ struct Margins {
   double bottom = 0.0;
 };
 
-Margins margins_of(const std::vector<LengthRows>& all, ViewOf view) {
+// What stands out beside a view: its rows, and the words of rows and columns that reach past its ends.
+Margins margins_of(const std::vector<LengthRows>& all, ViewOf view, const View& seen, double scale,
+                   const Ruler& ruler) {
+  const double width = scale * (seen.high.u - seen.low.u);
+  const double height = scale * (seen.high.v - seen.low.v);
   Margins m;
   for (const LengthRows& rows : all) {
     if (rows.view != view) continue;
+    const bool level = rows.beside == Beside::kAbove || rows.beside == Beside::kBelow;
     double& margin = rows.beside == Beside::kLeft    ? m.left
                      : rows.beside == Beside::kRight ? m.right
                      : rows.beside == Beside::kAbove ? m.top
                                                      : m.bottom;
     margin = std::max(margin, rows.depth_mm());
+    for (const PlacedLength& one : rows.lengths) {
+      const WordsSize words = words_size(*one.mark, ruler);
+      const double half = (level ? words.width_mm : words.height_mm) / 2.0 + 1.0;
+      double& before = level ? m.left : m.top;
+      double& after = level ? m.right : m.bottom;
+      before = std::max(before, half - one.place.text_middle);
+      after = std::max(after, one.place.text_middle + half - (level ? width : height));
+    }
   }
   return m;
 }
@@ -137,11 +150,12 @@ Box box_at(const View& view, double left, double top, double scale) {
 }
 
 // Into the corner that the three views leave free.
-void add_slant(const PartViews& views, const DrawingRoom& room, Projection projection, Layout& layout) {
+void add_slant(const PartViews& views, const DrawingRoom& room, Projection projection, const Ruler& ruler,
+               Layout& layout) {
   if (!views.top) return;
   const Placed& top = layout.placed(ViewOf::kTop);
   const bool third = projection == Projection::kThirdAngle;
-  const Margins margins = margins_of(layout.rows, ViewOf::kTop);
+  const Margins margins = margins_of(layout.rows, ViewOf::kTop, *views.top, layout.scale, ruler);
   const double left = (third ? top.box.right_mm + margins.right : 0.0) + kNotes_mm;
   const double width = (third ? room.width_mm : top.box.left_mm - margins.left) - left - 4.0;
   const double height = top.box.height();
@@ -185,9 +199,9 @@ std::optional<Layout> laid_out(const PartViews& views, const Marks& marks, Proje
   Layout layout;
   layout.scale = scale;
   layout.rows = all_rows(views, marks, projection, scale, ruler);
-  const Margins front = margins_of(layout.rows, ViewOf::kFront);
-  const Margins top = margins_of(layout.rows, ViewOf::kTop);
-  const Margins end = margins_of(layout.rows, ViewOf::kEnd);
+  const Margins front = margins_of(layout.rows, ViewOf::kFront, views.front, scale, ruler);
+  const Margins top = views.top ? margins_of(layout.rows, ViewOf::kTop, *views.top, scale, ruler) : Margins{};
+  const Margins end = views.end ? margins_of(layout.rows, ViewOf::kEnd, *views.end, scale, ruler) : Margins{};
   const bool third = projection == Projection::kThirdAngle;
   const auto height = [&](const std::optional<View>& v) { return v ? scale * (v->high.v - v->low.v) : 0.0; };
   const auto width = [&](const std::optional<View>& v) { return v ? scale * (v->high.u - v->low.u) : 0.0; };
@@ -223,7 +237,7 @@ std::optional<Layout> laid_out(const PartViews& views, const Marks& marks, Proje
   if (views.end)
     layout.views.push_back(
         {&*views.end, ViewOf::kEnd, box_at(*views.end, shift + x_end, y_front, scale), scale});
-  add_slant(views, room, projection, layout);
+  add_slant(views, room, projection, ruler, layout);
   return layout;
 }
 

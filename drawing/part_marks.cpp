@@ -303,6 +303,13 @@ class Marking {
       if (hole != nullptr) return place(*hole, formed.of_into);
     }
     shape::Point at = place(feature, formed.side);
+    if (formed.form == part::Form::kSplit) {
+      const Axis axis = part::axis_of(formed.side);
+      shape::Vector split = at - shape::Point{};
+      const double into = part::at_greater_end(formed.side) ? -1.0 : 1.0;
+      part::component(split, axis) += into * figures_.value(path(feature, "from side"));
+      return {split.x, split.y, split.z};
+    }
     if (!part::row_of(formed.form).round_work) return at;
     const double way = part::at_greater_end(formed.side) ? -1.0 : 1.0;
     const auto mm = [&](std::string_view local) {

@@ -43,14 +43,14 @@ Sight slanted() {
   return {{1 / s2, 1 / s2, 0}, {-1 / s6, 1 / s6, 2 / s6}, {1 / s3, -1 / s3, 1 / s3}};
 }
 
+}  // namespace
+
 void keep_seen(View& view) {
   const auto is_hidden = [](const auto& one) { return one.seen == Seen::kHidden; };
   std::erase_if(view.lines, is_hidden);
   std::erase_if(view.arcs, is_hidden);
   std::erase_if(view.paths, is_hidden);
 }
-
-}  // namespace
 
 Sight sight_of(ViewOf view) {
   switch (view) {
@@ -70,14 +70,27 @@ ViewOf view_of_side(const PartViews& views, Face side) {
   return ViewOf::kFront;
 }
 
-PartViews views_of(const part::Part& part, const shape::Work& work, const std::vector<solid::Edge>& edges) {
+base::Result<PartViews> views_of(const part::Part& part, const ledger::Snapshot& figures,
+                                 const shape::Recipe& recipe, const EdgesOf& edges_of) {
+  const auto edges = edges_of(recipe);
+  if (!edges) return tl::unexpected(edges.error());
+  const shape::Work work = recipe.work();
+  const auto from = [&](ViewOf which) { return view_of(work, *edges, sight_of(which)); };
   PartViews views;
-  const auto from = [&](ViewOf which) { return view_of(work, edges, sight_of(which)); };
   views.front = from(ViewOf::kFront);
+  if (const auto y_mm = section_wanted(part, figures)) {
+    // About eight lines over the height; the paper's own measure is not known yet.
+    const double apart = (views.front.high.v - views.front.low.v) / 8.0;
+    auto section = section_at(recipe, *y_mm, apart, edges_of);
+    if (!section) return tl::unexpected(section.error());
+    views.front = std::move(section->view);
+    views.hatched = std::move(section->hatched);
+    views.section_y_mm = *y_mm;
+  }
   const bool is_bar = part::is_bar(part.blank.shape);
   if (!is_bar || anything_along(part, Axis::kZ)) views.top = from(ViewOf::kTop);
   if (is_bar || anything_along(part, Axis::kX)) views.end = from(ViewOf::kEnd);
-  views.slant = view_of(work, edges, slanted());
+  views.slant = view_of(work, *edges, slanted());
   keep_seen(views.slant);
   return views;
 }

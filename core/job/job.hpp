@@ -29,6 +29,7 @@ struct Job {
   std::string hand;                     // as written
   std::optional<part::Face> faces_you;  // the side that faces the viewer when it is in its place
   std::optional<bool> turn_over;
+  bool first_angle = false;      // how the views of the drawing stand
   std::string material_assumed;  // what had to be assumed to find the material; may be empty
   survey::Survey survey;
   judge::Subject subject;  // route, and in it the part
