@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <memory>
 
 #include <fmt/format.h>
 
@@ -58,6 +59,7 @@ std::string at_path(std::string_view feature, Axis axis) {
 }
 
 std::vector<ledger::Stage> stages(const Part& part) {
+  const auto shared = std::make_shared<const Part>(part);  // by the stages, however many there are
   std::vector<ledger::Stage> all;
   all.push_back({"blank", base::Hasher().add("blank").add(fingerprint(part.blank)).done(),
                  [blank = part.blank](ledger::Pen& pen) { write_blank(pen, blank); }});
@@ -65,10 +67,12 @@ std::vector<ledger::Stage> stages(const Part& part) {
   for (std::size_t i = 0; i < part.features.size(); ++i) {
     all.push_back({feature_path(part.features[i].name),
                    base::Hasher().add(whole).add(static_cast<int>(i)).done(),
-                   [part, i](ledger::Pen& pen) { write_feature(pen, part, i); }});
+                   [shared, i](ledger::Pen& pen) { write_feature(pen, *shared, i); }});
   }
   all.push_back({"part", base::Hasher().add("part").add(whole).done(),
-                 [part](ledger::Pen& pen) { write_geometry(pen, part); }});
+                 [shared](ledger::Pen& pen) { write_geometry(pen, *shared); }});
+  all.push_back({"part/least wall", base::Hasher().add("part/least wall").add(whole).done(),
+                 [shared](ledger::Pen& pen) { write_least_wall(pen, *shared); }});
   return all;
 }
 
