@@ -49,8 +49,9 @@ std::string blank_words(const part::Blank& blank, const route::Printing& print) 
 }
 
 std::string hand_words(const job::Job& job) {
-  std::string words = job.hand.empty() ? "not said" : job.hand;
-  if (job.turn_over) words += *job.turn_over ? "; may be turned over" : "; may NOT be turned over";
+  std::string words = job.subject.hand.empty() ? "not said" : job.subject.hand;
+  if (job.subject.turn_over)
+    words += *job.subject.turn_over ? "; may be turned over" : "; may NOT be turned over";
   return words;
 }
 

@@ -113,13 +113,13 @@ void print_number(const app::NumberRow& row) {
   fmt::print("{}\n", line);
 }
 
-// "   x                     1.0620 in   1.0580 in to 1.0660 in   locates   left end to its middle, aim 1.0620 in"
+// "  x            1.0620 in  1.0580 in to 1.0660 in  locates  aim 1.0620 in  caliper 6  from left end to its middle"
 void print_dimension(const app::DimensionRow& row) {
   std::string line = fmt::format("  {:<22} {:>11}  {:<26} {:<8}", row.name, row.nominal.shown,
                                  fmt::format("{} to {}", row.least.shown, row.most.shown), row.duty);
-  if (!row.from.empty()) line += fmt::format(" from {} to {}", row.from, row.to);
-  if (row.aim) line += fmt::format("; aim {}", row.aim->shown);
-  if (!row.instrument.empty()) line += fmt::format(", {}", row.instrument);
+  if (row.aim) line += fmt::format("  aim {}", row.aim->shown);
+  if (!row.instrument.empty()) line += fmt::format("  {}", row.instrument);
+  if (!row.from.empty()) line += fmt::format("  from {} to {}", row.from, row.to);
   while (line.ends_with(' '))
     line.pop_back();
   fmt::print("{}\n", line);
