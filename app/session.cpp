@@ -13,12 +13,25 @@
 #include "core/part/dimension_tree.hpp"
 #include "core/text/limits.hpp"
 #include "sheets/pdf.hpp"
+#include "solid/shelf.hpp"
 
 namespace sparewright::app {
+
+// What the solids of an open job may take of memory, the work after every cut of theirs included.
+constexpr std::size_t kSolidsBudget_bytes = std::size_t{256} * 1024 * 1024;
 
 struct Session::Inside {
   job::Job job;
   ledger::Ledger ledger;
+
+  // Kept from one question to the next; its worker starts with the first.
+  solid::Shelf& solids() {
+    if (!shelf_) shelf_ = std::make_unique<solid::Shelf>(kSolidsBudget_bytes);
+    return *shelf_;
+  }
+
+ private:
+  std::unique_ptr<solid::Shelf> shelf_;
 };
 
 namespace {
@@ -38,6 +51,26 @@ base::Failure no_recipe(const std::string& subject, const ledger::Figure& volume
   failure.found = volume.missing.empty() ? "its geometry cannot be" : "not known: " + volume.missing.front();
   failure.accepted = "see the checks";
   return failure;
+}
+
+// 1, 2, ...; nothing where it is a name.
+std::optional<std::size_t> piece_number(const std::string& piece) {
+  if (piece.empty() || piece.size() > 4 || piece.find_first_not_of("0123456789") != std::string::npos)
+    return std::nullopt;
+  return static_cast<std::size_t>(std::stoul(piece));
+}
+
+// A bush is the only piece that has a recipe of its own.
+base::Result<std::string> bush_recipe(const part::Part& part, const std::string& name) {
+  std::vector<std::string> known;
+  for (const part::Feature& feature : part.features) {
+    const auto* formed = std::get_if<part::Formed>(&feature.shape);
+    if (formed == nullptr || formed->form != part::Form::kBush) continue;
+    if (feature.name == name) return part::feature_path(name) + "/recipe";
+    known.push_back(feature.name);
+  }
+  known.emplace_back("1, 2, ... for what a split leaves");
+  return base::fail(base::Code::kNotInTheJob, name, base::known_words(name, known), "piece");
 }
 
 std::vector<std::string> order_lines(const route::SetupSheet& sheet) {
@@ -181,18 +214,27 @@ Outcome<std::string> Session::sheets_pdf(Paper paper) {
   return *pdf;
 }
 
-Outcome<std::string> Session::solid_file(SolidFile kind, std::optional<int> after_op) {
+Outcome<std::string> Session::solid_file(SolidFile kind, const SolidAsked& asked) {
   std::string path(part::kRecipe);
   std::string name = inside_->job.title;
-  if (after_op) {
-    const auto after = route::recipe_path_after(inside_->job.subject.route.plan, *after_op);
+  if (asked.after_op) {
+    const auto after = route::recipe_path_after(inside_->job.subject.route.plan, *asked.after_op);
     if (!after) return failed(after.error());
     path = *after;
-    name += fmt::format(", after op {}", *after_op);
+    name += fmt::format(", after op {}", *asked.after_op);
+  }
+  const auto number = piece_number(asked.piece);
+  if (!asked.piece.empty() && !number) {
+    const auto bush = bush_recipe(inside_->job.subject.route.part, asked.piece);
+    if (!bush) return failed(bush.error());
+    path = *bush;
+    name += ", " + asked.piece;
   }
   const auto recipe = inside_->ledger.value<shape::Recipe>(path);
   if (!recipe) return failed(no_recipe(name, inside_->ledger.get("part/volume")));
-  const auto bytes = solid_bytes(*recipe, name, kind);
+  const auto made = inside_->solids().solid(*recipe).get();
+  if (!made) return failed(made.error());
+  const auto bytes = number ? piece_bytes(*made, name, kind, *number) : solid_bytes(*made, name, kind);
   if (!bytes) return failed(bytes.error());
   return *bytes;
 }

@@ -28,6 +28,13 @@ enum class Paper { kA4, kLetter };
 // STEP for other people's drawing programs, binary glTF for looking at, STL for printing.
 enum class SolidFile { kStep, kGlb, kStl };
 
+// Which solid is meant.
+struct SolidAsked {
+  std::optional<int> after_op;  // the work as that setup leaves it; none: the finished part
+  std::string
+      piece;  // a bush by its name, or 1, 2, ... of what has come apart, the largest first; empty: all
+};
+
 class Session {
  public:
   // Reads both texts and tells everything that is wrong with them at once.
@@ -51,8 +58,9 @@ class Session {
   // The bytes of the files.
   [[nodiscard]] Outcome<std::string> sheets_pdf(Paper paper);
   // The finished part; or with an op the work as it stands after that setup, the blank cut by what is made up to then.
-  // Fails with not-in-the-job for an op that is not there, naming those that are.
-  [[nodiscard]] Outcome<std::string> solid_file(SolidFile kind, std::optional<int> after_op = std::nullopt);
+  // A piece of what a split leaves comes in a frame of its own. Fails with not-in-the-job for an op, a piece or a bush that
+  // is not there, naming those that are.
+  [[nodiscard]] Outcome<std::string> solid_file(SolidFile kind, const SolidAsked& asked = {});
 
  private:
   struct Inside;

@@ -1,4 +1,4 @@
-// A recipe as the bytes of a solid's file. Used inside this room only.
+// A solid as the bytes of its file. Used inside this room only.
 #pragma once
 
 #include <string>
@@ -6,12 +6,16 @@
 
 #include "app/session.hpp"
 #include "core/base/result.hpp"
-#include "core/shape/recipe.hpp"
+#include "solid/solid.hpp"
 
 namespace sparewright::app {
 
 // name  what the reader's program shows. Meshes are of the usual fineness (solid/mesh.hpp).
-[[nodiscard]] base::Result<std::string> solid_bytes(const shape::Recipe& recipe, std::string_view name,
+[[nodiscard]] base::Result<std::string> solid_bytes(const solid::Solid& solid, std::string_view name,
                                                     SolidFile kind);
+
+// One piece of what has come apart, in a frame of its own: 1 is the largest. Fails with kNotInTheJob where there are fewer.
+[[nodiscard]] base::Result<std::string> piece_bytes(const solid::Solid& solid, std::string_view name,
+                                                    SolidFile kind, std::size_t piece);
 
 }  // namespace sparewright::app

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
 #include <cstdio>
 #include <filesystem>
 #include <optional>
@@ -289,14 +290,26 @@ int order(const Asked& asked) {
   return status_of(*session);
 }
 
+namespace {
+
+// Blanks and what a file name had better not have become '-'.
+std::string file_words(std::string name) {
+  std::replace_if(
+      name.begin(), name.end(), [](unsigned char c) { return std::isalnum(c) == 0; }, '-');
+  return name;
+}
+
+}  // namespace
+
 int solid(const Asked& asked) {
   auto session = open(asked);
   if (!session) return tell(asked, session.error());
-  const std::string after = asked.after ? fmt::format(".op{}", *asked.after) : "";
-  const std::string path = asked.output.empty() ? default_output(asked, after + ".step") : asked.output;
+  std::string which = asked.after ? fmt::format(".op{}", *asked.after) : "";
+  if (!asked.piece.empty()) which += fmt::format(".{}", file_words(asked.piece));
+  const std::string path = asked.output.empty() ? default_output(asked, which + ".step") : asked.output;
   const auto kind = solid_kind(path);
   if (!kind) return tell(asked, {no_solid_kind(path)});
-  const auto bytes = session->solid_file(*kind, asked.after);
+  const auto bytes = session->solid_file(*kind, {asked.after, asked.piece});
   if (!bytes) return tell(asked, bytes.error());
   return put(asked, path, *bytes, status_of(*session));
 }

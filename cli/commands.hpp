@@ -20,6 +20,7 @@ struct Asked {
   std::string output;  // path; empty: a name made from the job's
   std::string paper = "A4";
   std::optional<int> after;  // the op after which the work is wanted; none: the finished part
+  std::string piece;         // a bush, or the number of a piece; empty: all
   std::string text;          // job or shop: which text is asked about
 };
 

@@ -85,6 +85,8 @@ int run(int argc, char** argv) {
           "output");
   solid->add_option("--after", asked.after, "the op of a [[setup]]: the work as it stands after it")
       ->type_name("OP");
+  solid->add_option("--piece", asked.piece,
+                    "a bush by its name, or 1, 2, ... of what a split leaves, the largest first");
   sheets->add_option("--paper", asked.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
   for (CLI::App* command : {schema, keys}) {
     command->add_option("TEXT", asked.text, "job or shop")->required()->check(CLI::IsMember({"job", "shop"}));

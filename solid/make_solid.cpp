@@ -126,8 +126,15 @@ class CutMaker {
     if (left->IsNull()) return nothing_left(state);
     const auto volume = guarded(cut_.feature, [&] { return kernel_volume_mm3(*left); });
     if (!volume) return tl::unexpected(volume.error());
-    const double taken_mm3 = state.volume_mm3 - *volume;
-    if (!expected_.bite().agrees_with(taken_mm3)) return disagreement(taken_mm3);
+    double taken_mm3 = state.volume_mm3 - *volume;
+    if (!expected_.bite().agrees_with(taken_mm3)) {
+      const auto closely = guarded(cut_.feature, [&] {
+        return kernel_volume_closely_mm3(state.shape) - kernel_volume_closely_mm3(*left);
+      });
+      if (!closely) return tl::unexpected(closely.error());
+      if (!expected_.bite().agrees_with(*closely)) return disagreement(*closely);
+      taken_mm3 = *closely;
+    }
     state = {*left, *volume};
     return report(way, taken_mm3);
   }

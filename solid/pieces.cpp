@@ -5,8 +5,11 @@
 #include <cmath>
 #include <utility>
 
+#include <BRepBuilderAPI_Transform.hxx>
 #include <TopExp.hxx>
 #include <TopTools_IndexedMapOfShape.hxx>
+#include <gp_Trsf.hxx>
+#include <gp_Vec.hxx>
 
 #include "solid/kernel_shape.hpp"
 
@@ -36,6 +39,14 @@ std::vector<Solid> pieces_of(const Solid& solid) {
   for (auto& [order, piece] : ranked)
     pieces.push_back(std::move(piece));
   return pieces;
+}
+
+Solid in_its_own_frame(const Solid& solid) {
+  const shape::Point corner = solid.bounds().low;
+  gp_Trsf move;
+  move.SetTranslation(gp_Vec(-corner.x, -corner.y, -corner.z));
+  // A copy: the kernel's other holders of the shape keep theirs where it is.
+  return from_kernel(BRepBuilderAPI_Transform(to_kernel(solid), move, true).Shape());
 }
 
 }  // namespace sparewright::solid

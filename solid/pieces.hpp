@@ -11,6 +11,9 @@ namespace sparewright::solid {
 // kSamePlace_mm). One solid where there is one lump. The lumps are not changed, only told apart.
 [[nodiscard]] std::vector<Solid> pieces_of(const Solid& solid);
 
+// The solid in a frame of its own: moved so that its left end, front and underside (its bounds) lie at 0.
+[[nodiscard]] Solid in_its_own_frame(const Solid& solid);
+
 // Steps that sizes are rounded to before they are put in order, so that the last bits of equal halves do not decide.
 inline constexpr double kSameVolume_mm3 = 1e-3;
 inline constexpr double kSamePlace_mm = 1e-4;

@@ -87,4 +87,11 @@ double kernel_volume_mm3(const TopoDS_Shape& shape) {
   return volume_properties(shape).Mass();
 }
 
+double kernel_volume_closely_mm3(const TopoDS_Shape& shape) {
+  constexpr double kRelative = 1e-9;
+  GProp_GProps properties;
+  BRepGProp::VolumeProperties(shape, properties, kRelative);
+  return properties.Mass();
+}
+
 }  // namespace sparewright::solid

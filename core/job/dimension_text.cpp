@@ -171,7 +171,8 @@ void read_mate(const TableReader& in, HoleDiameter& hole, const Names& names) {
   hole.clearance_asked = std::move(asked);
 }
 
-// A size or a distance; only a distance may be 0 or less.
+}  // namespace
+
 std::optional<part::Dimension> read_signed_dimension(const TableReader& in, std::string_view key, Kind kind,
                                                      std::string_view jaws, const Names& names) {
   const auto node = in.node().find(key);
@@ -195,8 +196,6 @@ std::optional<part::Dimension> read_signed_dimension(const TableReader& in, std:
   return d;
 }
 
-}  // namespace
-
 std::optional<part::Dimension> read_dimension(const TableReader& in, std::string_view key, Kind kind,
                                               std::string_view jaws, const Names& names) {
   auto dimension = read_signed_dimension(in, key, kind, jaws, names);
@@ -206,6 +205,20 @@ std::optional<part::Dimension> read_dimension(const TableReader& in, std::string
     in.problems().add(text::failure_at(node, Code::kSizeNotPositive, typed->typed, "more than 0"));
   }
   return dimension;
+}
+
+std::optional<part::Dimension> read_angle(const TableReader& in, std::string_view key, double above_deg,
+                                          double below_deg, const Names& names) {
+  auto angle = read_signed_dimension(in, key, Kind::kAngle, "", names);
+  const auto* typed = angle ? std::get_if<quantity::Typed>(&angle->size) : nullptr;
+  const double degree = quantity::unit::degree.to_base(1.0);
+  if (typed != nullptr && !(typed->base > above_deg * degree && typed->base < below_deg * degree)) {
+    in.problems().add(
+        text::failure_at(*in.node().find(key), Code::kValueNotAccepted, typed->typed,
+                         fmt::format("more than {:g} and less than {:g} degrees", above_deg, below_deg)));
+    return std::nullopt;
+  }
+  return angle;
 }
 
 HoleDiameter read_hole_diameter(const TableReader& in, const Names& names) {

@@ -19,6 +19,8 @@ struct Names {
   std::vector<std::string> dimension_names;          // the same, for messages
   std::vector<std::string> instruments;
   std::vector<std::string> features;
+  // The holes of a row or a bolt circle by the name it is written under: "screws" to "screws 1", "screws 2".
+  std::map<std::string, std::vector<std::string>> rows;
 };
 
 // The entry at a key, a size, a formula or a table; nothing where the key is not there. jaws: the faces an instrument
@@ -26,6 +28,16 @@ struct Names {
 [[nodiscard]] std::optional<part::Dimension> read_dimension(const text::TableReader& in, std::string_view key,
                                                             quantity::Kind kind, std::string_view jaws,
                                                             const Names& names);
+
+// The same for a distance or an angle, which may be 0 or less.
+[[nodiscard]] std::optional<part::Dimension> read_signed_dimension(const text::TableReader& in,
+                                                                   std::string_view key, quantity::Kind kind,
+                                                                   std::string_view jaws, const Names& names);
+
+// An angle between two limits (degrees, both left out); what is outside them is told.
+[[nodiscard]] std::optional<part::Dimension> read_angle(const text::TableReader& in, std::string_view key,
+                                                        double above_deg, double below_deg,
+                                                        const Names& names);
 
 // A hole's diameter: as read_dimension, and made to a mate or checked against one.
 struct HoleDiameter {

@@ -30,11 +30,35 @@ std::string_view jaws_of(const FormSize& size) {
   return size.cut_makes_it == part::CutMakesIt::kLarger ? "inside jaws" : "outside jaws";
 }
 
+constexpr std::array kBushes{text::Meaning{"pressed in", false, "bigger than its hole"},
+                             text::Meaning{"bonded", true, "smaller than its hole, with retaining compound"}};
+constexpr std::array kTakes{text::Meaning{"inside", false, "milled out"},
+                            text::Meaning{"outside", true, "milled round: the inside stays"}};
+constexpr std::array kBulges{text::Meaning{"out", true, "the profile is the larger for it"},
+                             text::Meaning{"in", false, "the profile is the smaller for it"}};
+constexpr std::size_t kMostProfileCorners = 60;
+
+void add_profile_fields(std::vector<text::Field>& fields, const text::Shape& dimension,
+                        const text::Shape& position) {
+  fields.push_back(field("takes", text::word_of(kTakes)).required().says("what is milled away"));
+  fields.push_back(
+      field("corner",
+            text::list_of(
+                text::table({field("x", position), field("y", position), field("z", position),
+                             field("fillet", dimension).says("rounds it, touching both its edges"),
+                             field("arc", dimension)
+                                 .says("radius of the edge to the next corner; straight where left out"),
+                             field("bulges", text::word_of(kBulges)).says("of the arc; out where left out")}))
+                .at_least(2)
+                .at_most(kMostProfileCorners))
+          .required()
+          .says("its corners in order, along the two axes that lie in its side"));
+}
+
 std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimension,
                                    const text::Shape& position) {
   std::vector<text::Field> fields;
-  const bool has_side = !row.in_hole || row.form != part::Form::kRecess;
-  if (has_side) {
+  if (row.has_side) {
     auto side = field("side", text::word_of(kFaces))
                     .says(row.round_work ? "the end it is cut from"
                           : row.in_hole  ? "the side it goes towards"
@@ -42,6 +66,9 @@ std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimens
     fields.push_back(row.round_work || row.in_hole || row.edge ? std::move(side).required()
                                                                : std::move(side));
   }
+  if (row.towards)
+    fields.push_back(
+        field("towards", text::word_of(kFaces)).required().says("the side it is thrown towards"));
   if (row.edge) {
     fields.push_back(field("edge", text::word_of(kFaces))
                          .says("the side on the other side of the edge; left out on the rim of a bar's end"));
@@ -60,6 +87,9 @@ std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimens
   if (row.form == part::Form::kThread)
     fields.push_back(
         field("thread", text::free_text("a thread")).required().says("3/8-16 UNC-2A, M10x1.5-6g"));
+  if (row.form == part::Form::kBush)
+    fields.push_back(field("how", text::word_of(kBushes)).required().says("how it is held in its hole"));
+  if (row.form == part::Form::kProfile) add_profile_fields(fields, dimension, position);
   for (const FormSize& size : row.sizes) {
     auto one = field(key_of(size.name), dimension).says(std::string(size.says));
     fields.push_back(size.required ? std::move(one).required() : std::move(one));
@@ -75,6 +105,39 @@ std::string read_thread(const TableReader& in) {
   if (const auto metric = handbook::read_metric_thread(thread); !metric)
     in.problems().add(text::located(metric.error(), *node));
   return thread;
+}
+
+std::optional<part::Dimension> read_form_size(const TableReader& in, const FormSize& size,
+                                              const Names& names) {
+  if (size.kind == quantity::Kind::kAngle) return read_angle(in, key_of(size.name), 0.0, 180.0, names);
+  return read_dimension(in, key_of(size.name), size.kind, jaws_of(size), names);
+}
+
+// ISO 8752 asks for a hole H12 of the pin's nominal diameter (from memory).
+void set_spring_pin_limits(part::Formed& formed) {
+  const auto diameter = formed.sizes.find("diameter");
+  if (diameter == formed.sizes.end()) return;
+  quantity::Tolerance& tolerance = diameter->second.tolerance;
+  if (!std::holds_alternative<quantity::GeneralTolerance>(tolerance.form)) return;
+  tolerance.form = quantity::FitClass{"H12"};
+  tolerance.typed = "H12 (ISO 8752, from memory)";
+}
+
+void read_profile(const TableReader& in, const Names& names, part::Formed& formed) {
+  formed.keeps_inside = in.word("takes", kTakes).value_or(false);
+  const auto axes = part::axes_in(formed.side);
+  for (const TableReader& table : in.tables("corner")) {
+    part::ProfileCorner corner;
+    for (const part::Axis axis : axes) {
+      auto position = read_position(table, part::name_of(axis), axis, names);
+      if (!table.node().find(part::name_of(axis))) need_key(table, part::name_of(axis));
+      if (position) (axis == axes[0] ? corner.first : corner.second) = std::move(*position);
+    }
+    corner.fillet = read_dimension(table, "fillet", quantity::Kind::kRadius, "radius gauge", names);
+    corner.arc = read_dimension(table, "arc", quantity::Kind::kRadius, "radius gauge", names);
+    corner.bulges = table.word("bulges", kBulges).value_or(true);
+    formed.corners.push_back(std::move(corner));
+  }
 }
 
 void refuse(const TableReader& in, std::string_view key, std::string_view found, std::string accepted) {
@@ -95,7 +158,7 @@ void check_side(const TableReader& in, const FormRow& row, const part::Formed& f
     if (!on_end) refuse(in, "side", part::name_of(formed.side), "left end or right end");
   }
   if (formed.edge && part::axis_of(*formed.edge) == part::axis_of(formed.side))
-    refuse(in, "edge", part::name_of(*formed.edge),
+    refuse(in, row.towards ? "towards" : "edge", part::name_of(*formed.edge),
            fmt::format("a side that meets the {}", part::name_of(formed.side)));
   if (formed.along && *formed.along == part::axis_of(formed.side))
     refuse(in, "along", part::name_of(*formed.along), "an axis that lies in the side");
@@ -124,12 +187,28 @@ std::optional<part::Formed> read_form(const TableReader& in, part::BlankShape bl
   if (row->placed) formed.at = read_places(in, names, formed.side);
   if (row->in_hole) formed.of = in.text("in").value_or("");
   if (row->form == part::Form::kThread) formed.thread = read_thread(in);
+  if (row->towards) formed.edge = in.word("towards", kFaces);
+  if (row->form == part::Form::kBush) formed.is_bonded = in.word("how", kBushes).value_or(false);
+  if (row->form == part::Form::kProfile) read_profile(in, names, formed);
   for (const FormSize& size : row->sizes) {
-    if (auto dimension = read_dimension(in, key_of(size.name), size.kind, jaws_of(size), names))
+    if (auto dimension = read_form_size(in, size, names))
       formed.sizes.emplace(size.name, std::move(*dimension));
   }
+  if (row->form == part::Form::kSpringPinHole) set_spring_pin_limits(formed);
   check_side(in, *row, formed, blank);
   return formed;
+}
+
+void find_chucking_pieces(std::vector<part::Feature>& features) {
+  for (const part::Feature& feature : features) {
+    const auto* piece = std::get_if<part::Formed>(&feature.shape);
+    if (piece == nullptr || piece->form != part::Form::kChuckingPiece) continue;
+    for (part::Feature& other : features) {
+      auto* formed = std::get_if<part::Formed>(&other.shape);
+      if (formed != nullptr && formed->side == piece->side && part::row_of(formed->form).round_work)
+        formed->behind_piece = true;
+    }
+  }
 }
 
 void find_holes(const std::vector<TableReader>& tables, std::vector<part::Feature>& features) {
@@ -145,9 +224,9 @@ void find_holes(const std::vector<TableReader>& tables, std::vector<part::Featur
     });
     if (found != features.end()) {
       formed->of_into = std::get<part::Hole>(found->shape).into;
-      if (formed->form == part::Form::kRecess) formed->side = formed->of_into;
-      if (formed->form != part::Form::kRecess &&
-          part::axis_of(formed->side) == part::axis_of(formed->of_into))
+      const bool has_side = part::row_of(formed->form).has_side;
+      if (!has_side) formed->side = formed->of_into;
+      if (has_side && part::axis_of(formed->side) == part::axis_of(formed->of_into))
         refuse(tables[i], "side", part::name_of(formed->side), "a side along the hole, not across it");
       continue;
     }

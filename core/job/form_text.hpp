@@ -18,6 +18,9 @@ namespace sparewright::job {
 [[nodiscard]] std::optional<part::Formed> read_form(const text::TableReader& in, part::BlankShape blank,
                                                     const Names& names);
 
+// Notes which turned features are cut while a chucking piece is left on at their end.
+void find_chucking_pieces(std::vector<part::Feature>& features);
+
 // Tells the holes that features name by `in` and that are none, and notes which side the others start on.
 void find_holes(const std::vector<text::TableReader>& tables, std::vector<part::Feature>& features);
 

@@ -6,6 +6,7 @@
 #include "core/handbook/counterbores.hpp"
 #include "core/handbook/socket_head_screws.hpp"
 #include "core/handbook/tapping.hpp"
+#include "core/job/pattern_text.hpp"
 #include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
 
@@ -122,17 +123,62 @@ void complete_tap_drill(const TableReader& in, part::Hole& hole) {
                          fmt::format("tap drill for {}", hole.thread), "inside jaws");
 }
 
+std::optional<part::Counterbore> read_spotface(const TableReader& in, const Names& names) {
+  const auto table = in.table("spotface");
+  if (!table) {
+    need_key(in, "spotface");
+    return std::nullopt;
+  }
+  auto diameter = read_dimension(*table, "diameter", Kind::kDiameter, "inside jaws", names);
+  auto depth = read_dimension(*table, "depth", Kind::kLength, "depth rod", names);
+  if (!diameter || !depth) return std::nullopt;
+  return part::Counterbore{std::move(*diameter), std::move(*depth)};
+}
+
+std::optional<part::Countersink> read_countersink(const TableReader& in, const Names& names) {
+  const auto table = in.table("countersink");
+  if (!table) {
+    need_key(in, "countersink");
+    return std::nullopt;
+  }
+  auto diameter = read_dimension(*table, "diameter", Kind::kDiameter, "inside jaws", names);
+  auto angle = read_angle(*table, "angle", 10.0, 170.0, names);
+  if (!diameter || !angle) return std::nullopt;
+  return part::Countersink{std::move(*diameter), std::move(*angle)};
+}
+
+// A drill that leans further than this runs along the side rather than into it. A choice made here, without a source.
+constexpr double kMostLean_deg = 75.0;
+
+void read_lean(const TableReader& in, const Names& names, part::Hole& hole) {
+  const auto table = in.table("leans");
+  if (!table) return;
+  const auto towards = table->word("towards", kFaces);
+  const auto angle = read_angle(*table, "angle", 0.0, kMostLean_deg, names);
+  if (!towards || !angle) return;
+  if (part::axis_of(*towards) == part::axis_of(hole.into)) {
+    in.problems().add(text::failure_at(*table->node().find("towards"), Code::kValueNotAccepted,
+                                       part::name_of(*towards),
+                                       fmt::format("a side that meets the {}", part::name_of(hole.into))));
+    return;
+  }
+  hole.lean = part::Lean{*towards, *angle};
+}
+
 }  // namespace
 
-part::Hole read_hole(const TableReader& in, const Names& names) {
+std::vector<part::Hole> read_holes(const TableReader& in, part::BlankShape blank, const Names& names) {
   part::Hole hole;
   hole.make = in.word("how", kMakes).value_or(part::HoleMake::kDrilled);
   hole.into = in.word("into", kFaces).value_or(part::Face::kTop);
-  hole.at = read_places(in, names, hole.into);
+  hole.placed_by = in.word("placed_by", kPlacedBy).value_or(part::PlacedBy::kCoordinates);
+  read_lean(in, names, hole);
   hole.depth = read_dimension(in, "depth", Kind::kLength, "depth rod", names);
   hole.thread = in.text("thread").value_or("");
   read_screw(in, hole);
   if (hole.make == part::HoleMake::kCounterbored) complete_counterbore(in, names, hole);
+  if (hole.make == part::HoleMake::kSpotfaced) hole.counterbore = read_spotface(in, names);
+  if (hole.make == part::HoleMake::kCountersunk) hole.countersink = read_countersink(in, names);
   HoleDiameter read = read_hole_diameter(in, names);
   if (read.diameter) {
     hole.diameter = std::move(*read.diameter);
@@ -143,7 +189,7 @@ part::Hole read_hole(const TableReader& in, const Names& names) {
   } else {
     complete_body(in, hole);
   }
-  return hole;
+  return placed_holes(in, hole, blank, names);
 }
 
 }  // namespace sparewright::job

@@ -26,7 +26,8 @@ struct Job {
   std::string revision = "A";
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
   base::Dialect dialect = base::Dialect::kAmerican;
-  std::string material_assumed;  // what had to be assumed to find the material; may be empty
+  std::optional<part::Face> faces_you;  // the side that faces the viewer when it is in its place
+  std::string material_assumed;         // what had to be assumed to find the material; may be empty
   survey::Survey survey;
   judge::Subject subject;  // the route, and in it the part; hand, room and limits
 };

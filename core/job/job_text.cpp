@@ -6,6 +6,7 @@
 #include "core/job/job.hpp"
 #include "core/job/old_part_text.hpp"
 #include "core/job/part_text.hpp"
+#include "core/job/pattern_text.hpp"
 #include "core/job/route_text.hpp"
 #include "core/job/shapes.hpp"
 #include "core/job/space_text.hpp"
@@ -26,7 +27,9 @@ Names names_for(const TableReader& in, const survey::Survey& survey) {
   for (const survey::Instrument& instrument : survey.instruments)
     names.instruments.push_back(instrument.name);
   for (const TableReader& feature : in.tables("feature")) {
-    if (const auto name = feature.text("name")) names.features.push_back(*name);
+    const std::vector<std::string> made = names_made_by(feature);
+    if (made.size() > 1) names.rows[feature.text("name").value_or("")] = made;
+    names.features.insert(names.features.end(), made.begin(), made.end());
   }
   return names;
 }
@@ -36,6 +39,7 @@ void read_head(const TableReader& in, Job& job) {
   job.revision = in.text("revision").value_or("A");
   job.dialect = in.word("words", kDialects).value_or(base::Dialect::kAmerican);
   job.subject.hand = in.text("hand").value_or("");
+  job.faces_you = in.word("faces_you", kFaces);
   job.subject.turn_over = in.truth("turn_over");
   job.subject.least_wall = in.number("least_wall", quantity::Kind::kLength);
   job.subject.route.part.surroundings.general = read_general_tolerances(in);

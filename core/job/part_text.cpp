@@ -6,8 +6,10 @@
 #include <fmt/format.h>
 
 #include "core/handbook/bar_stock.hpp"
+#include "core/job/casting_text.hpp"
 #include "core/job/form_text.hpp"
 #include "core/job/hole_text.hpp"
+#include "core/job/pattern_text.hpp"
 #include "core/job/place_text.hpp"
 #include "core/job/tree_text.hpp"
 #include "core/job/vocabulary.hpp"
@@ -130,9 +132,9 @@ part::Flat read_flat(const TableReader& in, const Names& names) {
   return flat;
 }
 
-// Their numbers are called by their names.
-void refuse_doubles(const TableReader& in, const std::vector<part::Feature>& features) {
-  const auto tables = in.tables("feature");
+// Their numbers are called by their names. tables: of each feature.
+void refuse_doubles(const TableReader& in, const std::vector<TableReader>& tables,
+                    const std::vector<part::Feature>& features) {
   std::set<std::string_view> names;
   for (std::size_t i = 0; i < features.size(); ++i) {
     if (names.insert(features[i].name).second) continue;
@@ -182,41 +184,55 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
   for (part::BlankSize& size : blank.sizes)
     size.found_with = with.value_or("");
   if (blank.bore) blank.bore->found_with = with.value_or("");
-  if (in.node().find("found") && !with) {
+  read_casting(in, names, blank);
+  const bool has_found = in.node().find("found") || in.node().find("rough") || in.node().find("cored");
+  if (has_found && !with) {
     base::Failure failure;
     failure.code = Code::kKeyMissing;
     failure.subject = "blank";
     failure.found = "found_with";
     failure.accepted = "the instrument the sizes were found with";
-    failure.place = in.node().find("found")->place();
+    failure.place = in.node().place();
     in.problems().add(std::move(failure));
   }
   return blank;
 }
 
+namespace {
+
+std::vector<part::Feature> read_feature(const TableReader& in, part::BlankShape blank, const Names& names) {
+  const std::string name = in.text("name").value_or("");
+  if (in.text("kind") == "flat") return {{name, read_flat(in, names)}};
+  if (auto formed = read_form(in, blank, names)) return {{name, std::move(*formed)}};
+  const std::vector<std::string> made = names_made_by(in);
+  std::vector<part::Feature> features;
+  for (part::Hole& hole : read_holes(in, blank, names))
+    features.push_back({features.size() < made.size() ? made[features.size()] : name, std::move(hole)});
+  return features;
+}
+
+}  // namespace
+
 std::vector<part::Feature> read_features(const TableReader& job, part::BlankShape blank, const Names& names) {
   std::vector<part::Feature> features;
+  std::vector<TableReader> tables;  // of each feature
   for (const TableReader& in : job.tables("feature")) {
-    part::Feature feature;
-    feature.name = in.text("name").value_or("");
-    if (const auto name = in.node().find("name");
-        name && (feature.name.empty() || feature.name.find('/') != std::string::npos)) {
+    const std::string name = in.text("name").value_or("");
+    if (const auto node = in.node().find("name");
+        node && (name.empty() || name.find('/') != std::string::npos)) {
       in.problems().add(
-          text::failure_at(*name, Code::kValueNotAccepted, feature.name,
+          text::failure_at(*node, Code::kValueNotAccepted, name,
                            "a name of one letter or more, without '/': numbers are called by it"));
     }
-    if (in.text("kind") == "flat") {
-      feature.shape = read_flat(in, names);
-    } else if (auto formed = read_form(in, blank, names)) {
-      feature.shape = std::move(*formed);
-    } else {
-      feature.shape = read_hole(in, names);
+    for (part::Feature& feature : read_feature(in, blank, names)) {
+      features.push_back(std::move(feature));
+      tables.push_back(in);
     }
-    features.push_back(std::move(feature));
   }
-  find_holes(job.tables("feature"), features);
-  refuse_doubles(job, features);
-  tell_tree_faults(job.tables("feature"), features);
+  find_holes(tables, features);
+  find_chucking_pieces(features);
+  refuse_doubles(job, tables, features);
+  tell_tree_faults(tables, features);
   return features;
 }
 

@@ -1,6 +1,9 @@
 #include "core/job/place_text.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 namespace sparewright::job {
 
@@ -14,11 +17,15 @@ void need_key(const text::TableReader& in, std::string_view key) {
 }
 
 std::map<part::Axis, part::Position> read_places(const text::TableReader& in, const Names& names,
-                                                 part::Face side) {
+                                                 part::Face side, std::optional<part::Axis> only) {
   std::map<part::Axis, part::Position> places;
   const auto at = in.table("at");
   if (!at) return places;
+  std::vector<part::Axis> axes;
   for (const part::Axis axis : part::axes_in(side)) {
+    if (!only || axis == *only) axes.push_back(axis);
+  }
+  for (const part::Axis axis : axes) {
     auto position = read_position(*at, part::name_of(axis), axis, names);
     if (position) {
       places[axis] = std::move(*position);
@@ -26,11 +33,17 @@ std::map<part::Axis, part::Position> read_places(const text::TableReader& in, co
       need_key(*at, part::name_of(axis));
     }
   }
-  if (const auto extra = at->node().find(part::name_of(part::axis_of(side)))) {
-    in.problems().add(text::failure_at(
-        *extra, base::Code::kValueNotAccepted, extra->key(),
-        fmt::format("places in the {} have {} and {}", part::name_of(side),
-                    part::name_of(part::axes_in(side)[0]), part::name_of(part::axes_in(side)[1]))));
+  for (const part::Axis axis : part::kAxes) {
+    const auto extra = at->node().find(part::name_of(axis));
+    if (!extra || std::find(axes.begin(), axes.end(), axis) != axes.end()) continue;
+    std::vector<std::string_view> wanted;
+    for (const part::Axis one : axes)
+      wanted.push_back(part::name_of(one));
+    in.problems().add(
+        text::failure_at(*extra, base::Code::kValueNotAccepted, extra->key(),
+                         fmt::format("places {} have {}",
+                                     only ? "round the bar" : fmt::format("in the {}", part::name_of(side)),
+                                     fmt::join(wanted, " and "))));
   }
   return places;
 }

@@ -7,9 +7,10 @@
 
 namespace sparewright::job {
 
-// at = { x = ..., y = ... }: the two axes that lie in the side, both or it is told.
+// at = { x = ..., y = ... }: the two axes that lie in the side, both or it is told. only: where one axis says it all.
 [[nodiscard]] std::map<part::Axis, part::Position> read_places(const text::TableReader& in,
-                                                               const Names& names, part::Face side);
+                                                               const Names& names, part::Face side,
+                                                               std::optional<part::Axis> only = {});
 
 // A key that has to be there and is not.
 void need_key(const text::TableReader& in, std::string_view key);

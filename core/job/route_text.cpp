@@ -113,29 +113,40 @@ bool makes(const route::Setup& setup, const std::string& feature) {
                      [&](const route::Work& work) { return work.feature == feature; });
 }
 
+// What a line of the order of work makes: one feature, or all holes of a row.
+std::vector<std::string> features_made(const std::string& written, const Names& names) {
+  const auto row = names.rows.find(written);
+  return row == names.rows.end() ? std::vector<std::string>{written} : row->second;
+}
+
+std::vector<shop::Tool> read_tools(const TableReader& in, const TableReader& table, const shop::Shop& shop) {
+  std::vector<shop::Tool> tools;
+  const auto with = table.node().find("with");  // named, so that it outlives the loop's head
+  for (const text::Node& node : *with) {
+    const shop::Tool* tool = shop::find_tool(shop, node.typed());
+    const bool again = std::any_of(tools.begin(), tools.end(),
+                                   [&](const shop::Tool& other) { return other.name == node.typed(); });
+    if (again) {
+      refuse_twice(in, node, "tool", "each tool once for a feature");
+    } else if (tool != nullptr) {
+      tools.push_back(*tool);
+    } else {
+      refuse(in, node, Code::kNotInTheShop, "tool", names_of(shop.tools));
+    }
+  }
+  return tools;
+}
+
 void read_works(const TableReader& in, const shop::Shop& shop, const Names& names, route::Setup& setup) {
   for (const TableReader& table : in.tables("do")) {
-    route::Work work;
-    work.feature = table.text("make").value_or("");
-    if (std::find(names.features.begin(), names.features.end(), work.feature) == names.features.end()) {
-      refuse(in, *table.node().find("make"), Code::kNotInTheJob, "feature", names.features);
+    const std::vector<shop::Tool> tools = read_tools(in, table, shop);
+    for (const std::string& feature : features_made(table.text("make").value_or(""), names)) {
+      if (std::find(names.features.begin(), names.features.end(), feature) == names.features.end())
+        refuse(in, *table.node().find("make"), Code::kNotInTheJob, "feature", names.features);
+      if (makes(setup, feature))
+        refuse_twice(in, *table.node().find("make"), "feature made", "each feature once, in one setup");
+      setup.works.push_back({feature, tools});
     }
-    if (makes(setup, work.feature))
-      refuse_twice(in, *table.node().find("make"), "feature made", "each feature once, in one setup");
-    const auto tools = table.node().find("with");
-    for (const text::Node& node : *tools) {
-      const shop::Tool* tool = shop::find_tool(shop, node.typed());
-      const bool again = std::any_of(work.tools.begin(), work.tools.end(),
-                                     [&](const shop::Tool& other) { return other.name == node.typed(); });
-      if (again) {
-        refuse_twice(in, node, "tool", "each tool once for a feature");
-      } else if (tool != nullptr) {
-        work.tools.push_back(*tool);
-      } else {
-        refuse(in, node, Code::kNotInTheShop, "tool", names_of(shop.tools));
-      }
-    }
-    setup.works.push_back(std::move(work));
   }
 }
 
@@ -163,7 +174,7 @@ route::Plan read_plan(const TableReader& job, const shop::Shop& shop, const Name
       const auto feature = made.node().find("make");
       const bool earlier =
           feature && std::any_of(plan.setups.begin(), plan.setups.end(), [&](const route::Setup& other) {
-            return makes(other, std::string(feature->typed()));
+            return makes(other, features_made(std::string(feature->typed()), names).front());
           });
       if (earlier) refuse_twice(in, *feature, "feature made", "each feature once, in one setup");
     }

@@ -1,6 +1,7 @@
 #include "core/job/shapes.hpp"
 
 #include "core/job/form_text.hpp"
+#include "core/job/pattern_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -108,26 +109,54 @@ Shape blank() {
       field("size", blank_sizes("a nominal size")).required().says("as it is sold"),
       field("found", blank_sizes("a size found")).says("as the piece in hand measures"),
       field("found_with", free_text("an instrument")).says("the instrument it was found with"),
+      field("rough",
+            list_of(table({field("side", word_of(kFaces)).required().says("a side that is machined"),
+                           field("uneven", measure(Kind::kLength))
+                               .required()
+                               .says("how far its lowest spot lies below the size; 0 where it is flat")})))
+          .says("of a casting: its rough faces"),
+      field(
+          "cored",
+          list_of(table(
+              {field("name", free_text()).required().says("what the sheets call it"),
+               field("into", word_of(kFaces)).says("the side it starts on; top where left out"),
+               field("at", table({field("x", measure(Kind::kLength)), field("y", measure(Kind::kLength)),
+                                  field("z", measure(Kind::kLength))}))
+                   .required()
+                   .says("its middle as found, from left end, front and underside as cast"),
+               field("diameter", measure(Kind::kDiameter)).required().says("its largest as found"),
+               field("finished_by", free_text("a hole")).required().says("the feature that cleans it up")})))
+          .says("of a casting: holes cast in, right through"),
   });
 }
 
 Shape feature() {
   std::vector<text::Choice> kinds{
-      choice("hole", "a round hole",
-             {field("how", word_of(kMakes)).required().says("how it is made"),
-              field("into", word_of(kFaces)).says("the side it starts on; top where it is left out"),
-              field("at", table({field("x", position()), field("y", position()), field("z", position())}))
-                  .required()
-                  .says("its place, along the two axes that lie in that side"),
-              field("diameter", hole_diameter())
-                  .says("of a tapped hole the tap drill; of a counterbored one the body"),
-              field("depth", dimension()).says("at full diameter; through where it is left out"),
-              field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
-              field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
-              field("head", word_of(kHeads))
-                  .says("how the screw's head is to stand; flush or below where left out"),
-              field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
-                  .says("where it is not the handbook's for the screw")}),
+      choice(
+          "hole", "a round hole",
+          {field("how", word_of(kMakes)).required().says("how it is made"),
+           field("into", word_of(kFaces)).says("the side it starts on; top where it is left out"),
+           field(
+               "leans",
+               table(
+                   {field("towards", word_of(kFaces)).required().says("the side it leads towards, going in"),
+                    field("angle", dimension()).required().says("from square, in degrees")}))
+               .says("where it is not square to its side"),
+           field("diameter", hole_diameter())
+               .says("of a tapped hole the tap drill; of a counterbored one the body"),
+           field("depth", dimension()).says("at full diameter; through where it is left out"),
+           field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
+           field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
+           field("head", word_of(kHeads))
+               .says("how the screw's head is to stand; flush or below where left out"),
+           field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
+               .says("where it is not the handbook's for the screw"),
+           field("spotface",
+                 table({field("diameter", dimension()).required(), field("depth", dimension()).required()}))
+               .says("of a spotfaced hole: the seat"),
+           field("countersink", table({field("diameter", dimension()).required().says("at the surface"),
+                                       field("angle", dimension()).required().says("included: 82, 90")}))
+               .says("of a countersunk hole")}),
       choice("flat", "a plane milled on one side",
              {field("side", word_of(kFaces)).says("the side it is milled on; top where it is left out"),
               field("leaves", dimension()).required().says("what is left, from the opposite side"),
@@ -138,6 +167,8 @@ Shape feature() {
                                .required()
                                .says("the side the milled part reaches to")}))
                   .says("where only a part of the side is milled")})};
+  for (Field& place : place_fields(dimension(), position()))
+    kinds.front().fields.push_back(std::move(place));
   for (text::Choice& form : form_choices(dimension(), position()))
     kinds.push_back(std::move(form));
   return table_by("kind", "what it is",
@@ -204,6 +235,8 @@ Shape make_job_shape() {
                field("shop", free_text("a file name"))
                    .says("the shop text; one may be given instead when asking"),
                field("hand", free_text()).says("left or right, and seen from where"),
+               field("faces_you", word_of(kFaces))
+                   .says("the side that faces you when the part is in its place on the machine"),
                field("turn_over", true_or_false()).says("may the part be fitted the other way round?"),
                field("words", word_of(kDialects)).says("American where it is left out"),
                field("least_wall", measure("a length")).says("thinner walls are NO; 1/16 in where left out"),

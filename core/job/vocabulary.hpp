@@ -43,14 +43,25 @@ inline constexpr std::array kBlanks{
     Meaning{"square bar", part::BlankShape::kSquareBar, "lies along x"},
     Meaning{"round bar", part::BlankShape::kRoundBar, "lies along x"},
     Meaning{"hex bar", part::BlankShape::kHexBar, "lies along x, a flat up"},
-    Meaning{"tube", part::BlankShape::kTube, "lies along x"}};
+    Meaning{"tube", part::BlankShape::kTube, "lies along x"},
+    Meaning{"casting", part::BlankShape::kCasting,
+            "by its overall sizes, with its rough faces and cored holes"}};
 
 inline constexpr std::array kMakes{
     Meaning{"drilled", part::HoleMake::kDrilled, "with a twist drill"},
     Meaning{"bored", part::HoleMake::kBored, "with a boring head"},
     Meaning{"reamed", part::HoleMake::kReamed, "drilled, then reamed"},
     Meaning{"tapped", part::HoleMake::kTapped, "drilled, then tapped"},
-    Meaning{"counterbored", part::HoleMake::kCounterbored, "for a screw's head"}};
+    Meaning{"counterbored", part::HoleMake::kCounterbored, "for a screw's head"},
+    Meaning{"spotfaced", part::HoleMake::kSpotfaced, "drilled, with a flat seat for a head or a nut"},
+    Meaning{"countersunk", part::HoleMake::kCountersunk, "drilled, with a cone for a screw's head"}};
+
+inline constexpr std::array kPlacedBy{
+    Meaning{"coordinates", part::PlacedBy::kCoordinates, "dialled"},
+    Meaning{"the mate", part::PlacedBy::kMate, "spotted through the holes of the mate"},
+    Meaning{"drilled together", part::PlacedBy::kDrilledTogether, "with the mate, clamped as they go"},
+    Meaning{"dowelled after lining up", part::PlacedBy::kDowelled,
+            "drilled and reamed when all else is in place"}};
 
 inline constexpr std::array kHeads{
     Meaning{"flush or below", part::HeadStands::kFlushOrBelow, "nothing stands out"},

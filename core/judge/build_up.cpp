@@ -33,8 +33,9 @@ void judge_place(Pen& pen, const Subject& subject, const route::Setup& setup, co
 
 void add_build_up_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
-    if (made.hole() == nullptr) continue;
-    for (const auto& [axis, position] : made.hole()->at) {
+    const part::Hole* hole = made.hole();
+    if (hole == nullptr) continue;
+    for (const auto& [axis, position] : hole->at) {
       if (position.distance.duty != part::Duty::kLocates) continue;
       stages.push_back(check_stage(subject, "build-up in " + std::string(part::name_of(axis)),
                                    made.work.feature,

@@ -48,6 +48,8 @@ void add_build_up_checks(const Shared& subject, Stages& stages);
 void add_tooling_checks(const Shared& subject, Stages& stages);
 void add_tool_size_checks(const Shared& subject, Stages& stages);
 void add_reach_checks(const Shared& subject, Stages& stages);
+void add_share_out_checks(const Shared& subject, Stages& stages);
+void add_bush_checks(const Shared& subject, Stages& stages);
 
 // A feature as one setup of the order of work makes it. Valid as long as the subject.
 struct Made {
@@ -55,7 +57,10 @@ struct Made {
   const route::Work& work;
   const part::Feature& feature;
 
-  [[nodiscard]] const part::Hole* hole() const { return std::get_if<part::Hole>(&feature.shape); }
+  // A hole whose cuts are worked out; none for all else.
+  [[nodiscard]] const part::Hole* hole() const {
+    return part::cuts_are_worked_out(feature) ? std::get_if<part::Hole>(&feature.shape) : nullptr;
+  }
 };
 // In the order of work.
 [[nodiscard]] std::vector<Made> all_made(const Subject& subject);

@@ -100,6 +100,17 @@ void say_round(Pen& pen, const Drilling& drilling) {
              .todo = spotted ? "" : "use a spot drill or a drill guide first, or mill a small flat"});
 }
 
+// A hole that is meant to lean starts on a slope by design; how it is started is for the one who drills it.
+void say_leaning(Pen& pen, const Drilling& drilling, double slope_rad) {
+  pen.state({.check = "drill starts square",
+             .subject = drilling.feature.name,
+             .state = ledger::State::kClose,
+             .reason = fmt::format("it leans: the surface is {:.1f} degrees from square to the drill",
+                                   slope_rad / std::numbers::pi * 180.0),
+             .source = kSource,
+             .todo = "start it with an end mill or on a spot-face square to it, or in a guide"});
+}
+
 void judge_slope(Pen& pen, const Drilling& drilling, double slope_rad, double width_mm,
                  const route::Printing& print) {
   const auto angle = [&](std::string_view local, double rad, ledger::Origin origin,
@@ -126,7 +137,8 @@ void judge_slope(Pen& pen, const Drilling& drilling, double slope_rad, double wi
 }
 
 void judge_start(Pen& pen, const Subject& subject, const Drilling& drilling) {
-  if (drilling.uses(shop::ToolKind::kEndMill)) return;  // it makes its own flat
+  // An end mill makes its own flat, and so does a spot-face.
+  if (drilling.uses(shop::ToolKind::kEndMill) || drilling.hole().make == part::HoleMake::kSpotfaced) return;
   const auto drill = drill_work(pen, subject, drilling);
   if (!drill) return;
   const double radius = first_radius_mm(drilling, *drill);
@@ -134,6 +146,7 @@ void judge_start(Pen& pen, const Subject& subject, const Drilling& drilling) {
   if (!start.meets_metal || (!start.over_air && start.bulge_mm < kFlat_mm)) return;
   if (start.over_air) return say_over_air(pen, drilling);
   if (start.slope_rad <= kSquare_rad) return say_round(pen, drilling);
+  if (drilling.hole().lean) return say_leaning(pen, drilling, start.slope_rad);
   judge_slope(pen, drilling, start.slope_rad, 2 * radius, route::Printing(subject.route.system));
 }
 

@@ -28,6 +28,8 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   const Shared subject(judged);
   Stages all;
   add_ground(subject, all);
+  add_share_out_checks(subject, all);
+  add_bush_checks(subject, all);
   add_bite_checks(subject, all);
   add_fit_checks(subject, all);
   add_screw_head_checks(subject, all);

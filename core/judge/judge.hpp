@@ -2,6 +2,7 @@
 // file a family:
 //
 //   bite.cpp        whether a feature cuts metal at all
+//   bush.cpp        a bush in its hole: whether it stays there
 //   fit.cpp         a hole against the mate as measured: tight end, loose end, and at the aim with these instruments
 //   screw_head.cpp  a screw's head on its face: seats wholly, stands proud or below
 //   wall.cpp        least metal from each hole to the outside and to every other cut
@@ -16,6 +17,7 @@
 //   hand.cpp        whether the part has a hand, and what turning it over does
 //   drill_room.cpp  the deepest drill against parallels and table; a blind hole's point against the far side
 //   clean_up.cpp    whether the blank has the metal that each flat takes
+//   share_out.cpp   a casting: every machined surface cleans up, and the sharing that leaves most
 //   holding.cpp     grip, opening of the jaws, cutter above the jaws
 //   build_up.cpp    a located place as the collar readings make it, against its tolerance
 //   tooling.cpp     a tool for every feature, a speed for every tool

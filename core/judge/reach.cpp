@@ -102,6 +102,8 @@ void add_reach_checks(const Shared& subject, Stages& stages) {
     }
   }
   for (const part::Feature& feature : subject->route.part.features) {
+    const auto* formed = std::get_if<part::Formed>(&feature.shape);
+    if (formed != nullptr && formed->form == part::Form::kBush) continue;  // a piece of its own
     bool made = false;
     for (const route::Setup& setup : setups) {
       if (!made_in(setup, feature.name)) continue;

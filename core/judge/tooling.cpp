@@ -24,21 +24,33 @@ std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
     case part::HoleMake::kTapped:
       return {ToolKind::kTap};
     case part::HoleMake::kCounterbored:
+    case part::HoleMake::kSpotfaced:
       return {ToolKind::kCounterbore, ToolKind::kEndMill};
+    case part::HoleMake::kCountersunk:
+      return {};  // its cuts are not worked out
   }
   return {};
 }
 
+// "a keyway", "a hole that leans"
+std::string what_it_is(const part::Feature& feature) {
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  if (hole == nullptr) return fmt::format("a {}", part::kind_of(feature));
+  if (hole->placed_by != part::PlacedBy::kCoordinates)
+    return fmt::format("a hole {}", part::name_of(hole->placed_by));
+  if (hole->lean) return "a hole that leans";
+  return hole->around_bar ? "a hole round a bar" : fmt::format("a {} hole", part::name_of(hole->make));
+}
+
 // What is not worked out is not OK.
 void judge_form_cut(Pen& pen, const part::Feature& feature) {
-  pen.state(
-      {.check = "how it is cut",
-       .subject = feature.name,
-       .state = ledger::State::kNotKnown,
-       .reason = fmt::format("cuts and collar readings of a {} are not worked out", part::kind_of(feature)),
-       .source = "what this version does not do",
-       .todo = "work them out by hand, or leave it out of the setup",
-       .missing = {fmt::format("the cuts of {}", feature.name)}});
+  pen.state({.check = "how it is cut",
+             .subject = feature.name,
+             .state = ledger::State::kNotKnown,
+             .reason = fmt::format("cuts and collar readings of {} are not worked out", what_it_is(feature)),
+             .source = "what this version does not do",
+             .todo = "work them out by hand, or leave it out of the setup",
+             .missing = {fmt::format("the cuts of {}", feature.name)}});
 }
 
 void judge_tools(Pen& pen, const route::Work& work, const part::Feature& feature) {
@@ -88,8 +100,7 @@ void add_tooling_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
     stages.push_back(check_stage(
         subject, "tools", made.work.feature, [work = made.work, feature = made.feature](Pen& pen) {
-          std::holds_alternative<part::Formed>(feature.shape) ? judge_form_cut(pen, feature)
-                                                              : judge_tools(pen, work, feature);
+          part::cuts_are_worked_out(feature) ? judge_tools(pen, work, feature) : judge_form_cut(pen, feature);
         }));
   }
   for (const route::Setup& setup : subject->route.plan.setups) {

@@ -62,37 +62,41 @@ void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::opt
   if (found.least_mm < thinnest.least_mm || found.open) thinnest = std::move(found);
 }
 
-// A hole across a bar opens to its round side or to a flat of it; how much is left beside it is measured line by line.
-bool opens_to_side_of_bar(const part::Part& part, const part::Hole& hole) {
-  return part::is_bar(part.blank.shape) && part.blank.shape != part::BlankShape::kSquareBar &&
-         part::axis_of(hole.into) != part::Axis::kX;
+// Where a hole goes in or comes out of a side that is not square to it, or of a flat of a hex bar, that side is open along
+// a curve or in part: what counts is the metal beside the hole where it is thickest along it.
+bool is_open_along_a_curve(const part::Part& part, const part::Hole& hole) {
+  const bool sides_lean = part::is_bar(part.blank.shape) && part.blank.shape != part::BlankShape::kSquareBar;
+  return hole.lean.has_value() || (sides_lean && part::axis_of(hole.into) != part::Axis::kX);
 }
 
 void look_beside(Thinnest& thinnest, const shape::Work& work, std::size_t cut) {
   const auto side = shape::side_metal(work, cut);
   if (!side || side->least_mm >= thinnest.least_mm) return;
-  thinnest = {std::min(side->least_mm, thinnest.least_mm),
+  const shape::Frame& frame = shape::frame_of(work.cuts[cut].nominal);
+  const shape::Vector from_axis =
+      (side->at - frame.origin) - shape::dot(side->at - frame.origin, frame.z) * frame.z;
+  const bool beside = shape::length_mm(from_axis) > shape::kTouch_mm;
+  thinnest = {side->least_mm,
               false,
-              side->least_mm < 0.0,
+              side->least_mm < -shape::kTouch_mm,
               cut,
               std::nullopt,
               "the outside",
-              {}};
+              beside ? shape::direction(from_axis) : shape::Vector{}};
 }
 
 void look_outside(Thinnest& thinnest, const part::Part& part, const Ground& ground, std::size_t cut,
                   const part::Hole& hole, double limit) {
-  const bool across_bar = opens_to_side_of_bar(part, hole);
+  if (is_open_along_a_curve(part, hole)) return look_beside(thinnest, ground.recipe->work(), cut);
   for (const shape::FaceWall& towards : ground.near.walls_to_outside(cut, limit)) {
     const auto face = part::find_blank_face(towards.face);
-    if (face ? meant_to_open(hole, *face) : across_bar) continue;
+    if (face && meant_to_open(hole, *face)) continue;
     if (thinnest.open) return;
     take(thinnest, towards.wall, cut, std::nullopt, face ? std::string(part::name_of(*face)) : "the outside");
     if (!thinnest.open) continue;
     if (const auto side = shape::side_metal(ground.recipe->work(), cut))
       thinnest.least_mm = std::min(0.0, side->least_mm);
   }
-  if (across_bar && !thinnest.open) look_beside(thinnest, ground.recipe->work(), cut);
 }
 
 // A form that is cut in the hole, or that the middle of the hole goes through, is meant to meet it.
@@ -130,7 +134,8 @@ void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const 
       continue;
     const shape::Wall wall = ground.near.wall_between(cut, other, std::min(limit, thinnest.least_mm));
     const bool is_hole = neighbour != nullptr && std::holds_alternative<part::Hole>(neighbour->shape);
-    if (is_hole && wall.kind == shape::WallKind::kOpen) continue;  // drill_meets.cpp says it
+    // Air that was in the blank is there to be met; of other holes drill_meets.cpp tells.
+    if ((neighbour == nullptr || is_hole) && wall.kind == shape::WallKind::kOpen) continue;
     take(thinnest, wall, cut, other, name);
   }
 }

@@ -11,7 +11,7 @@ constexpr std::array kShapes{
     Row{BlankShape::kFlatBar, "flat bar"},   Row{BlankShape::kBlock, "block"},
     Row{BlankShape::kPlate, "plate"},        Row{BlankShape::kSquareBar, "square bar"},
     Row{BlankShape::kRoundBar, "round bar"}, Row{BlankShape::kHexBar, "hex bar"},
-    Row{BlankShape::kTube, "tube"}};
+    Row{BlankShape::kTube, "tube"},          Row{BlankShape::kCasting, "casting"}};
 
 }  // namespace
 
@@ -52,6 +52,19 @@ base::Fingerprint fingerprint(const Blank& blank) {
     add(size);
   h.add(blank.bore.has_value());
   if (blank.bore) add(*blank.bore);
+  const auto add_typed = [&](const quantity::Typed& typed) { h.add(typed.base).add(typed.typed); };
+  for (const RoughFace& face : blank.rough) {
+    h.add(static_cast<int>(face.side));
+    add_typed(face.uneven);
+  }
+  for (const CoredHole& hole : blank.cored) {
+    h.add(hole.name).add(static_cast<int>(hole.into)).add(hole.finished_by);
+    for (const auto& [axis, at] : hole.at) {
+      h.add(static_cast<int>(axis));
+      add_typed(at);
+    }
+    add_typed(hole.diameter);
+  }
   return h.done();
 }
 

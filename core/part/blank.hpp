@@ -2,8 +2,10 @@
 #pragma once
 
 #include <array>
+#include <map>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/base/hash.hpp"
 #include "core/part/face.hpp"
@@ -11,7 +13,7 @@
 
 namespace sparewright::part {
 
-enum class BlankShape { kFlatBar, kBlock, kPlate, kSquareBar, kRoundBar, kHexBar, kTube };
+enum class BlankShape { kFlatBar, kBlock, kPlate, kSquareBar, kRoundBar, kHexBar, kTube, kCasting };
 [[nodiscard]] std::string_view name_of(BlankShape shape);
 [[nodiscard]] std::optional<BlankShape> find_blank_shape(std::string_view name);
 
@@ -30,6 +32,22 @@ struct BlankSize {
 // Round, square and hex bar, and tube: they lie along x, and can be turned.
 [[nodiscard]] bool is_bar(BlankShape shape);
 
+// A face of a casting as it was found: its lowest spot lies that much below the casting's size there.
+struct RoughFace {
+  Face side = Face::kTop;
+  quantity::Typed uneven;
+};
+
+// A hole that is cast in, right through, and the hole that is to clean it up.
+struct CoredHole {
+  std::string name;
+  Face into = Face::kTop;
+  std::map<Axis, quantity::Typed>
+      at;                    // its middle as found, from left end, front and underside as they are cast
+  quantity::Typed diameter;  // its largest as found
+  std::string finished_by;   // a feature
+};
+
 struct Blank {
   BlankShape shape = BlankShape::kFlatBar;
   std::string material;
@@ -39,6 +57,8 @@ struct Blank {
   // flats as top and underside, so its size across the flats is along z, and y goes over its corners.
   std::array<BlankSize, 3> sizes;
   std::optional<BlankSize> bore;  // of a tube
+  std::vector<RoughFace> rough;   // of a casting, as are
+  std::vector<CoredHole> cored;
 };
 
 [[nodiscard]] base::Fingerprint fingerprint(const Blank& blank);

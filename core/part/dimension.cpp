@@ -3,6 +3,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <numbers>
 #include <utility>
 
 #include <fmt/format.h>
@@ -43,7 +44,12 @@ const Figure& stated(Pen& pen, std::string_view local, quantity::Kind kind, doub
   return pen.root(local, root);
 }
 
-const Figure& write_formula(Pen& pen, std::string_view local, quantity::Kind kind,
+// A written size as it counts at its place in a row or on a bolt circle.
+double in_its_row(const Dimension& d, double written) {
+  return d.times * written + d.and_more;
+}
+
+const Figure& write_formula(Pen& pen, std::string_view local, const Dimension& d,
                             const formula::Formula& formula, const Surroundings& surroundings) {
   std::vector<const Figure*> figures;
   std::vector<double> values;
@@ -55,21 +61,49 @@ const Figure& write_formula(Pen& pen, std::string_view local, quantity::Kind kin
   const auto y = formula.at(values);
   std::vector<ledger::Term> terms;
   for (std::size_t i = 0; i < figures.size(); ++i)
-    terms.push_back({figures[i], y ? y->slopes[i] : 0.0});
-  const double value = y ? y->value : std::numeric_limits<double>::quiet_NaN();
-  return pen.linear(local, kind, formula.typed(), value, terms);
+    terms.push_back({figures[i], y ? d.times * y->slopes[i] : 0.0});
+  const double value = y ? in_its_row(d, y->value) : std::numeric_limits<double>::quiet_NaN();
+  const std::string words =
+      d.times == 1 ? formula.typed() : fmt::format("{} times ({})", d.times, formula.typed());
+  return pen.linear(local, d.kind, words, value, terms);
+}
+
+constexpr std::string_view kAngle = "angle";
+
+const Figure& write_at_angle(Pen& pen, std::string_view local, const AtAngle& at) {
+  const Figure& radius = pen.ask(fmt::format("{}/{}", pen.stage(), at.radius));
+  const Figure& angle = pen.ask(fmt::format("{}/{}", pen.stage(), kAngle));
+  const double half = at.is_diameter ? 0.5 : 1.0;
+  if (at.sine)
+    return pen.work(
+        local, quantity::Kind::kLength, fmt::format("{} and sine of the angle", at.radius),
+        [half](auto r, auto a) {
+          using std::sin;
+          return half * r * sin(a);
+        },
+        radius, angle);
+  return pen.work(
+      local, quantity::Kind::kLength, fmt::format("{} and cosine of the angle", at.radius),
+      [half](auto r, auto a) {
+        using std::cos;
+        return half * r * cos(a);
+      },
+      radius, angle);
 }
 
 // The nominal size, except for a size taken from a mate, which has limits first.
 const Figure& write_nominal(Pen& pen, std::string_view local, const Dimension& d,
                             const Surroundings& surroundings) {
   if (const auto* typed = std::get_if<quantity::Typed>(&d.size)) {
-    return stated(pen, local, d.kind, typed->base, Origin::kChoice, d.typed, "");
+    const bool alone = d.times == 1 && d.and_more == 0.0;
+    return stated(pen, local, d.kind, in_its_row(d, typed->base), Origin::kChoice, alone ? d.typed : "",
+                  alone ? "" : fmt::format("worked out from {}", d.typed));
   }
+  if (const auto* at = std::get_if<AtAngle>(&d.size)) return write_at_angle(pen, local, *at);
   if (const auto* table = std::get_if<FromTable>(&d.size)) {
     return stated(pen, local, d.kind, table->base, Origin::kStandard, d.typed, table->source);
   }
-  return write_formula(pen, local, d.kind, std::get<formula::Formula>(d.size), surroundings);
+  return write_formula(pen, local, d, std::get<formula::Formula>(d.size), surroundings);
 }
 
 Written write_on_mate(Pen& pen, std::string_view local, quantity::Kind kind, const OnMate& on,
@@ -96,12 +130,39 @@ struct DeviationFigures {
   const Figure* upper = nullptr;
 };
 
-DeviationFigures write_deviations(Pen& pen, std::string_view local, double lower, double upper, Origin origin,
-                                  const std::string& typed, const std::string& source) {
-  return {
-      &stated(pen, below(local, "lower deviation"), quantity::Kind::kLength, lower, origin, typed, source),
-      &stated(pen, below(local, "upper deviation"), quantity::Kind::kLength, upper, origin, typed, source)};
+// Of a length, an angle or a plain number.
+DeviationFigures write_deviations(Pen& pen, std::string_view local, quantity::Kind of, double lower,
+                                  double upper, Origin origin, const std::string& typed,
+                                  const std::string& source) {
+  const bool is_length = of != quantity::Kind::kAngle && of != quantity::Kind::kNumber;
+  const auto kind = is_length ? quantity::Kind::kLength : of;
+  return {&stated(pen, below(local, "lower deviation"), kind, lower, origin, typed, source),
+          &stated(pen, below(local, "upper deviation"), kind, upper, origin, typed, source)};
 }
+
+// The most a place can move along one axis as its radius and its angle go to their limits.
+DeviationFigures deviations_at_angle(Pen& pen, std::string_view local, const AtAngle& at,
+                                     const Figure& nominal) {
+  const auto limit = [&](std::string_view of, std::string_view which) {
+    return pen.need(fmt::format("{}/{}/{}", pen.stage(), of, which)).value;
+  };
+  const double half = at.is_diameter ? 0.5 : 1.0;
+  double low = nominal.value;
+  double high = nominal.value;
+  for (const std::string_view r : {"least", "most"}) {
+    for (const std::string_view a : {"least", "most"}) {
+      const double angle = limit(kAngle, a);
+      const double place = half * limit(at.radius, r) * (at.sine ? std::sin(angle) : std::cos(angle));
+      low = std::min(low, place);
+      high = std::max(high, place);
+    }
+  }
+  return write_deviations(pen, local, quantity::Kind::kLength, low - nominal.value, high - nominal.value,
+                          Origin::kChoice, "", "what the tolerances of its radius and angle make of it");
+}
+
+// Common practice in drawing offices, for angles without a tolerance of their own.
+constexpr double kGeneralAngle_rad = std::numbers::pi / 180.0;
 
 const GeneralTolerances::Band& general_band(const Dimension& d, const GeneralTolerances& general) {
   const auto* typed = std::get_if<quantity::Typed>(&d.size);
@@ -112,9 +173,10 @@ const GeneralTolerances::Band& general_band(const Dimension& d, const GeneralTol
 DeviationFigures deviations_of(Pen& pen, std::string_view local, const Dimension& d, const Figure& nominal,
                                const Surroundings& surroundings, CutMakesIt cut_makes_it) {
   if (const auto* written = std::get_if<quantity::Deviations>(&d.tolerance.form)) {
-    return write_deviations(pen, local, written->lower.base, written->upper.base, Origin::kChoice,
+    return write_deviations(pen, local, d.kind, written->lower.base, written->upper.base, Origin::kChoice,
                             d.tolerance.typed, "");
   }
+  if (const auto* at = std::get_if<AtAngle>(&d.size)) return deviations_at_angle(pen, local, *at, nominal);
   if (const auto* fit = std::get_if<quantity::FitClass>(&d.tolerance.form)) {
     const auto tabled = fit_deviations(fit->name, quantity::Diameter::from_base(nominal.value), cut_makes_it);
     if (!tabled) {  // the job room has refused what is not tabled; a size that has moved since is not known
@@ -124,11 +186,16 @@ DeviationFigures deviations_of(Pen& pen, std::string_view local, const Dimension
       return {&pen.root(below(local, "lower deviation"), unknown),
               &pen.root(below(local, "upper deviation"), unknown)};
     }
-    return write_deviations(pen, local, tabled->lower.base(), tabled->upper.base(), Origin::kStandard,
+    return write_deviations(pen, local, d.kind, tabled->lower.base(), tabled->upper.base(), Origin::kStandard,
                             fit->name, handbook::cite(tabled->source));
   }
+  if (d.kind == quantity::Kind::kAngle)
+    return write_deviations(pen, local, d.kind, -kGeneralAngle_rad, kGeneralAngle_rad, Origin::kDefault,
+                            "±1 degree", "general tolerance of angles, common practice");
+  if (d.kind == quantity::Kind::kNumber)  // a taper is as good as its reamer
+    return write_deviations(pen, local, d.kind, 0.0, 0.0, Origin::kChoice, "", "as written: not a size");
   const auto& band = general_band(d, surroundings.general);
-  return write_deviations(pen, local, band.lower, band.upper,
+  return write_deviations(pen, local, d.kind, band.lower, band.upper,
                           surroundings.general.given ? Origin::kChoice : Origin::kDefault, band.typed,
                           surroundings.general.given
                               ? "general tolerance of the job"
@@ -305,7 +372,10 @@ base::Fingerprint fingerprint(const Dimension& d) {
     add(h, on->most_clearance);
   } else if (const auto* table = std::get_if<FromTable>(&d.size)) {
     h.add(table->base).add(table->source);
+  } else if (const auto* at = std::get_if<AtAngle>(&d.size)) {
+    h.add(at->radius).add(at->is_diameter).add(at->sine);
   }
+  h.add(d.times).add(d.and_more);
   add(h, d.tolerance);
   return h.add(static_cast<int>(d.duty)).add(d.instrument).add(d.jaws).add(d.typed).done();
 }

@@ -35,9 +35,21 @@ struct FromTable {
   std::string source;
 };
 
+// How far a place at an angle and a radius lies along one axis: radius times cosine or sine. Both are figures of the
+// same feature, written before it.
+struct AtAngle {
+  std::string radius;  // "radius", or "bolt circle": then half of it
+  bool is_diameter = false;
+  bool sine = false;
+};
+
 struct Dimension {
   quantity::Kind kind = quantity::Kind::kLength;
-  std::variant<quantity::Typed, formula::Formula, OnMate, FromTable> size;
+  std::variant<quantity::Typed, formula::Formula, OnMate, FromTable, AtAngle> size;
+  // What a row or a bolt circle makes of one written size: so many times it, and so much more (base unit). The
+  // tolerance is that of one.
+  int times = 1;
+  double and_more = 0.0;
   quantity::Tolerance tolerance;
   Duty duty = Duty::kFree;
   std::string instrument;             // what it will be measured with; empty where not said

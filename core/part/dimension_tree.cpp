@@ -15,6 +15,7 @@ struct Place {
   const Position& position;
 };
 
+// Where the feature itself lies: what others can be measured from.
 std::vector<Place> places_of(const Feature& feature) {
   std::vector<Place> places;
   const auto add = [&](const std::map<Axis, Position>& at) {
@@ -26,6 +27,19 @@ std::vector<Place> places_of(const Feature& feature) {
   if (const auto* flat = std::get_if<Flat>(&feature.shape); flat != nullptr && flat->region)
     places.push_back({flat->region->along, flat->region->start});
   return places;
+}
+
+// These, and the corners of a profile.
+std::vector<Place> positions_of(const Feature& feature) {
+  std::vector<Place> all = places_of(feature);
+  const auto* formed = std::get_if<Formed>(&feature.shape);
+  if (formed == nullptr) return all;
+  const auto axes = axes_in(formed->side);
+  for (const ProfileCorner& corner : formed->corners) {
+    all.push_back({axes[0], corner.first});
+    all.push_back({axes[1], corner.second});
+  }
+  return all;
 }
 
 const std::string* feature_named(const Position& position) {
@@ -60,7 +74,7 @@ class Needs {
 
   [[nodiscard]] std::vector<Need> of(std::size_t feature) const {
     std::vector<Need> needs;
-    for (const Place& place : places_of(features_[feature])) {
+    for (const Place& place : positions_of(features_[feature])) {
       const std::string* name = feature_named(place.position);
       const auto other = name == nullptr ? index_.end() : index_.find(*name);
       if (other != index_.end()) needs.push_back({other->second, place.axis});
@@ -161,7 +175,7 @@ bool is_measured_from_its_side(const Formed& formed, std::string_view size) {
 }
 
 std::string_view end_of(std::string_view size) {
-  if (size == "depth" || size == "counterbore depth") return "its bottom";
+  if (size.ends_with("depth")) return "its bottom";
   return size == "from end" ? "its near side" : "its far end";
 }
 
@@ -195,42 +209,53 @@ class Rows {
     if (part_.blank.bore) rows_.push_back({"blank", "bore", "blank/bore", "", ""});
   }
 
-  void add(const Feature& feature, std::string name, std::string from, std::string to, const Dimension& d,
-           int links) {
-    std::string figure = feature_path(feature.name) + "/" + name;
-    rows_.push_back(
-        {feature.name, std::move(name), std::move(figure), std::move(from), std::move(to), &d, links});
-  }
-
-  void add_places(const Feature& feature, std::string_view to) {
-    for (const Place& place : places_of(feature)) {
-      const bool is_wall = std::holds_alternative<Flat>(feature.shape);
-      add(feature, is_wall ? "wall" : std::string(name_of(place.axis)), from_words(place.position),
-          std::string(to), place.position.distance, links_of(place.position, place.axis));
+  void add(const Feature& feature) {
+    const std::vector<Place> positions = positions_of(feature);
+    for (const NamedDimension& d : dimensions_of(feature)) {
+      TreeDimension row{feature.name, d.local, feature_path(feature.name) + "/" + d.local,
+                        "",           "",      d.dimension};
+      const auto place = std::find_if(positions.begin(), positions.end(),
+                                      [&](const Place& p) { return &p.position.distance == d.dimension; });
+      if (place != positions.end()) {
+        add_place(row, feature, *place);
+      } else {
+        add_size(row, feature, d);
+      }
+      rows_.push_back(std::move(row));
     }
   }
 
-  void add(const Feature& feature) {
-    if (const auto* hole = std::get_if<Hole>(&feature.shape)) {
-      const std::string start = side_words(hole->into);
-      add_places(feature, "its middle");
-      add(feature, "diameter", "", "", hole->diameter, 0);
-      if (hole->depth) add(feature, "depth", start, "its bottom", *hole->depth, 0);
-      if (!hole->counterbore) return;
-      add(feature, "counterbore diameter", "", "", hole->counterbore->diameter, 0);
-      add(feature, "counterbore depth", start, "its bottom", hole->counterbore->depth, 0);
-    } else if (const auto* formed = std::get_if<Formed>(&feature.shape)) {
-      add_places(feature, "its middle");
-      for (const auto& [size, dimension] : formed->sizes) {
-        const bool from_side = is_measured_from_its_side(*formed, size);
-        add(feature, size, from_side ? side_words(formed->side) : "",
-            std::string(from_side ? end_of(size) : ""), dimension, 0);
+  void add_place(TreeDimension& row, const Feature& feature, const Place& place) const {
+    const auto* formed = std::get_if<Formed>(&feature.shape);
+    row.from = from_words(place.position);
+    row.to = std::holds_alternative<Flat>(feature.shape)     ? "its wall"
+             : formed != nullptr && !formed->corners.empty() ? "its corner"
+                                                             : "its middle";
+    row.links = links_of(place.position, place.axis);
+  }
+
+  // What is no place: most sizes are measured across and from nothing.
+  void add_size(TreeDimension& row, const Feature& feature, const NamedDimension& d) const {
+    if (const auto* flat = std::get_if<Flat>(&feature.shape)) {
+      const auto before = static_cast<std::size_t>(&feature - part_.features.data());
+      row.from = side_words(opposite(flat->side), before);
+      row.to = "its floor";
+    } else if (const auto* hole = std::get_if<Hole>(&feature.shape)) {
+      const bool by_angle =
+          hole->by_angle && (d.dimension == &hole->by_angle->radius || d.dimension == &hole->by_angle->angle);
+      if (d.local.ends_with("depth")) {
+        row.from = side_words(hole->into);
+        row.to = end_of(d.local);
+      } else if (!d.from.empty()) {  // an angle, or a way from another hole
+        row.from = d.from;
+        row.to = by_angle ? "its middle" : "its middle line";
+        row.links = by_angle ? 1 : 0;
       }
     } else {
-      const auto& flat = std::get<Flat>(feature.shape);
-      const auto before = static_cast<std::size_t>(&feature - part_.features.data());
-      add(feature, "leaves", side_words(opposite(flat.side), before), "its floor", flat.leaves, 0);
-      add_places(feature, "its wall");
+      const auto& formed = std::get<Formed>(feature.shape);
+      if (!is_measured_from_its_side(formed, d.local)) return;
+      row.from = side_words(formed.side);
+      row.to = end_of(d.local);
     }
   }
 
@@ -279,6 +304,8 @@ class Rows {
 bool has_place(const Feature& feature, Axis axis) {
   const auto* flat = std::get_if<Flat>(&feature.shape);
   if (flat != nullptr && axis_of(flat->side) == axis) return true;
+  const auto* formed = std::get_if<Formed>(&feature.shape);
+  if (formed != nullptr && formed->form == Form::kChuckingPiece && axis_of(formed->side) == axis) return true;
   const std::vector<Place> places = places_of(feature);
   return std::any_of(places.begin(), places.end(), [&](const Place& place) { return place.axis == axis; });
 }
@@ -287,7 +314,7 @@ std::vector<TreeFault> tree_faults(std::span<const Feature> features) {
   std::vector<TreeFault> faults;
   const auto index = indices_of(features);
   for (std::size_t i = 0; i < features.size(); ++i) {
-    for (const Place& place : places_of(features[i])) {
+    for (const Place& place : positions_of(features[i])) {
       const std::string* name = feature_named(place.position);
       const auto other = name == nullptr ? index.end() : index.find(*name);
       if (other == index.end() || has_place(features[other->second], place.axis)) continue;

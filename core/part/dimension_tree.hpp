@@ -4,8 +4,8 @@
 // that what is drawn, what is listed and what is cut cannot differ.
 //
 // A chain of dimensions has to start at a side of the work. A feature that others are measured from has to have a place
-// along that axis: the middle of a hole or a slot along the two axes of its side, a flat across its side, and the wall of
-// a flat that takes a part of its side.
+// along that axis: the middle of a hole or a slot along the two axes of its side, a flat across its side, the wall of a flat
+// that takes a part of its side, and the end a chucking piece leaves.
 #pragma once
 
 #include <span>

@@ -74,6 +74,24 @@ std::array<Axis, 2> axes_in(Face face) {
   return {Axis::kX, Axis::kY};
 }
 
+shape::Open open_side(Face face) {
+  switch (face) {
+    case Face::kLeftEnd:
+      return shape::Open::kXLow;
+    case Face::kRightEnd:
+      return shape::Open::kXHigh;
+    case Face::kFront:
+      return shape::Open::kYLow;
+    case Face::kBack:
+      return shape::Open::kYHigh;
+    case Face::kUnderside:
+      return shape::Open::kZLow;
+    case Face::kTop:
+      break;
+  }
+  return shape::Open::kZHigh;
+}
+
 shape::Vector outward(Face face) {
   shape::Vector v;
   component(v, axis_of(face)) = at_greater_end(face) ? 1.0 : -1.0;

@@ -9,6 +9,7 @@
 #include <optional>
 #include <string_view>
 
+#include "core/shape/recipe.hpp"
 #include "core/shape/vector.hpp"
 
 namespace sparewright::part {
@@ -35,6 +36,9 @@ inline constexpr std::array kAxes{Axis::kX, Axis::kY, Axis::kZ};
 
 // The two axes that lie in the face, in the order x, y, z.
 [[nodiscard]] std::array<Axis, 2> axes_in(Face face);
+
+// Which end of a body that stands in the part frame lies on that side.
+[[nodiscard]] shape::Open open_side(Face face);
 
 // Length 1, out of the work.
 [[nodiscard]] shape::Vector outward(Face face);

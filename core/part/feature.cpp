@@ -11,9 +11,27 @@ struct MakeRow {
   HoleMake make;
   std::string_view name;
 };
-constexpr std::array kMakes{MakeRow{HoleMake::kDrilled, "drilled"}, MakeRow{HoleMake::kBored, "bored"},
-                            MakeRow{HoleMake::kReamed, "reamed"}, MakeRow{HoleMake::kTapped, "tapped"},
-                            MakeRow{HoleMake::kCounterbored, "counterbored"}};
+constexpr std::array kMakes{MakeRow{HoleMake::kDrilled, "drilled"},
+                            MakeRow{HoleMake::kBored, "bored"},
+                            MakeRow{HoleMake::kReamed, "reamed"},
+                            MakeRow{HoleMake::kTapped, "tapped"},
+                            MakeRow{HoleMake::kCounterbored, "counterbored"},
+                            MakeRow{HoleMake::kSpotfaced, "spotfaced"},
+                            MakeRow{HoleMake::kCountersunk, "countersunk"}};
+
+struct PlacedRow {
+  PlacedBy placed;
+  std::string_view name;
+};
+constexpr std::array kPlaced{PlacedRow{PlacedBy::kCoordinates, "coordinates"},
+                             PlacedRow{PlacedBy::kMate, "spotted through the mate"},
+                             PlacedRow{PlacedBy::kDrilledTogether, "drilled together with the mate"},
+                             PlacedRow{PlacedBy::kDowelled, "dowelled after lining up"}};
+
+void add(base::Hasher& h, const std::optional<Dimension>& dimension) {
+  h.add(dimension.has_value());
+  if (dimension) h.add(fingerprint(*dimension));
+}
 
 void add(base::Hasher& h, const Hole& hole) {
   h.add(static_cast<int>(hole.make)).add(static_cast<int>(hole.into));
@@ -21,8 +39,19 @@ void add(base::Hasher& h, const Hole& hole) {
     h.add(static_cast<int>(axis));
     add_to(h, position);
   }
-  h.add(fingerprint(hole.diameter)).add(hole.depth.has_value());
-  if (hole.depth) h.add(fingerprint(*hole.depth));
+  h.add(hole.by_angle.has_value());
+  if (hole.by_angle) {
+    h.add(hole.by_angle->from).add(fingerprint(hole.by_angle->radius)).add(hole.by_angle->is_diameter);
+    h.add(fingerprint(hole.by_angle->angle));
+  }
+  h.add(hole.lean.has_value());
+  if (hole.lean) h.add(static_cast<int>(hole.lean->towards)).add(fingerprint(hole.lean->angle));
+  add(h, hole.around_bar);
+  h.add(static_cast<int>(hole.placed_by)).add(fingerprint(hole.diameter));
+  add(h, hole.depth);
+  h.add(hole.countersink.has_value());
+  if (hole.countersink)
+    h.add(fingerprint(hole.countersink->diameter)).add(fingerprint(hole.countersink->angle));
   h.add(hole.counterbore.has_value());
   if (hole.counterbore)
     h.add(fingerprint(hole.counterbore->diameter)).add(fingerprint(hole.counterbore->depth));
@@ -31,8 +60,8 @@ void add(base::Hasher& h, const Hole& hole) {
     h.add(hole.screw->designation).add(hole.screw->head_diameter_mm).add(hole.screw->head_height_mm);
     h.add(hole.screw->source).add(static_cast<int>(hole.screw->stands));
   }
-  h.add(hole.thread).add(hole.mate).add(hole.clearance_asked.has_value());
-  if (hole.clearance_asked) h.add(fingerprint(*hole.clearance_asked));
+  h.add(hole.thread).add(hole.mate);
+  add(h, hole.clearance_asked);
 }
 
 void add(base::Hasher& h, const Flat& flat) {
@@ -67,6 +96,20 @@ std::optional<HoleMake> find_hole_make(std::string_view name) {
   return std::nullopt;
 }
 
+std::string_view name_of(PlacedBy placed) {
+  for (const PlacedRow& row : kPlaced) {
+    if (row.placed == placed) return row.name;
+  }
+  return "";
+}
+
+bool cuts_are_worked_out(const Feature& feature) {
+  if (std::holds_alternative<Flat>(feature.shape)) return true;
+  const auto* hole = std::get_if<Hole>(&feature.shape);
+  return hole != nullptr && !hole->lean && !hole->around_bar && !hole->countersink &&
+         hole->make != HoleMake::kSpotfaced && hole->placed_by == PlacedBy::kCoordinates;
+}
+
 std::string_view kind_of(const Feature& feature) {
   if (const auto* formed = std::get_if<Formed>(&feature.shape)) return row_of(formed->form).name;
   return std::holds_alternative<Hole>(feature.shape) ? "hole" : "flat";
@@ -79,23 +122,50 @@ base::Fingerprint fingerprint(const Feature& feature) {
   return h.done();
 }
 
+namespace {
+
+void add_dimensions(const Hole& hole, std::vector<NamedDimension>& all) {
+  all.push_back({"diameter", &hole.diameter, ""});
+  if (hole.by_angle) {
+    all.push_back(
+        {hole.by_angle->is_diameter ? "bolt circle" : "radius", &hole.by_angle->radius, hole.by_angle->from});
+    all.push_back({"angle", &hole.by_angle->angle, hole.by_angle->from});
+  }
+  for (const auto& [axis, position] : hole.at)
+    all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
+  if (hole.around_bar) all.push_back({"around bar", &*hole.around_bar, std::string(name_of(Face::kTop))});
+  if (hole.lean) all.push_back({"lean", &hole.lean->angle, std::string(name_of(hole.into))});
+  if (hole.depth) all.push_back({"depth", &*hole.depth, std::string(name_of(hole.into))});
+  if (hole.counterbore) {
+    all.push_back({"counterbore diameter", &hole.counterbore->diameter, ""});
+    all.push_back({"counterbore depth", &hole.counterbore->depth, std::string(name_of(hole.into))});
+  }
+  if (hole.countersink) {
+    all.push_back({"countersink diameter", &hole.countersink->diameter, ""});
+    all.push_back({"countersink angle", &hole.countersink->angle, ""});
+  }
+}
+
+}  // namespace
+
 std::vector<NamedDimension> dimensions_of(const Feature& feature) {
   std::vector<NamedDimension> all;
   if (const auto* hole = std::get_if<Hole>(&feature.shape)) {
-    all.push_back({"diameter", &hole->diameter, ""});
-    for (const auto& [axis, position] : hole->at) {
-      all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
-    }
-    if (hole->depth) all.push_back({"depth", &*hole->depth, std::string(name_of(hole->into))});
-    if (hole->counterbore) {
-      all.push_back({"counterbore diameter", &hole->counterbore->diameter, ""});
-      all.push_back({"counterbore depth", &hole->counterbore->depth, std::string(name_of(hole->into))});
-    }
+    add_dimensions(*hole, all);
     return all;
   }
   if (const auto* formed = std::get_if<Formed>(&feature.shape)) {
     for (const auto& [axis, position] : formed->at)
       all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
+    const auto axes = axes_in(formed->side);
+    for (std::size_t i = 0; i < formed->corners.size(); ++i) {
+      const ProfileCorner& corner = formed->corners[i];
+      const auto local = [&](std::string_view name) { return fmt::format("corner {}/{}", i + 1, name); };
+      all.push_back({local(name_of(axes[0])), &corner.first.distance, from_words(corner.first)});
+      all.push_back({local(name_of(axes[1])), &corner.second.distance, from_words(corner.second)});
+      if (corner.fillet) all.push_back({local("fillet"), &*corner.fillet, ""});
+      if (corner.arc) all.push_back({local("arc"), &*corner.arc, ""});
+    }
     for (const FormSize& size : row_of(formed->form).sizes) {
       const auto found = formed->sizes.find(size.name);
       if (found != formed->sizes.end())

@@ -15,7 +15,7 @@
 
 namespace sparewright::part {
 
-enum class HoleMake { kDrilled, kBored, kReamed, kTapped, kCounterbored };
+enum class HoleMake { kDrilled, kBored, kReamed, kTapped, kCounterbored, kSpotfaced, kCountersunk };
 [[nodiscard]] std::string_view name_of(HoleMake make);
 [[nodiscard]] std::optional<HoleMake> find_hole_make(std::string_view name);
 
@@ -36,13 +36,42 @@ struct Counterbore {
   Dimension depth;
 };
 
+struct Countersink {
+  Dimension diameter;  // at the surface
+  Dimension angle;     // included
+};
+
+// A hole that is not square to its side: going in, it leads towards another side.
+struct Lean {
+  Face towards = Face::kRightEnd;
+  Dimension angle;  // from square
+};
+
+// A place by angle and distance from the middle of another hole.
+struct ByAngle {
+  std::string from;
+  Dimension radius;
+  bool is_diameter = false;  // the radius is given as the diameter of a bolt circle
+  Dimension angle;  // from the first axis of the side towards the second: from +x towards +y on the top
+};
+
+// Where a hole's place comes from at the machine. What comes from the mate has no tolerance of its own here.
+enum class PlacedBy { kCoordinates, kMate, kDrilledTogether, kDowelled };
+[[nodiscard]] std::string_view name_of(PlacedBy placed);
+
 struct Hole {
   HoleMake make = HoleMake::kDrilled;
-  Face into = Face::kTop;          // the side it starts on
-  std::map<Axis, Position> at;     // the two axes that lie in that side
-  Dimension diameter;              // of a tapped hole: the tap drill
-  std::optional<Dimension> depth;  // full diameter; none: through
-  std::optional<Counterbore> counterbore;
+  Face into = Face::kTop;           // the side it starts on
+  std::map<Axis, Position> at;      // the two axes that lie in that side; round a bar the one along it
+  std::optional<ByAngle> by_angle;  // what `at` is worked out from, where it is
+  std::optional<Lean> lean;
+  std::optional<Dimension>
+      around_bar;  // angle round the bar, from its top towards its back; towards its middle
+  PlacedBy placed_by = PlacedBy::kCoordinates;
+  Dimension diameter;                      // of a tapped hole: the tap drill
+  std::optional<Dimension> depth;          // full diameter; none: through
+  std::optional<Counterbore> counterbore;  // or spotface
+  std::optional<Countersink> countersink;
   std::optional<ScrewHead> screw;
   std::string thread;                        // of a tapped hole, as written
   std::string mate;                          // the named dimension that goes in; empty where none
@@ -60,6 +89,10 @@ struct Flat {
   Dimension leaves;  // from the opposite side as it stands then
   std::optional<Region> region;
 };
+
+// Whether speeds, cuts and collar readings of it are worked out by the order of work.
+struct Feature;
+[[nodiscard]] bool cuts_are_worked_out(const Feature& feature);
 
 struct Feature {
   std::string name;

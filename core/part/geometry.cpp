@@ -5,6 +5,7 @@
 
 #include "core/base/messages.hpp"
 #include "core/part/form_cutters.hpp"
+#include "core/part/hole_cutters.hpp"
 #include "core/part/writing.hpp"
 #include "core/shape/cutters.hpp"
 #include "core/shape/volume.hpp"
@@ -21,59 +22,6 @@ double figure(const Ask& ask, const Feature& feature, std::string_view local) {
 
 shape::Point point(const shape::Vector& v) {
   return {v.x, v.y, v.z};
-}
-
-// Where the hole's axis meets the side of the blank it starts on.
-shape::Point entry_point(const Feature& feature, const Hole& hole, const Ask& ask) {
-  shape::Vector at;
-  component(at, axis_of(hole.into)) = ask(blank_side_path(hole.into));
-  for (const Axis axis : axes_in(hole.into)) {
-    component(at, axis) = figure(ask, feature, fmt::format("at {}", name_of(axis)));
-  }
-  return point(at);
-}
-
-std::vector<shape::Cutter> hole_cutters(const Feature& feature, const Hole& hole, const Ask& ask) {
-  const shape::Point entry = entry_point(feature, hole, ask);
-  const shape::Vector into = -outward(hole.into);
-  const auto diameter = Diameter::from_base(figure(ask, feature, "diameter"));
-  // Metal between the outside of the blank and the surface the hole is measured from.
-  const double above = std::abs(ask(blank_side_path(hole.into)) - figure(ask, feature, "starts at"));
-  std::vector<shape::Cutter> cutters;
-  if (!hole.depth) {
-    const double through =
-        std::abs(ask(blank_side_path(hole.into)) - ask(blank_side_path(opposite(hole.into))));
-    cutters.push_back(shape::through_hole(feature.name, entry, into, diameter, Length::from_base(through)));
-  } else {
-    const auto depth = Length::from_base(above + figure(ask, feature, "depth"));
-    const bool flat_bottom = hole.make == HoleMake::kBored;
-    cutters.push_back(flat_bottom ? shape::flat_bottomed_hole(feature.name, entry, into, diameter, depth)
-                                  : shape::drilled_hole(feature.name, entry, into, diameter, depth));
-  }
-  if (hole.counterbore) {
-    const auto wide = Diameter::from_base(figure(ask, feature, "counterbore diameter"));
-    const auto depth = Length::from_base(above + figure(ask, feature, "counterbore depth"));
-    cutters.push_back(shape::flat_bottomed_hole(feature.name, entry, into, wide, depth));
-  }
-  return cutters;
-}
-
-shape::Open open_side(Face face) {
-  switch (face) {
-    case Face::kLeftEnd:
-      return shape::Open::kXLow;
-    case Face::kRightEnd:
-      return shape::Open::kXHigh;
-    case Face::kFront:
-      return shape::Open::kYLow;
-    case Face::kBack:
-      return shape::Open::kYHigh;
-    case Face::kUnderside:
-      return shape::Open::kZLow;
-    case Face::kTop:
-      break;
-  }
-  return shape::Open::kZHigh;
 }
 
 shape::Cutter flat_cutter(const Feature& feature, const Flat& flat, const Ask& ask) {
@@ -143,6 +91,23 @@ shape::Blank blank_body(const Blank& blank, const Ask& ask) {
   return {std::string(name_of(blank.shape)), shape::Box{shape::Frame{}, size}};
 }
 
+namespace {
+
+// Air that is in the blank from the start.
+shape::Cutter cored_hole(const CoredHole& hole, const Ask& ask) {
+  const std::string below = fmt::format("blank/cored {}/", hole.name);
+  shape::Vector entry;
+  component(entry, axis_of(hole.into)) = ask(blank_side_path(hole.into));
+  for (const Axis axis : axes_in(hole.into))
+    component(entry, axis) = ask(fmt::format("{}at {}", below, name_of(axis)));
+  const double through =
+      std::abs(ask(blank_side_path(hole.into)) - ask(blank_side_path(opposite(hole.into))));
+  return shape::through_hole(hole.name, point(entry), -outward(hole.into),
+                             Diameter::from_base(ask(below + "diameter")), Length::from_base(through));
+}
+
+}  // namespace
+
 base::Result<shape::Recipe> recipe_of(const Blank& blank, std::span<const Feature* const> made,
                                       const Ask& ask) {
   std::vector<shape::Cutter> cutters;
@@ -153,6 +118,8 @@ base::Result<shape::Recipe> recipe_of(const Blank& blank, std::span<const Featur
                                           {1.0, 0.0, 0.0}, Diameter::from_base(ask("blank/bore")),
                                           Length::from_base(length)));
   }
+  for (const CoredHole& hole : blank.cored)
+    cutters.push_back(cored_hole(hole, ask));
   for (const Feature* feature : made) {
     for (shape::Cutter& cutter : cutters_of(*feature, ask))
       cutters.push_back(std::move(cutter));

@@ -11,11 +11,14 @@
 namespace sparewright::part {
 namespace {
 
-// The last flat on that side, before a given place in the list, that takes the whole side.
+// The last flat on that side, before a given place in the list, that takes the whole side, or the chucking piece on it.
 const Feature* whole_flat(const Part& part, Face face, std::size_t before) {
   for (std::size_t i = std::min(before, part.features.size()); i-- > 0;) {
     const auto* flat = std::get_if<Flat>(&part.features[i].shape);
     if (flat != nullptr && flat->side == face && !flat->region) return &part.features[i];
+    const auto* formed = std::get_if<Formed>(&part.features[i].shape);
+    if (formed != nullptr && formed->form == Form::kChuckingPiece && formed->side == face)
+      return &part.features[i];
   }
   return nullptr;
 }

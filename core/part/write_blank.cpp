@@ -92,10 +92,31 @@ const Figure& write_along(Pen& pen, const Blank& blank, Axis axis) {
   return write_size(pen, size, local_name(blank, axis), kind);
 }
 
+// As it was found with the instrument of the blank's sizes.
+void write_as_found(Pen& pen, const Blank& blank, const std::string& local, const quantity::Typed& found,
+                    Kind kind) {
+  BlankSize size;
+  size.found = found;
+  size.found_with = blank.sizes.front().found_with;
+  write_found(pen, local, size, kind);
+}
+
+void write_casting(Pen& pen, const Blank& blank) {
+  for (const RoughFace& face : blank.rough)
+    write_as_found(pen, blank, fmt::format("uneven {}", name_of(face.side)), face.uneven, Kind::kLength);
+  for (const CoredHole& hole : blank.cored) {
+    const std::string below = fmt::format("cored {}", hole.name);
+    write_as_found(pen, blank, below + "/diameter", hole.diameter, Kind::kDiameter);
+    for (const auto& [axis, at] : hole.at)
+      write_as_found(pen, blank, fmt::format("{}/at {}", below, name_of(axis)), at, Kind::kCoordinate);
+  }
+}
+
 }  // namespace
 
 void write_blank(Pen& pen, const Blank& blank) {
   if (blank.bore) write_size(pen, *blank.bore, "bore", Kind::kDiameter);
+  write_casting(pen, blank);
   for (const Axis axis : kAxes) {
     const Figure& size = write_along(pen, blank, axis);
     ledger::Root zero;

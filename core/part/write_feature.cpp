@@ -1,3 +1,5 @@
+#include <utility>
+
 #include <fmt/format.h>
 
 #include "core/part/writing.hpp"
@@ -55,6 +57,13 @@ void write_clearance_asked(Pen& pen, const Hole& hole, const Surroundings& surro
 void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   const Surroundings& s = part.surroundings;
   write_dimension(pen, "diameter", hole.diameter, s, CutMakesIt::kLarger);
+  if (hole.by_angle) {
+    write_dimension(pen, hole.by_angle->is_diameter ? "bolt circle" : "radius", hole.by_angle->radius, s,
+                    CutMakesIt::kNeither);
+    write_dimension(pen, "angle", hole.by_angle->angle, s, CutMakesIt::kNeither);
+  }
+  if (hole.around_bar) write_dimension(pen, "around bar", *hole.around_bar, s, CutMakesIt::kNeither);
+  if (hole.lean) write_dimension(pen, "lean", hole.lean->angle, s, CutMakesIt::kNeither);
   for (const auto& [axis, position] : hole.at) {
     const Written distance = write_dimension(pen, name_of(axis), position.distance, s, CutMakesIt::kNeither);
     write_at(pen, part, axis, position, *distance.nominal, fmt::format("at {}", name_of(axis)));
@@ -63,6 +72,10 @@ void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   if (hole.counterbore) {
     write_dimension(pen, "counterbore diameter", hole.counterbore->diameter, s, CutMakesIt::kLarger);
     write_dimension(pen, "counterbore depth", hole.counterbore->depth, s, CutMakesIt::kLarger);
+  }
+  if (hole.countersink) {
+    write_dimension(pen, "countersink diameter", hole.countersink->diameter, s, CutMakesIt::kLarger);
+    write_dimension(pen, "countersink angle", hole.countersink->angle, s, CutMakesIt::kNeither);
   }
   write_clearance_asked(pen, hole, s);
   write_start(pen, part, hole);
@@ -89,7 +102,69 @@ void write_flat(Pen& pen, const Part& part, const Flat& flat, std::size_t index)
            fmt::format("at {}", name_of(flat.region->along)));
 }
 
-void write_formed(Pen& pen, const Part& part, const Formed& formed) {
+// Stands on the part frame's origin, along x.
+void write_bush_recipe(Pen& pen, const std::string& name) {
+  const auto size = [&](std::string_view local) {
+    return pen.need(fmt::format("{}/{}", pen.stage(), local)).value;
+  };
+  const auto frame = shape::Frame::along({}, {1.0, 0.0, 0.0});
+  const shape::Blank blank{name, shape::Cylinder{frame, size("diameter") / 2.0, size("length")}};
+  const std::vector<shape::Cutter> bore{
+      {name, shape::Cylinder{frame, size("bore") / 2.0, size("length")}, shape::Open::kThrough}};
+  auto recipe = shape::Recipe::make(blank, bore);
+  if (!recipe) return;  // its wall says it cannot be
+  const base::Fingerprint print = recipe->fingerprint();
+  pen.publish("recipe", std::move(*recipe), print);
+}
+
+void write_corners(Pen& pen, const Part& part, const Formed& formed) {
+  const auto axes = axes_in(formed.side);
+  for (std::size_t i = 0; i < formed.corners.size(); ++i) {
+    const ProfileCorner& corner = formed.corners[i];
+    const std::string local = fmt::format("corner {}", i + 1);
+    const auto place = [&](Axis axis, const Position& position) {
+      const std::string name = fmt::format("{}/{}", local, name_of(axis));
+      const Written distance =
+          write_dimension(pen, name, position.distance, part.surroundings, CutMakesIt::kNeither);
+      write_at(pen, part, axis, position, *distance.nominal, fmt::format("{}/at {}", local, name_of(axis)));
+    };
+    place(axes[0], corner.first);
+    place(axes[1], corner.second);
+    for (const auto& [key, radius] : {std::pair{"fillet", &corner.fillet}, std::pair{"arc", &corner.arc}}) {
+      if (*radius)
+        write_dimension(pen, fmt::format("{}/{}", local, key), **radius, part.surroundings,
+                        CutMakesIt::kNeither);
+    }
+  }
+}
+
+// Where the finished end lies behind the chucking piece: the end that other features are measured from.
+void write_finished_end(Pen& pen, const Formed& formed, const Figure& blank_end) {
+  const double way = at_greater_end(formed.side) ? -1.0 : 1.0;
+  pen.work(
+      fmt::format("at {}", name_of(axis_of(formed.side))), Kind::kCoordinate,
+      "the blank's end and what is left on", [way](auto end, auto length) { return end + way * length; },
+      blank_end, pen.ask(pen.stage() + "/length"));
+}
+
+// What a bush is bigger than its hole by, over their limits, and the bush as a piece of its own.
+void write_bush(Pen& pen, const std::string& name, const Formed& formed) {
+  const std::string hole = feature_path(formed.of) + "/diameter";
+  const std::string own = pen.stage() + "/diameter";
+  const auto less = [](auto bush, auto bore) { return bush - bore; };
+  pen.work("interference", Kind::kLength, "the bush less its hole", less, pen.ask(own), pen.ask(hole));
+  pen.work("interference/least", Kind::kLength, "the least bush less the largest hole", less,
+           pen.ask(own + "/least"), pen.ask(hole + "/most"));
+  pen.work("interference/most", Kind::kLength, "the largest bush less the least hole", less,
+           pen.ask(own + "/most"), pen.ask(hole + "/least"));
+  pen.work(
+      "wall", Kind::kLength, "half its outside less its bore, at their limits",
+      [](auto outside, auto bore) { return (outside - bore) / 2.0; }, pen.ask(own + "/least"),
+      pen.ask(pen.stage() + "/bore/most"));
+  write_bush_recipe(pen, name);
+}
+
+void write_formed(Pen& pen, const Part& part, const std::string& name, const Formed& formed) {
   const Surroundings& s = part.surroundings;
   for (const FormSize& size : row_of(formed.form).sizes) {
     const auto found = formed.sizes.find(size.name);
@@ -99,9 +174,13 @@ void write_formed(Pen& pen, const Part& part, const Formed& formed) {
     const Written distance = write_dimension(pen, name_of(axis), position.distance, s, CutMakesIt::kNeither);
     write_at(pen, part, axis, position, *distance.nominal, fmt::format("at {}", name_of(axis)));
   }
+  write_corners(pen, part, formed);
+  const bool is_piece = formed.form == Form::kChuckingPiece;  // the side is where it ends
+  const Figure& side = pen.ask(is_piece ? blank_side_path(formed.side) : side_path(part, formed.side));
   pen.work(
-      "starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; },
-      pen.ask(side_path(part, formed.side)));
+      "starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; }, side);
+  if (is_piece) write_finished_end(pen, formed, side);
+  if (formed.form == Form::kBush) write_bush(pen, name, formed);
   if (!formed.edge) return;
   pen.work(
       "edge at", Kind::kCoordinate, "the side the edge leads to", [](auto x) { return x; },
@@ -115,7 +194,7 @@ void write_feature(Pen& pen, const Part& part, std::size_t index) {
   if (const auto* hole = std::get_if<Hole>(&feature.shape)) {
     write_hole(pen, part, *hole);
   } else if (const auto* formed = std::get_if<Formed>(&feature.shape)) {
-    write_formed(pen, part, *formed);
+    write_formed(pen, part, feature.name, *formed);
   } else {
     write_flat(pen, part, std::get<Flat>(feature.shape), index);
   }

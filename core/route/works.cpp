@@ -127,7 +127,8 @@ void write_works(Bench& bench) {
   for (const Work& work : bench.setup.works) {
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
     if (feature == nullptr) continue;  // refused when the text was read
-    if (const auto* hole = std::get_if<part::Hole>(&feature->shape)) {
+    const auto* hole = std::get_if<part::Hole>(&feature->shape);
+    if (hole != nullptr && part::cuts_are_worked_out(*feature)) {
       group.push_back({&work, hole, dial_hole(bench, MachineAxis::kX, work, *hole),
                        dial_hole(bench, MachineAxis::kY, work, *hole)});
     } else if (const auto* flat = std::get_if<part::Flat>(&feature->shape)) {

@@ -5,29 +5,11 @@
 #include <limits>
 #include <numbers>
 
+#include "core/shape/flat_vector.hpp"
 #include "core/shape/frame.hpp"
 
 namespace sparewright::shape {
 namespace {
-
-FlatPoint operator-(const FlatPoint& a, const FlatPoint& b) {
-  return {a.u - b.u, a.v - b.v};
-}
-FlatPoint operator+(const FlatPoint& a, const FlatPoint& b) {
-  return {a.u + b.u, a.v + b.v};
-}
-FlatPoint operator*(double k, const FlatPoint& a) {
-  return {k * a.u, k * a.v};
-}
-double cross(const FlatPoint& a, const FlatPoint& b) {
-  return a.u * b.v - a.v * b.u;
-}
-double dot(const FlatPoint& a, const FlatPoint& b) {
-  return a.u * b.u + a.v * b.v;
-}
-double length(const FlatPoint& a) {
-  return std::hypot(a.u, a.v);
-}
 
 ContourEdge edge_between(const FlatPoint& from, const FlatPoint& to, double bow) {
   ContourEdge e{from, to, bow, {}, 0.0};

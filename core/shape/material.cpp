@@ -3,9 +3,7 @@
 #include "core/shape/clearance.hpp"
 
 namespace sparewright::shape {
-namespace {
 
-// Takes one stretch of air out of stretches that are in order and apart.
 void take_out(std::vector<Interval>& metal, const Interval& air) {
   for (std::size_t i = 0; i < metal.size();) {
     const Interval old = metal[i];
@@ -32,8 +30,6 @@ void take_out(std::vector<Interval>& metal, const Interval& air) {
     }
   }
 }
-
-}  // namespace
 
 void metal_along(const Primitive& blank, std::span<const Primitive* const> air, const Ray& ray,
                  std::vector<Interval>& out) {

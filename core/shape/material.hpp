@@ -22,6 +22,9 @@ inline constexpr double kSliver_mm = 1e-8;
 void metal_along(const Primitive& blank, std::span<const Primitive* const> air, const Ray& ray,
                  std::vector<Interval>& out);
 
+// Takes one stretch out of stretches that are in order and apart; no rest shorter than kSliver_mm stays.
+void take_out(std::vector<Interval>& metal, const Interval& air);
+
 // The bodies of the cuts, for that form: those only whose bounds meet `within`.
 [[nodiscard]] std::vector<const Primitive*> bodies(std::span<const Cut> cuts, const Bounds& within);
 [[nodiscard]] std::vector<const Primitive*> bodies(std::span<const Cut> cuts);

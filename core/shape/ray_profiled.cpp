@@ -68,7 +68,8 @@ void cross_straight(std::vector<double>& crossings, const AboutAxis& ray, const 
 
 // The ring an arc makes: (rho^2 + h^2 + R^2 - r^2)^2 = 4 R^2 rho^2, with rho the distance from the axis and h the height
 // above the ring's middle plane, both quadratic in s. Each root is drawn onto sqrt((rho - R)^2 + h^2) = r, which keeps its
-// digits where the fourth powers do not.
+// digits where the fourth powers do not. About a point of the axis (R = 0) the ring is a ball and all roots are double, so
+// that rounding hides them; near one the ball's own roots are drawn onto the ring too.
 void cross_arc(std::vector<double>& crossings, const AboutAxis& ray, const ContourEdge& e) {
   const double R = e.centre.u;
   const double h0 = ray.z - e.centre.v;
@@ -79,7 +80,13 @@ void cross_arc(std::vector<double>& crossings, const AboutAxis& ray, const Conto
   const std::array quartic{c * c - k * ray.least2, 2.0 * b * c, b * b + 2.0 * a * c - k * ray.flat,
                            2.0 * a * b, a * a};
   constexpr int kDraws = 3;
-  for (double s : real_roots(quartic)) {
+  constexpr double kNearlyBall = 1e-3;
+  std::vector<double> starts = real_roots(quartic);
+  if (std::abs(R) <= kNearlyBall * e.radius_mm) {
+    for (const double s : real_roots(std::array{c, b, a}))
+      starts.push_back(s);
+  }
+  for (double s : starts) {
     for (int draw = 0; draw < kDraws; ++draw) {
       const FlatPoint p = ray.at(s);
       const double out = std::hypot(p.u - R, p.v - e.centre.v);

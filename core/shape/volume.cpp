@@ -3,53 +3,13 @@
 #include <algorithm>
 #include <array>
 #include <limits>
-#include <numbers>
 #include <utility>
 
 #include "core/shape/material.hpp"
-#include "core/shape/profile.hpp"
+#include "core/shape/ray_field.hpp"
 
 namespace sparewright::shape {
 namespace {
-
-// A field of parallel rays: the unit square carried over a rectangle, or over a disc about the local z axis.
-struct Field {
-  Frame frame;     // the rays run along its z
-  FlatPoint low;   // of the rectangle
-  FlatPoint size;  // of the rectangle; u = 0 for a disc
-  double radius_mm = 0.0;
-
-  [[nodiscard]] double area_mm2() const {
-    return radius_mm > 0.0 ? std::numbers::pi * radius_mm * radius_mm : size.u * size.v;
-  }
-  [[nodiscard]] Ray ray(double s, double t) const {
-    if (radius_mm > 0.0) {  // equal areas to equal areas
-      const double r = radius_mm * std::sqrt(s);
-      const double angle = 2 * std::numbers::pi * t;
-      return {frame.to_world(Point{r * std::cos(angle), r * std::sin(angle), 0.0}), frame.z};
-    }
-    return {frame.to_world(Point{low.u + s * size.u, low.v + t * size.v, 0.0}), frame.z};
-  }
-};
-
-struct Lattice {
-  std::size_t points = 0;
-  std::size_t step = 0;  // the Fibonacci number before
-};
-
-Lattice lattice(Effort effort) {
-  switch (effort) {
-    case Effort::kQuick:
-      return {89, 55};
-    case Effort::kUsual:
-      return {377, 233};
-    case Effort::kCareful:
-      return {1597, 987};
-    case Effort::kPainstaking:
-      return {6765, 4181};
-  }
-  return {};
-}
 
 // What is measured: the blank, the bodies of air that can matter, and the body to stay inside of.
 struct Subject {
@@ -70,29 +30,18 @@ double length_mm(const Subject& subject, const Ray& ray, std::vector<Interval>& 
   return sum;
 }
 
-double fraction(double x) {
-  return x - std::floor(x);
-}
-
-RayVolume measure(const Subject& subject, const Field& field, const Lattice& lattice) {
-  constexpr std::size_t kPatterns = 4;
-  // Shifts spread evenly by the plastic number's powers (1/p and 1/p^2, p^3 = p + 1), so that no pattern has
-  // a ray on an edge, a middle line or another's ray.
-  constexpr double kShiftS = 0.7548776662466927;
-  constexpr double kShiftT = 0.5698402909980532;
+RayVolume measure(const Subject& subject, const RayField& field, Effort effort) {
   std::array<double, kPatterns> means{};
   double shortest = std::numeric_limits<double>::infinity();
   double longest = 0.0;
   std::vector<Interval> scratch;
-  const auto n = static_cast<double>(lattice.points);
+  const std::size_t rays = rays_of_pattern(effort);
+  const auto n = static_cast<double>(rays);
   for (std::size_t pattern = 0; pattern < kPatterns; ++pattern) {
-    const double shift_s = fraction((static_cast<double>(pattern) + 0.5) * kShiftS);
-    const double shift_t = fraction((static_cast<double>(pattern) + 0.5) * kShiftT);
     double sum = 0.0;
-    for (std::size_t i = 0; i < lattice.points; ++i) {
-      const double s = fraction(static_cast<double>(i) / n + shift_s);
-      const double t = fraction(static_cast<double>(i * lattice.step % lattice.points) / n + shift_t);
-      const double one = length_mm(subject, field.ray(s, t), scratch);
+    for (std::size_t i = 0; i < rays; ++i) {
+      const SquarePoint at = lattice_point(effort, pattern, i);
+      const double one = length_mm(subject, field.ray(at.s, at.t), scratch);
       shortest = std::min(shortest, one);
       longest = std::max(longest, one);
       sum += one;
@@ -100,43 +49,10 @@ RayVolume measure(const Subject& subject, const Field& field, const Lattice& lat
     means.at(pattern) = sum / n;
   }
   const double mean = (means[0] + means[1] + means[2] + means[3]) / 4;
-  double scatter2 = 0.0;
-  for (const double one : means)
-    scatter2 += (one - mean) * (one - mean);
-  // Student's t for 3 degrees of freedom, 99 % two-sided: 5.841 (any table of the t distribution).
-  constexpr double kStudent = 5.841;
-  const double scatter = kStudent * std::sqrt(scatter2 / (kPatterns * (kPatterns - 1)));
   // Along an edge square to the field every pattern may miss by the same ray: that does not show in their scatter.
   const double edge = (longest - shortest) / n;
-  const double error = scatter + edge;
-  return {mean * field.area_mm2(), (error + kSliver_mm) * field.area_mm2(), kPatterns * lattice.points};
-}
-
-double greatest_radius_mm(const Primitive& body) {
-  return std::visit(
-      [](const auto& p) {
-        if constexpr (Turned<std::decay_t<decltype(p)>>) {
-          return Profile(p).greatest_radius_mm();
-        } else if constexpr (std::is_same_v<std::decay_t<decltype(p)>, TurnedBody>) {
-          return farthest(p.half_section, 1.0, 0.0).u;
-        } else {
-          return 0.0;
-        }
-      },
-      body);
-}
-
-// One field along each axis, local z first; a body of revolution that is not cut short by the blank gets a
-// disc there.
-std::array<Field, 3> fields(const Primitive& body, const Bounds& here) {
-  const Frame& f = frame_of(body);
-  const Vector size = here.size();
-  std::array<Field, 3> all{Field{f, {here.low.x, here.low.y}, {size.x, size.y}},
-                           Field{{f.origin, f.y, f.z, f.x}, {here.low.y, here.low.z}, {size.y, size.z}},
-                           Field{{f.origin, f.z, f.x, f.y}, {here.low.z, here.low.x}, {size.z, size.x}}};
-  const double radius = greatest_radius_mm(body);
-  if (radius > 0.0 && std::min(size.x, size.y) >= 2 * radius * (1.0 - 1e-9)) all[0].radius_mm = radius;
-  return all;
+  const double error = error_of_mean(means) + edge;
+  return {mean * field.area_mm2(), (error + kSliver_mm) * field.area_mm2(), kPatterns * rays};
 }
 
 // The one with the least error; not less than by how much it lies outside the others' errors.
@@ -160,8 +76,8 @@ RayVolume metal_within(const Work& work, const Primitive& body, Effort effort) {
   if (here.empty()) return {};
   const Subject subject{work.blank, bodies(work.cuts, common(bounds(body), bounds(work.blank))), body};
   std::vector<RayVolume> all;
-  for (const Field& field : fields(body, here)) {
-    all.push_back(measure(subject, field, lattice(effort)));
+  for (const RayField& field : fields_over(body, here)) {
+    all.push_back(measure(subject, field, effort));
     if (all.back().error_mm3 <= kNearEnough * all.back().volume_mm3) break;
   }
   return best_of(all);

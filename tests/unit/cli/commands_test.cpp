@@ -82,13 +82,27 @@ TEST_F(Commands, EveryFormBecomesASolid) {
   const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
   for (const auto& entry : std::filesystem::directory_iterator(jobs))
     std::filesystem::copy(entry.path(), at(""));
-  for (const std::string job : {"drive_shaft", "pump_cover"}) {
+  for (const std::string job : {"drive_shaft", "pump_cover", "shift_lever", "crank_pin", "pump_body"}) {
     const Ran check = run("check " + job + ".job.toml");
     EXPECT_EQ(check.status, 0) << check.out << check.err;
     const Ran solid = run("solid " + job + ".job.toml -o " + job + ".step");
     EXPECT_EQ(solid.status, 0) << solid.err;
     EXPECT_THAT(read(job + ".step"), StartsWith("ISO-10303-21;"));
   }
+}
+
+TEST_F(Commands, PiecesAreFilesOfTheirOwn) {
+  const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
+  for (const char* text : {"shift_lever.job.toml", "forms.shop.toml"})
+    std::filesystem::copy(jobs / text, at(""));
+  EXPECT_EQ(run("solid shift_lever.job.toml --piece 2").status, 0);
+  EXPECT_THAT(read("shift_lever.2.step"), StartsWith("ISO-10303-21;"));
+  EXPECT_EQ(run("solid shift_lever.job.toml --piece 'pivot bush'").status, 0);
+  EXPECT_THAT(read("shift_lever.pivot-bush.step"), StartsWith("ISO-10303-21;"));
+  const Ran third = run("solid shift_lever.job.toml --piece 3");
+  EXPECT_EQ(third.status, 2);
+  EXPECT_THAT(third.err, HasSubstr("accepted: 1 to 2"));
+  EXPECT_THAT(run("solid shift_lever.job.toml --piece spindle").err, HasSubstr("pivot bush"));
 }
 
 TEST_F(Commands, SheetsAndSolidAreTheSameBytesEveryTime) {

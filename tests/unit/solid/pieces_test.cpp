@@ -53,6 +53,16 @@ TEST(Pieces, TogetherTheyAreTheWork) {
   EXPECT_NEAR(volume, sawn.volume_mm3(), 1e-8 * volume);
 }
 
+TEST(Pieces, HaveAFrameOfTheirOwn) {
+  const Solid sawn = solid_of(plate({saw_cut(40.0, 43.0)}));
+  const Solid far = pieces_of(sawn)[0];
+  const Solid own = in_its_own_frame(far);
+  EXPECT_NEAR(own.centre_of_gravity().x, 28.5, 1e-9);
+  EXPECT_NEAR(own.bounds().low.x, 0.0, 1e-9);
+  EXPECT_NEAR(own.volume_mm3(), far.volume_mm3(), 1e-6);
+  EXPECT_NEAR(far.bounds().low.x, 43.0, 1e-9) << "the piece itself has not moved";
+}
+
 TEST(Pieces, RepeatByteForByte) {
   const auto steps = [] {
     std::vector<std::string> all;

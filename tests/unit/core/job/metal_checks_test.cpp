@@ -127,6 +127,15 @@ TEST(DrillStartCheck, OnTheCentreLineOfABarASpotDrillMakesItOk) {
   EXPECT_EQ(spotted.state("drill starts square", "oil"), State::kOk);
 }
 
+TEST(DrillStartCheck, AHoleThatIsMeantToLeanIsToldHowToBeStarted) {
+  auto job = judged(job_with(hole("oil", 2.0, 1.5,
+                                  "how = \"drilled\"\ndiameter = \"0.250\"\nleans = { towards = "
+                                  "\"right end\", angle = \"30\" }")));
+  const auto verdict = job.verdict("drill starts square", "oil");
+  EXPECT_EQ(verdict.state, State::kClose);
+  EXPECT_THAT(verdict.reason, HasSubstr("30.0 degrees"));
+}
+
 // A drill of 0.500 with its middle 0.251 from the front stands on metal all round; at 0.249 a sliver of it does not.
 TEST(DrillStartCheck, OverTheEdge) {
   const auto at = [](double y) {

@@ -53,6 +53,34 @@ TEST(StretchesInside, ARingOnItsMiddlePlane) {
   expect_stretches(stretches_inside(kRing, {{0.0, 0.0, -9.0}, kZ}), {});
 }
 
+// An arc about a point of the axis makes a ball, about one next to it nearly so: whatever ray, it is a chord.
+TEST(StretchesInside, ABallAndWhatIsNearlyOne) {
+  std::mt19937_64 random(31);
+  std::uniform_real_distribution<double> place(-7.0, 7.0);
+  const double half_circle = 1.0;
+  for (const double off_axis : {0.0, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2}) {
+    const TurnedBody ball{{},
+                          {{{off_axis, -8.0}, half_circle}, {{off_axis, 8.0}}, {{0.0, 8.0}}, {{0.0, -8.0}}}};
+    int hits = 0;
+    for (int i = 0; i < 500; ++i) {
+      const Point through{place(random), place(random), place(random)};
+      const Ray ray{through, direction(Vector{place(random), place(random), place(random)})};
+      const double nearest = -dot(through - Point{}, ray.direction);
+      const double miss = distance_mm(ray.at(nearest), Point{});
+      const auto found = stretches_inside(ball, ray);
+      if (std::abs(miss - 8.0) <= 2 * off_axis + 1e-9) continue;  // it may touch
+      ASSERT_EQ(found.size(), miss < 8.0 ? 1U : 0U) << off_axis << " " << i;
+      if (found.empty()) continue;
+      ++hits;
+      const double half = std::sqrt(64.0 - miss * miss);
+      const double steep = 8.0 / half;  // how far the ray goes while it comes 1 mm nearer
+      ASSERT_NEAR(found.front().enter_mm, nearest - half, steep * off_axis + 1e-9) << off_axis << " " << i;
+      ASSERT_NEAR(found.front().exit_mm, nearest + half, steep * off_axis + 1e-9) << off_axis << " " << i;
+    }
+    EXPECT_GT(hits, 300) << off_axis;
+  }
+}
+
 TEST(StretchesInside, ATube) {
   expect_stretches(stretches_inside(tube(5.0, 8.0, 20.0), {{-10.0, 0.0, 4.0}, kX}),
                    {{2.0, 5.0}, {15.0, 18.0}});

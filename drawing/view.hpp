@@ -1,0 +1,53 @@
+// One view of the work: what is seen and what is hidden, as straight lines, arcs and paths in the plane of the view.
+#pragma once
+
+#include <vector>
+
+#include "core/shape/recipe.hpp"
+#include "drawing/sight.hpp"
+#include "solid/edges.hpp"
+
+namespace sparewright::drawing {
+
+enum class Seen { kVisible, kHidden };
+
+struct ViewLine {
+  shape::FlatPoint from;
+  shape::FlatPoint to;
+  Seen seen = Seen::kVisible;
+  friend bool operator==(const ViewLine&, const ViewLine&) = default;
+};
+
+// From one angle counterclockwise to a greater one (v up), at most a full circle.
+struct ViewArc {
+  shape::FlatPoint centre;
+  double radius_mm = 0.0;
+  double from_rad = 0.0;
+  double to_rad = 0.0;
+  Seen seen = Seen::kVisible;
+  friend bool operator==(const ViewArc&, const ViewArc&) = default;
+};
+
+// Straight between its points, which lie within 0.01 mm of the curve.
+struct ViewPath {
+  std::vector<shape::FlatPoint> points;
+  Seen seen = Seen::kVisible;
+};
+
+struct View {
+  std::vector<ViewLine> lines;
+  std::vector<ViewArc> arcs;
+  std::vector<ViewPath> paths;
+  shape::FlatPoint low;  // of all of it
+  shape::FlatPoint high;
+};
+
+// Edges come from the solid, outlines of round surfaces from the exact primitives, and what hides what from rays through
+// them. Lines that fall on one another are one, seen before hidden. A change from seen to hidden is found to 0.01 mm where
+// the stretch is longer than a fortieth of the curve, or than 0.5 mm if that is less.
+//
+// edges  of the solid of that work (solid/edges.hpp)
+[[nodiscard]] View view_of(const shape::Work& work, const std::vector<solid::Edge>& edges,
+                           const Sight& sight);
+
+}  // namespace sparewright::drawing
