@@ -50,9 +50,10 @@ std::string blank_words(const part::Blank& blank, const route::Printing& print) 
 }
 
 std::string hand_words(const job::Job& job) {
-  std::string words = job.hand.empty() ? "not said" : job.hand;
+  std::string words = job.subject.hand.empty() ? "not said" : job.subject.hand;
   if (job.faces_you) words += fmt::format("; in its place the {} faces you", part::name_of(*job.faces_you));
-  if (job.turn_over) words += *job.turn_over ? "; may be turned over" : "; may NOT be turned over";
+  if (job.subject.turn_over)
+    words += *job.subject.turn_over ? "; may be turned over" : "; may NOT be turned over";
   return words;
 }
 

@@ -29,6 +29,21 @@ struct NumberRow {
   std::string good_to;                // "0.0003 in, 19 times in 20"; empty where nothing is uncertain
 };
 
+// A dimension of the new part: what it is measured from and to, and its numbers.
+struct DimensionRow {
+  std::string of;          // the feature, or "blank"
+  std::string name;        // "x", "diameter", "leaves"
+  std::string from;        // "left end", "pivot bore"; empty for a size across
+  std::string to;          // "its middle"; empty for a size across
+  int links = 0;           // dimensions of other features between it and a side of the work
+  std::string duty;        // "fits", "locates", "clears", "free"; empty for the blank
+  std::string instrument;  // it will be measured with; empty where not said
+  NumberRow nominal;
+  NumberRow least;
+  NumberRow most;
+  std::optional<NumberRow> aim;  // of what fits or locates
+};
+
 struct VerdictRow {
   std::string check;
   std::string subject;

@@ -10,6 +10,7 @@
 #include "app/solid_file.hpp"
 #include "core/base/nearest.hpp"
 #include "core/job/job.hpp"
+#include "core/part/dimension_tree.hpp"
 #include "core/text/limits.hpp"
 #include "sheets/drawing_file.hpp"
 #include "sheets/pdf.hpp"
@@ -138,6 +139,31 @@ std::vector<NumberRow> Session::numbers() {
   std::vector<NumberRow> rows;
   for (const ledger::Figure& figure : inside_->ledger.figures())
     rows.push_back(row_of(figure, inside_->job.system));
+  return rows;
+}
+
+std::vector<DimensionRow> Session::dimensions() {
+  std::vector<DimensionRow> rows;
+  const auto number = [&](const std::string& name) {
+    return row_of(inside_->ledger.get(name), inside_->job.system);
+  };
+  for (const part::TreeDimension& d : part::dimension_tree(inside_->job.subject.route.part)) {
+    DimensionRow row;
+    row.of = d.of;
+    row.name = d.name;
+    row.from = d.from;
+    row.to = d.to;
+    row.links = d.links;
+    row.nominal = number(d.figure);
+    row.least = number(d.figure + "/least");
+    row.most = number(d.figure + "/most");
+    if (d.dimension != nullptr) {
+      row.duty = part::name_of(d.dimension->duty);
+      row.instrument = d.dimension->instrument;
+      if (part::has_aim(*d.dimension)) row.aim = number(d.figure + "/aim");
+    }
+    rows.push_back(std::move(row));
+  }
   return rows;
 }
 

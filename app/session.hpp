@@ -48,6 +48,8 @@ class Session {
 
   [[nodiscard]] std::string title() const;
   [[nodiscard]] std::vector<NumberRow> numbers();
+  // Every dimension of the part, in the order of the text; the blank's first.
+  [[nodiscard]] std::vector<DimensionRow> dimensions();
   [[nodiscard]] std::vector<VerdictRow> verdicts();
   [[nodiscard]] std::vector<QueryRow> queries();
 

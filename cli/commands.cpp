@@ -115,6 +115,27 @@ void print_number(const app::NumberRow& row) {
   fmt::print("{}\n", line);
 }
 
+// "  x            1.0620 in  1.0580 in to 1.0660 in  locates  aim 1.0620 in  caliper 6  from left end to its middle"
+void print_dimension(const app::DimensionRow& row) {
+  std::string line = fmt::format("  {:<22} {:>11}  {:<26} {:<8}", row.name, row.nominal.shown,
+                                 fmt::format("{} to {}", row.least.shown, row.most.shown), row.duty);
+  if (row.aim) line += fmt::format("  aim {}", row.aim->shown);
+  if (!row.instrument.empty()) line += fmt::format("  {}", row.instrument);
+  if (!row.from.empty()) line += fmt::format("  from {} to {}", row.from, row.to);
+  while (line.ends_with(' '))
+    line.pop_back();
+  fmt::print("{}\n", line);
+}
+
+void print_dimensions(const std::vector<app::DimensionRow>& rows) {
+  std::string of;
+  for (const app::DimensionRow& row : rows) {
+    if (row.of != of) fmt::print("{}{}\n", of.empty() ? "" : "\n", row.of);
+    of = row.of;
+    print_dimension(row);
+  }
+}
+
 void print_trail(const app::TrailRow& trail, int depth) {
   const app::NumberRow& row = trail.number;
   const std::string indent(static_cast<std::size_t>(depth) * 3, ' ');
@@ -198,6 +219,18 @@ int numbers(const Asked& asked) {
   } else {
     for (const app::NumberRow& row : rows)
       print_number(row);
+  }
+  return status_of(*session);
+}
+
+int dimensions(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  const auto rows = session->dimensions();
+  if (asked.json) {
+    fmt::print("{}", as_json(rows));
+  } else {
+    print_dimensions(rows);
   }
   return status_of(*session);
 }

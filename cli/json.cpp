@@ -52,6 +52,23 @@ Json json_of(const app::TrailRow& trail) {
   return json;
 }
 
+Json json_of(const app::DimensionRow& row) {
+  return Json{{"of", row.of},
+              {"dimension", row.name},
+              {"number", row.nominal.name},
+              {"from", row.from},
+              {"to", row.to},
+              {"links", row.links},
+              {"duty", row.duty},
+              {"with", row.instrument},
+              {"nominal", or_null(row.nominal.value)},
+              {"least", or_null(row.least.value)},
+              {"most", or_null(row.most.value)},
+              {"aim", row.aim ? or_null(row.aim->value) : Json(nullptr)},
+              {"unit", row.nominal.unit},
+              {"missing", row.nominal.missing}};
+}
+
 template <typename Row>
 Json list_of(const std::vector<Row>& rows) {
   Json list = Json::array();
@@ -71,6 +88,10 @@ std::string as_json(const Printed& printed) {
   return dumped(Json{{"numbers", list_of(printed.numbers)},
                      {"verdicts", list_of(printed.verdicts)},
                      {"queries", list_of(printed.queries)}});
+}
+
+std::string as_json(const std::vector<app::DimensionRow>& dimensions) {
+  return dumped(Json{{"dimensions", list_of(dimensions)}});
 }
 
 std::string as_json(const app::TrailRow& trail) {

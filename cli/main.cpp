@@ -52,6 +52,8 @@ int run(int argc, char** argv) {
                         "sparewright check bracket.job.toml", sparewright::cli::check);
   CLI::App* numbers = add("numbers", "list every number of a job, or those whose names start so",
                           "sparewright numbers bracket.job.toml feature/", sparewright::cli::numbers);
+  CLI::App* dimensions = add("dimensions", "list the part's dimensions: from what, to what, limits and aim",
+                             "sparewright dimensions bracket.job.toml", sparewright::cli::dimensions);
   CLI::App* why =
       add("why", "say where a number comes from, down to readings and sources",
           "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"", sparewright::cli::why);
@@ -69,7 +71,7 @@ int run(int argc, char** argv) {
                          "sparewright schema job > job.schema.json", sparewright::cli::schema);
   CLI::App* keys =
       add("keys", "list every key a text may have", "sparewright keys job", sparewright::cli::keys);
-  for (CLI::App* command : {check, numbers, why, sheets, order, drawing, solid}) {
+  for (CLI::App* command : {check, numbers, dimensions, why, sheets, order, drawing, solid}) {
     add_job(*command, asked);
     add_json(*command, asked);
   }

@@ -26,13 +26,11 @@ struct Job {
   std::string revision = "A";
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
   base::Dialect dialect = base::Dialect::kAmerican;
-  std::string hand;                     // as written
   std::optional<part::Face> faces_you;  // the side that faces the viewer when it is in its place
-  std::optional<bool> turn_over;
-  bool first_angle = false;      // how the views of the drawing stand
-  std::string material_assumed;  // what had to be assumed to find the material; may be empty
+  bool first_angle = false;             // how the views of the drawing stand
+  std::string material_assumed;         // what had to be assumed to find the material; may be empty
   survey::Survey survey;
-  judge::Subject subject;  // route, and in it the part
+  judge::Subject subject;  // the route, and in it the part; hand, room and limits
 };
 
 // Every failure of a text is told at once, each with its place.

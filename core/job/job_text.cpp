@@ -9,6 +9,7 @@
 #include "core/job/pattern_text.hpp"
 #include "core/job/route_text.hpp"
 #include "core/job/shapes.hpp"
+#include "core/job/space_text.hpp"
 #include "core/job/vocabulary.hpp"
 #include "core/text/validate.hpp"
 
@@ -37,10 +38,10 @@ void read_head(const TableReader& in, Job& job) {
   job.title = in.text("title").value_or("");
   job.revision = in.text("revision").value_or("A");
   job.dialect = in.word("words", kDialects).value_or(base::Dialect::kAmerican);
-  job.hand = in.text("hand").value_or("");
+  job.subject.hand = in.text("hand").value_or("");
   job.faces_you = in.word("faces_you", kFaces);
   job.first_angle = in.word("projection", kProjections).value_or(false);
-  job.turn_over = in.truth("turn_over");
+  job.subject.turn_over = in.truth("turn_over");
   job.subject.least_wall = in.number("least_wall", quantity::Kind::kLength);
   job.subject.route.part.surroundings.general = read_general_tolerances(in);
 }
@@ -58,6 +59,7 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
   read_head(*in.table("job"), job);
   job.survey = read_survey(in, shop.instruments);
   const Names names = names_for(in, job.survey);
+  job.subject.space = read_space(in);
 
   route::Route& route = job.subject.route;
   route.system = job.system;

@@ -1,6 +1,7 @@
 #include "core/job/part_text.hpp"
 
 #include <algorithm>
+#include <set>
 
 #include <fmt/format.h>
 
@@ -10,6 +11,7 @@
 #include "core/job/hole_text.hpp"
 #include "core/job/pattern_text.hpp"
 #include "core/job/place_text.hpp"
+#include "core/job/tree_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -130,72 +132,16 @@ part::Flat read_flat(const TableReader& in, const Names& names) {
   return flat;
 }
 
-// The features a feature's positions are measured from.
-std::vector<std::string> measured_from(const part::Feature& feature) {
-  std::vector<std::string> others;
-  const auto add = [&](const part::Position& position) {
-    if (const auto* other = std::get_if<std::string>(&position.from)) others.push_back(*other);
-  };
-  if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
-    for (const auto& [axis, position] : hole->at)
-      add(position);
-    if (hole->by_angle) others.push_back(hole->by_angle->from);
-  } else if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) {
-    for (const auto& [axis, position] : formed->at)
-      add(position);
-    for (const part::ProfileCorner& corner : formed->corners) {
-      add(corner.first);
-      add(corner.second);
-    }
-    if (!formed->of.empty()) others.push_back(formed->of);
-  } else if (const auto& flat = std::get<part::Flat>(feature.shape); flat.region) {
-    add(flat.region->start);
-  }
-  return others;
-}
-
-// "a -> b -> a", or nothing.
-std::string circle_through(const std::vector<part::Feature>& features, const std::string& start) {
-  std::vector<std::string> trail{start};
-  std::vector<std::string> seen{start};
-  const std::function<bool(const std::string&)> comes_back = [&](const std::string& name) {
-    const auto found =
-        std::find_if(features.begin(), features.end(), [&](const auto& f) { return f.name == name; });
-    if (found == features.end()) return false;
-    for (const std::string& other : measured_from(*found)) {
-      trail.push_back(other);
-      if (other == start) return true;
-      if (std::find(seen.begin(), seen.end(), other) == seen.end()) {
-        seen.push_back(other);
-        if (comes_back(other)) return true;
-      }
-      trail.pop_back();
-    }
-    return false;
-  };
-  return comes_back(start) ? fmt::format("{}", fmt::join(trail, " -> ")) : std::string();
-}
-
-void refuse_doubles_and_circles(const TableReader& in, const std::vector<TableReader>& tables,
-                                const std::vector<part::Feature>& features) {
-  bool circle_told = false;
+// Their numbers are called by their names. tables: of each feature.
+void refuse_doubles(const TableReader& in, const std::vector<TableReader>& tables,
+                    const std::vector<part::Feature>& features) {
+  std::set<std::string_view> names;
   for (std::size_t i = 0; i < features.size(); ++i) {
-    const text::Node place = tables[i].node().find("name").value_or(tables[i].node());
-    for (std::size_t j = 0; j < i; ++j) {
-      if (features[j].name != features[i].name) continue;
-      auto failure = text::failure_at(place, Code::kNameTwice, features[i].name, "names of their own");
-      failure.subject = "feature";
-      in.problems().add(std::move(failure));
-      break;
-    }
-    if (circle_told) continue;
-    if (const std::string circle = circle_through(features, features[i].name); !circle.empty()) {
-      auto failure =
-          text::failure_at(place, Code::kNameCircle, circle, "a chain that starts at a side of the work");
-      failure.subject = fmt::format("the place of {}", features[i].name);
-      in.problems().add(std::move(failure));
-      circle_told = true;
-    }
+    if (names.insert(features[i].name).second) continue;
+    auto failure = text::failure_at(tables[i].node().find("name").value_or(tables[i].node()),
+                                    Code::kNameTwice, features[i].name, "names of their own");
+    failure.subject = "feature";
+    in.problems().add(std::move(failure));
   }
 }
 
@@ -285,7 +231,8 @@ std::vector<part::Feature> read_features(const TableReader& job, part::BlankShap
   }
   find_holes(tables, features);
   find_chucking_pieces(features);
-  refuse_doubles_and_circles(job, tables, features);
+  refuse_doubles(job, tables, features);
+  tell_tree_faults(tables, features);
   return features;
 }
 

@@ -19,7 +19,7 @@ struct MaterialText {
 [[nodiscard]] part::Blank read_blank(const text::TableReader& blank, const MaterialText& material,
                                      const Names& names);
 
-// All features, and the circles among their positions told.
+// All features; names given twice and places without a start are told.
 [[nodiscard]] std::vector<part::Feature> read_features(const text::TableReader& job, part::BlankShape blank,
                                                        const Names& names);
 

@@ -121,7 +121,8 @@ std::vector<std::string> features_made(const std::string& written, const Names& 
 
 std::vector<shop::Tool> read_tools(const TableReader& in, const TableReader& table, const shop::Shop& shop) {
   std::vector<shop::Tool> tools;
-  for (const text::Node& node : *table.node().find("with")) {
+  const auto with = table.node().find("with");  // named, so that it outlives the loop's head
+  for (const text::Node& node : *with) {
     const shop::Tool* tool = shop::find_tool(shop, node.typed());
     const bool again = std::any_of(tools.begin(), tools.end(),
                                    [&](const shop::Tool& other) { return other.name == node.typed(); });

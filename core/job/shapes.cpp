@@ -176,6 +176,22 @@ Shape feature() {
                   std::move(kinds));
 }
 
+Shape space() {
+  const auto length = [](const char* key, const char* says) {
+    return field(key, measure(Kind::kLength)).says(says);
+  };
+  return table({
+      field("envelope",
+            table({length("length", "along x of the part").required(), length("width", "along y").required(),
+                   length("height", "along z").required(),
+                   field("any_way", true_or_false()).says("it may be turned by quarters to fit")}))
+          .says("the box there is for the finished part"),
+      field("opening", table({length("width", "and height, of a square-cornered opening"),
+                              length("height", ""), length("diameter", "of a round one")}))
+          .says("what the finished part has to pass through"),
+  });
+}
+
 // --- the order of work --------------------------------------------------------------------------------------------
 Shape setup() {
   return table({
@@ -235,6 +251,7 @@ Shape make_job_shape() {
       field("reading", list_of(reading())).says("the old part and its mates, as measured"),
       field("blank", blank()).required().says("the stock"),
       field("feature", list_of(feature())).says("what is made of it"),
+      field("space", space()).says("the room for the part on its machine"),
       field("setup", list_of(setup())).says("the order of work"),
   });
 }

@@ -30,8 +30,8 @@ void judge_bite(Pen& pen, const part::Feature& feature) {
 
 }  // namespace
 
-void add_bite_checks(const Subject& subject, Stages& stages) {
-  for (const part::Feature& feature : subject.route.part.features) {
+void add_bite_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
     stages.push_back(
         check_stage(subject, "bite", feature.name, [feature](Pen& pen) { judge_bite(pen, feature); }));
   }

@@ -31,16 +31,16 @@ void judge_place(Pen& pen, const Subject& subject, const route::Setup& setup, co
 
 }  // namespace
 
-void add_build_up_checks(const Subject& subject, Stages& stages) {
-  for (const Made& made : all_made(subject)) {
+void add_build_up_checks(const Shared& subject, Stages& stages) {
+  for (const Made& made : all_made(*subject)) {
     const part::Hole* hole = made.hole();
     if (hole == nullptr) continue;
     for (const auto& [axis, position] : hole->at) {
       if (position.distance.duty != part::Duty::kLocates) continue;
       stages.push_back(check_stage(subject, "build-up in " + std::string(part::name_of(axis)),
                                    made.work.feature,
-                                   [subject, setup = made.setup, work = made.work, axis = axis](Pen& pen) {
-                                     judge_place(pen, subject, setup, work.feature, axis);
+                                   [subject, &setup = made.setup, work = made.work, axis = axis](Pen& pen) {
+                                     judge_place(pen, *subject, setup, work.feature, axis);
                                    }));
     }
   }

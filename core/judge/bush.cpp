@@ -67,14 +67,14 @@ void judge_slit_boss(Pen& pen, const part::Part& part, const part::Feature& feat
 
 }  // namespace
 
-void add_bush_checks(const Subject& subject, Stages& stages) {
-  for (const part::Feature& feature : subject.route.part.features) {
+void add_bush_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
     const auto* formed = std::get_if<part::Formed>(&feature.shape);
     if (formed == nullptr || formed->form != part::Form::kBush) continue;
     stages.push_back(check_stage(subject, "bush", feature.name, [subject, feature, bush = *formed](Pen& pen) {
-      judge_grip(pen, subject, feature, bush.is_bonded);
-      judge_bush_wall(pen, subject, feature);
-      if (!bush.is_bonded) judge_slit_boss(pen, subject.route.part, feature, bush);
+      judge_grip(pen, *subject, feature, bush.is_bonded);
+      judge_bush_wall(pen, *subject, feature);
+      if (!bush.is_bonded) judge_slit_boss(pen, subject->route.part, feature, bush);
     }));
   }
 }

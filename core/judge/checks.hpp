@@ -1,6 +1,8 @@
 // The single checks, and what they share. Used inside this room only.
 #pragma once
 
+#include <functional>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -11,20 +13,43 @@ namespace sparewright::judge {
 
 using Stages = std::vector<ledger::Stage>;
 
-void add_share_out_checks(const Subject& subject, Stages& stages);
-void add_bush_checks(const Subject& subject, Stages& stages);
-void add_bite_checks(const Subject& subject, Stages& stages);
-void add_fit_checks(const Subject& subject, Stages& stages);
-void add_screw_head_checks(const Subject& subject, Stages& stages);
-void add_wall_checks(const Subject& subject, Stages& stages);
-void add_form_wall_checks(const Subject& subject, Stages& stages);
-void add_drill_room_checks(const Subject& subject, Stages& stages);
-void add_clean_up_checks(const Subject& subject, Stages& stages);
-void add_holding_checks(const Subject& subject, Stages& stages);
-void add_build_up_checks(const Subject& subject, Stages& stages);
-void add_tooling_checks(const Subject& subject, Stages& stages);
-void add_tool_size_checks(const Subject& subject, Stages& stages);
-void add_reach_checks(const Subject& subject, Stages& stages);
+// The subject as the stages of all checks hold it: one copy for all, its fingerprint worked out once. A stage that holds
+// it may hold references into it.
+class Shared {
+ public:
+  explicit Shared(const Subject& subject);
+
+  const Subject& operator*() const { return *subject_; }
+  const Subject* operator->() const { return subject_.get(); }
+  [[nodiscard]] const base::Fingerprint& fingerprint() const { return fingerprint_; }
+
+ private:
+  std::shared_ptr<const Subject> subject_;
+  base::Fingerprint fingerprint_;
+};
+
+void add_bite_checks(const Shared& subject, Stages& stages);
+void add_fit_checks(const Shared& subject, Stages& stages);
+void add_screw_head_checks(const Shared& subject, Stages& stages);
+void add_wall_checks(const Shared& subject, Stages& stages);
+void add_form_wall_checks(const Shared& subject, Stages& stages);
+void add_state_wall_checks(const Shared& subject, Stages& stages);
+void add_edge_distance_checks(const Shared& subject, Stages& stages);
+void add_drill_start_checks(const Shared& subject, Stages& stages);
+void add_drill_meets_checks(const Shared& subject, Stages& stages);
+void add_blind_end_checks(const Shared& subject, Stages& stages);
+void add_shoulder_checks(const Shared& subject, Stages& stages);
+void add_space_checks(const Shared& subject, Stages& stages);
+void add_hand_checks(const Shared& subject, Stages& stages);
+void add_drill_room_checks(const Shared& subject, Stages& stages);
+void add_clean_up_checks(const Shared& subject, Stages& stages);
+void add_holding_checks(const Shared& subject, Stages& stages);
+void add_build_up_checks(const Shared& subject, Stages& stages);
+void add_tooling_checks(const Shared& subject, Stages& stages);
+void add_tool_size_checks(const Shared& subject, Stages& stages);
+void add_reach_checks(const Shared& subject, Stages& stages);
+void add_share_out_checks(const Shared& subject, Stages& stages);
+void add_bush_checks(const Shared& subject, Stages& stages);
 
 // A feature as one setup of the order of work makes it. Valid as long as the subject.
 struct Made {
@@ -41,7 +66,7 @@ struct Made {
 [[nodiscard]] std::vector<Made> all_made(const Subject& subject);
 
 // A stage "check/<family>/<subject>" whose definition covers everything in the subject.
-[[nodiscard]] ledger::Stage check_stage(const Subject& subject, const std::string& family,
+[[nodiscard]] ledger::Stage check_stage(const Shared& subject, const std::string& family,
                                         const std::string& of, std::function<void(ledger::Pen&)> work);
 
 // Writes a limit that is not a figure of the job: a default or a rule of the trade.

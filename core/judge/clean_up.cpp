@@ -51,11 +51,11 @@ void judge_clean_up(Pen& pen, const Subject& subject, const part::Feature& featu
 
 }  // namespace
 
-void add_clean_up_checks(const Subject& subject, Stages& stages) {
-  for (const part::Feature& feature : subject.route.part.features) {
+void add_clean_up_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
     if (!std::holds_alternative<part::Flat>(feature.shape)) continue;
     stages.push_back(check_stage(subject, "clean up", feature.name, [subject, feature](Pen& pen) {
-      judge_clean_up(pen, subject, feature, std::get<part::Flat>(feature.shape));
+      judge_clean_up(pen, *subject, feature, std::get<part::Flat>(feature.shape));
     }));
   }
 }

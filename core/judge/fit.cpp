@@ -137,15 +137,15 @@ void judge_fit(Pen& pen, const Subject& subject, const part::Feature& feature, c
 
 }  // namespace
 
-void add_fit_checks(const Subject& subject, Stages& stages) {
-  for (const part::Feature& feature : subject.route.part.features) {
+void add_fit_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
     if (hole == nullptr) continue;
     const auto* on = std::get_if<part::OnMate>(&hole->diameter.size);
     const std::string mate = on != nullptr ? on->mate : hole->mate;
     if (mate.empty()) continue;
     stages.push_back(check_stage(subject, "fit", feature.name, [subject, feature, mate](Pen& pen) {
-      judge_fit(pen, subject, feature, std::get<part::Hole>(feature.shape), mate);
+      judge_fit(pen, *subject, feature, std::get<part::Hole>(feature.shape), mate);
     }));
   }
 }

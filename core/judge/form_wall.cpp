@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include "core/judge/checks.hpp"
+#include "core/judge/ground.hpp"
 #include "core/judge/least_wall.hpp"
 #include "core/shape/wall.hpp"
 
@@ -25,6 +25,10 @@ std::optional<std::vector<part::Face>> opens_to(const part::Formed& formed) {
       if (formed.form == Form::kSlot && !formed.sizes.contains("length")) return std::nullopt;
       std::vector<part::Face> faces{formed.side};
       if (!formed.sizes.contains("depth")) faces.push_back(part::opposite(formed.side));
+      if (formed.form == Form::kKeyseat) {  // it may run out at an end
+        faces.push_back(part::Face::kLeftEnd);
+        faces.push_back(part::Face::kRightEnd);
+      }
       return faces;
     }
     case Form::kRecess:
@@ -50,19 +54,21 @@ void take(Least& least, const shape::Wall& wall, const std::string& towards, boo
   if (wall_mm < least.wall_mm || breaks_out) least = {wall_mm, towards, breaks_out};
 }
 
-Least least_beside(const shape::Work& work, const part::Feature& feature, const part::Formed& formed,
+Least least_beside(const Ground& ground, const part::Feature& feature, const part::Formed& formed,
                    double of_interest) {
   Least least;
   const auto open_sides = opens_to(formed);
-  for (std::size_t cut = 0; cut < work.cuts.size(); ++cut) {
-    if (work.cuts[cut].feature != feature.name) continue;
-    for (std::size_t other = 0; other < work.cuts.size(); ++other) {
-      if (work.cuts[other].feature != feature.name)
-        take(least, shape::wall_between(work, cut, other, of_interest), work.cuts[other].feature, true);
+  const auto cuts = ground.recipe->cuts();
+  for (std::size_t cut = 0; cut < cuts.size(); ++cut) {
+    if (cuts[cut].feature != feature.name) continue;
+    for (const auto& [other, gap_mm] : ground.near.within(cut, of_interest)) {
+      if (gap_mm >= least.wall_mm) break;
+      take(least, ground.near.wall_between(cut, other, std::min(of_interest, least.wall_mm)),
+           cuts[other].feature, true);
     }
     if (!open_sides) continue;
-    for (const shape::FaceWall& outside : shape::walls_to_outside(work, cut, of_interest)) {
-      const auto face = blank_face(outside.face);
+    for (const shape::FaceWall& outside : ground.near.walls_to_outside(cut, of_interest)) {
+      const auto face = part::find_blank_face(outside.face);
       // A keyseat opens to the round side it is cut into.
       const bool meant = face ? std::find(open_sides->begin(), open_sides->end(), *face) != open_sides->end()
                               : !open_sides->empty();
@@ -74,10 +80,10 @@ Least least_beside(const shape::Work& work, const part::Feature& feature, const 
 
 void judge_form_wall(Pen& pen, const Subject& subject, const part::Feature& feature,
                      const part::Formed& formed) {
-  const auto& recipe = pen.need_value<shape::Recipe>(part::kRecipe);
+  const auto& ground = pen.need_value<Ground>(kGround);
   const route::Printing print(subject.route.system);
   const Figure& allowed = least_wall_allowed(pen, subject);
-  const Least least = least_beside(recipe.work(), feature, formed, kOfInterest * allowed.value);
+  const Least least = least_beside(ground, feature, formed, kOfInterest * allowed.value);
   if (!std::isfinite(least.wall_mm)) return;  // nothing thin lies beside it
   ledger::Root root;
   root.kind = quantity::Kind::kLength;
@@ -98,13 +104,13 @@ void judge_form_wall(Pen& pen, const Subject& subject, const part::Feature& feat
 
 }  // namespace
 
-void add_form_wall_checks(const Subject& subject, Stages& stages) {
-  for (const part::Feature& feature : subject.route.part.features) {
+void add_form_wall_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
     const auto* formed = std::get_if<part::Formed>(&feature.shape);
     if (formed == nullptr) continue;
     stages.push_back(check_stage(
         subject, "wall", feature.name,
-        [subject, feature, formed = *formed](Pen& pen) { judge_form_wall(pen, subject, feature, formed); }));
+        [subject, feature, formed = *formed](Pen& pen) { judge_form_wall(pen, *subject, feature, formed); }));
   }
 }
 

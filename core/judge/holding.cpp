@@ -65,16 +65,16 @@ void judge_above_jaws(Pen& pen, const Subject& subject, const route::Setup& setu
 
 }  // namespace
 
-void add_holding_checks(const Subject& subject, Stages& stages) {
-  for (const route::Setup& setup : subject.route.plan.setups) {
+void add_holding_checks(const Shared& subject, Stages& stages) {
+  for (const route::Setup& setup : subject->route.plan.setups) {
     stages.push_back(check_stage(subject, "holding", route::setup_path(setup),
-                                 [subject, setup](Pen& pen) { judge_holding(pen, subject, setup); }));
+                                 [subject, setup](Pen& pen) { judge_holding(pen, *subject, setup); }));
   }
-  for (const Made& made : all_made(subject)) {
+  for (const Made& made : all_made(*subject)) {
     if (!std::holds_alternative<part::Flat>(made.feature.shape)) continue;
     stages.push_back(check_stage(subject, "above jaws", made.work.feature,
-                                 [subject, setup = made.setup, work = made.work](Pen& pen) {
-                                   judge_above_jaws(pen, subject, setup, work.feature);
+                                 [subject, &setup = made.setup, work = made.work](Pen& pen) {
+                                   judge_above_jaws(pen, *subject, setup, work.feature);
                                  }));
   }
 }

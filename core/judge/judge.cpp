@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "core/judge/checks.hpp"
+#include "core/judge/ground.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -14,13 +14,20 @@ base::Fingerprint fingerprint(const Subject& subject) {
     h.add(route::fingerprint(setup));
   h.add(subject.least_wall.has_value());
   if (subject.least_wall) h.add(subject.least_wall->base).add(subject.least_wall->typed);
+  h.add(subject.hand).add(subject.turn_over.has_value()).add(subject.turn_over.value_or(false));
+  add_to(h, subject.space);
   return h.done();
 }
 
 }  // namespace
 
-std::vector<ledger::Stage> stages(const Subject& subject) {
+Shared::Shared(const Subject& subject)
+    : subject_(std::make_shared<const Subject>(subject)), fingerprint_(judge::fingerprint(subject)) {}
+
+std::vector<ledger::Stage> stages(const Subject& judged) {
+  const Shared subject(judged);
   Stages all;
+  add_ground(subject, all);
   add_share_out_checks(subject, all);
   add_bush_checks(subject, all);
   add_bite_checks(subject, all);
@@ -28,6 +35,14 @@ std::vector<ledger::Stage> stages(const Subject& subject) {
   add_screw_head_checks(subject, all);
   add_wall_checks(subject, all);
   add_form_wall_checks(subject, all);
+  add_state_wall_checks(subject, all);
+  add_edge_distance_checks(subject, all);
+  add_drill_start_checks(subject, all);
+  add_drill_meets_checks(subject, all);
+  add_blind_end_checks(subject, all);
+  add_shoulder_checks(subject, all);
+  add_space_checks(subject, all);
+  add_hand_checks(subject, all);
   add_clean_up_checks(subject, all);
   add_holding_checks(subject, all);
   add_drill_room_checks(subject, all);
@@ -49,10 +64,10 @@ std::vector<Made> all_made(const Subject& subject) {
   return all;
 }
 
-ledger::Stage check_stage(const Subject& subject, const std::string& family, const std::string& of,
+ledger::Stage check_stage(const Shared& subject, const std::string& family, const std::string& of,
                           std::function<void(ledger::Pen&)> work) {
   std::string name = fmt::format("check/{}/{}", family, of);
-  base::Fingerprint definition = base::Hasher().add(name).add(fingerprint(subject)).done();
+  base::Fingerprint definition = base::Hasher().add(name).add(subject.fingerprint()).done();
   return {std::move(name), definition, std::move(work)};
 }
 

@@ -7,6 +7,14 @@
 //   screw_head.cpp  a screw's head on its face: seats wholly, stands proud or below
 //   wall.cpp        least metal from each hole to the outside and to every other cut
 //   form_wall.cpp   the same for slots, pockets, keyseats, grooves and the like, at nominal size
+//   state_wall.cpp  the same for states of the work before the finished one
+//   edge_distance.cpp  a hole for a screw or a pin: from its middle to the nearest free edge
+//   drill_start.cpp    a drill starts square: not on a slope, a round side or over an edge
+//   drill_meets.cpp    a drill runs into a hole that is there before it
+//   blind_end.cpp      a blind hole comes out in a slot or a pocket
+//   shoulder.cpp    the fillet in a turned shoulder against the corner of what is pushed up to it
+//   space.cpp       the room for the part on its machine, and what it has to pass through
+//   hand.cpp        whether the part has a hand, and what turning it over does
 //   drill_room.cpp  the deepest drill against parallels and table; a blind hole's point against the far side
 //   clean_up.cpp    whether the blank has the metal that each flat takes
 //   share_out.cpp   a casting: every machined surface cleans up, and the sharing that leaves most
@@ -18,8 +26,11 @@
 //                   made
 #pragma once
 
+#include <optional>
+#include <string>
 #include <vector>
 
+#include "core/judge/space.hpp"
 #include "core/ledger/ledger.hpp"
 #include "core/part/part.hpp"
 #include "core/route/route.hpp"
@@ -30,6 +41,9 @@ namespace sparewright::judge {
 struct Subject {
   route::Route route;
   std::optional<quantity::Typed> least_wall;  // the job's own limit; none: the usual one
+  std::string hand;               // which of a part and its mirror image it is, as written; may be empty
+  std::optional<bool> turn_over;  // whether it may be fitted the other way round, where the job says so
+  Space space;
 };
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Subject& subject);

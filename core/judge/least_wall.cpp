@@ -1,7 +1,5 @@
 #include "core/judge/least_wall.hpp"
 
-#include <array>
-
 #include "core/judge/checks.hpp"
 
 namespace sparewright::judge {
@@ -16,14 +14,6 @@ const ledger::Figure& least_wall_allowed(ledger::Pen& pen, const Subject& subjec
 
 std::string least_wall_source(const Subject& subject) {
   return subject.least_wall ? "the job's least wall" : "common practice: 1/16 in";
-}
-
-std::optional<part::Face> blank_face(std::string_view name) {
-  constexpr std::array<std::string_view, 6> kNames{"x low", "x high", "y low", "y high", "z low", "z high"};
-  for (std::size_t i = 0; i < kNames.size(); ++i) {
-    if (kNames.at(i) == name) return part::kFaces.at(i);
-  }
-  return std::nullopt;
 }
 
 }  // namespace sparewright::judge

@@ -1,9 +1,7 @@
 // What the checks of walls share: how thin is too thin. Used inside this room only.
 #pragma once
 
-#include <optional>
 #include <string>
-#include <string_view>
 
 #include "core/judge/judge.hpp"
 
@@ -16,8 +14,5 @@ inline constexpr double kOfInterest = 8.0;
 // Writes "least allowed".
 [[nodiscard]] const ledger::Figure& least_wall_allowed(ledger::Pen& pen, const Subject& subject);
 [[nodiscard]] std::string least_wall_source(const Subject& subject);
-
-// The shape room names a box's faces by axis; none for the faces of other blanks.
-[[nodiscard]] std::optional<part::Face> blank_face(std::string_view name);
 
 }  // namespace sparewright::judge

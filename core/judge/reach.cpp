@@ -88,19 +88,20 @@ bool made_in(const route::Setup& setup, const std::string& feature) {
 
 }  // namespace
 
-void add_reach_checks(const Subject& subject, Stages& stages) {
-  const std::vector<route::Setup>& setups = subject.route.plan.setups;
+void add_reach_checks(const Shared& subject, Stages& stages) {
+  const std::vector<route::Setup>& setups = subject->route.plan.setups;
   if (setups.empty()) return;  // no order of work is given yet
   for (const route::Setup& setup : setups) {
     for (const auto& [axis, travel] : {std::pair{std::string("x"), setup.machine.travel.x},
                                        std::pair{std::string("y"), setup.machine.travel.y}}) {
       if (!travel) continue;
-      stages.push_back(check_stage(
-          subject, "travel in " + axis, route::setup_path(setup),
-          [subject, setup, axis, way = *travel](Pen& pen) { judge_travel(pen, subject, setup, axis, way); }));
+      stages.push_back(check_stage(subject, "travel in " + axis, route::setup_path(setup),
+                                   [subject, setup, axis, way = *travel](Pen& pen) {
+                                     judge_travel(pen, *subject, setup, axis, way);
+                                   }));
     }
   }
-  for (const part::Feature& feature : subject.route.part.features) {
+  for (const part::Feature& feature : subject->route.part.features) {
     const auto* formed = std::get_if<part::Formed>(&feature.shape);
     if (formed != nullptr && formed->form == part::Form::kBush) continue;  // a piece of its own
     bool made = false;

@@ -1,8 +1,10 @@
+#include <algorithm>
 #include <cmath>
+#include <vector>
 
 #include <fmt/format.h>
 
-#include "core/judge/checks.hpp"
+#include "core/judge/ground.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -11,6 +13,25 @@ using ledger::Figure;
 using ledger::Origin;
 using ledger::Pen;
 using quantity::Kind;
+
+// Other holes into the same side that the head could reach.
+std::vector<const part::Feature*> holes_near(Pen& pen, const part::Part& part, const part::Feature& feature,
+                                             const part::Hole& hole) {
+  const auto& ground = pen.need_value<Ground>(kGround);
+  const auto cuts = ground.recipe->cuts();
+  std::vector<const part::Feature*> holes;
+  for (std::size_t cut = 0; cut < cuts.size(); ++cut) {
+    if (cuts[cut].feature != feature.name) continue;
+    for (const auto& [other, gap_mm] : ground.near.within(cut, hole.screw->head_diameter_mm)) {
+      const part::Feature* neighbour = part::find_feature(part, cuts[other].feature);
+      const auto* near = neighbour == nullptr ? nullptr : std::get_if<part::Hole>(&neighbour->shape);
+      if (near != nullptr && near->into == hole.into &&
+          std::find(holes.begin(), holes.end(), neighbour) == holes.end())
+        holes.push_back(neighbour);
+    }
+  }
+  return holes;
+}
 
 // In a counterbore the head needs the counterbore's width, on a plain face twice the way to the nearest edge.
 const Figure& width_for_head(Pen& pen, const Subject& subject, const part::Feature& feature,
@@ -35,9 +56,8 @@ const Figure& width_for_head(Pen& pen, const Subject& subject, const part::Featu
           at, pen.ask(part::side_path(part, side))));
     }
   }
-  for (const part::Feature& other : part.features) {
-    const auto* near = std::get_if<part::Hole>(&other.shape);
-    if (near == nullptr || other.name == feature.name || near->into != hole.into) continue;
+  for (const part::Feature* near : holes_near(pen, part, feature, hole)) {
+    const part::Feature& other = *near;
     const auto axes = part::axes_in(hole.into);
     consider(pen.work(
         fmt::format("to {}", other.name), Kind::kLength, "axis to the edge of the other hole",
@@ -97,12 +117,12 @@ void judge_head(Pen& pen, const Subject& subject, const part::Feature& feature, 
 
 }  // namespace
 
-void add_screw_head_checks(const Subject& subject, Stages& stages) {
-  for (const part::Feature& feature : subject.route.part.features) {
+void add_screw_head_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
     if (hole == nullptr || !hole->screw) continue;
     stages.push_back(check_stage(subject, "screw head", feature.name, [subject, feature](Pen& pen) {
-      judge_head(pen, subject, feature, std::get<part::Hole>(feature.shape));
+      judge_head(pen, *subject, feature, std::get<part::Hole>(feature.shape));
     }));
   }
 }

@@ -124,11 +124,11 @@ void judge_sharing(Pen& pen, const Subject& subject) {
 
 }  // namespace
 
-void add_share_out_checks(const Subject& subject, Stages& stages) {
-  const part::Blank& blank = subject.route.part.blank;
+void add_share_out_checks(const Shared& subject, Stages& stages) {
+  const part::Blank& blank = subject->route.part.blank;
   if (blank.rough.empty() && blank.cored.empty()) return;
   stages.push_back(
-      check_stage(subject, "share out", "blank", [subject](Pen& pen) { judge_sharing(pen, subject); }));
+      check_stage(subject, "share out", "blank", [subject](Pen& pen) { judge_sharing(pen, *subject); }));
 }
 
 }  // namespace sparewright::judge

@@ -167,13 +167,13 @@ void judge_hole(Pen& pen, const Making& m) {
 
 }  // namespace
 
-void add_tool_size_checks(const Subject& subject, Stages& stages) {
-  for (const Made& made : all_made(subject)) {
+void add_tool_size_checks(const Shared& subject, Stages& stages) {
+  for (const Made& made : all_made(*subject)) {
     if (made.hole() == nullptr) continue;
     stages.push_back(
         check_stage(subject, "tool sizes in " + route::setup_path(made.setup), made.work.feature,
-                    [subject, setup = made.setup, work = made.work, hole = *made.hole()](Pen& pen) {
-                      judge_hole(pen, {subject, setup, work, hole, route::Printing(subject.route.system)});
+                    [subject, &setup = made.setup, work = made.work, hole = *made.hole()](Pen& pen) {
+                      judge_hole(pen, {*subject, setup, work, hole, route::Printing(subject->route.system)});
                     }));
   }
 }

@@ -96,16 +96,16 @@ void judge_speeds(Pen& pen, const Subject& subject, const route::Setup& setup) {
 
 }  // namespace
 
-void add_tooling_checks(const Subject& subject, Stages& stages) {
-  for (const Made& made : all_made(subject)) {
+void add_tooling_checks(const Shared& subject, Stages& stages) {
+  for (const Made& made : all_made(*subject)) {
     stages.push_back(check_stage(
         subject, "tools", made.work.feature, [work = made.work, feature = made.feature](Pen& pen) {
           part::cuts_are_worked_out(feature) ? judge_tools(pen, work, feature) : judge_form_cut(pen, feature);
         }));
   }
-  for (const route::Setup& setup : subject.route.plan.setups) {
+  for (const route::Setup& setup : subject->route.plan.setups) {
     stages.push_back(check_stage(subject, "speeds", route::setup_path(setup),
-                                 [subject, setup](Pen& pen) { judge_speeds(pen, subject, setup); }));
+                                 [subject, setup](Pen& pen) { judge_speeds(pen, *subject, setup); }));
   }
 }
 

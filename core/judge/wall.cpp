@@ -8,7 +8,7 @@
 
 #include <fmt/format.h>
 
-#include "core/judge/checks.hpp"
+#include "core/judge/ground.hpp"
 #include "core/judge/least_wall.hpp"
 #include "core/shape/cut_faults.hpp"
 #include "core/shape/ray.hpp"
@@ -62,10 +62,11 @@ void take(Thinnest& thinnest, const shape::Wall& wall, std::size_t cut, std::opt
   if (found.least_mm < thinnest.least_mm || found.open) thinnest = std::move(found);
 }
 
-// Where a hole goes in or comes out of a side that is not square to it, that side is open along a curve: what counts is
-// the metal beside the hole where it is thickest along it.
-bool is_open_along_a_curve(const part::Hole& hole, bool round_side) {
-  return hole.lean.has_value() || (round_side && part::axis_of(hole.into) != part::Axis::kX);
+// Where a hole goes in or comes out of a side that is not square to it, or of a flat of a hex bar, that side is open along
+// a curve or in part: what counts is the metal beside the hole where it is thickest along it.
+bool is_open_along_a_curve(const part::Part& part, const part::Hole& hole) {
+  const bool sides_lean = part::is_bar(part.blank.shape) && part.blank.shape != part::BlankShape::kSquareBar;
+  return hole.lean.has_value() || (sides_lean && part::axis_of(hole.into) != part::Axis::kX);
 }
 
 void look_beside(Thinnest& thinnest, const shape::Work& work, std::size_t cut) {
@@ -84,17 +85,17 @@ void look_beside(Thinnest& thinnest, const shape::Work& work, std::size_t cut) {
               beside ? shape::direction(from_axis) : shape::Vector{}};
 }
 
-void look_outside(Thinnest& thinnest, const shape::Work& work, std::size_t cut, const part::Hole& hole,
-                  double limit) {
-  if (is_open_along_a_curve(hole, std::holds_alternative<shape::Cylinder>(work.blank)))
-    return look_beside(thinnest, work, cut);
-  for (const shape::FaceWall& towards : shape::walls_to_outside(work, cut, limit)) {
-    const auto face = blank_face(towards.face);
+void look_outside(Thinnest& thinnest, const part::Part& part, const Ground& ground, std::size_t cut,
+                  const part::Hole& hole, double limit) {
+  if (is_open_along_a_curve(part, hole)) return look_beside(thinnest, ground.recipe->work(), cut);
+  for (const shape::FaceWall& towards : ground.near.walls_to_outside(cut, limit)) {
+    const auto face = part::find_blank_face(towards.face);
     if (face && meant_to_open(hole, *face)) continue;
     if (thinnest.open) return;
     take(thinnest, towards.wall, cut, std::nullopt, face ? std::string(part::name_of(*face)) : "the outside");
     if (!thinnest.open) continue;
-    if (const auto side = shape::side_metal(work, cut)) thinnest.least_mm = std::min(0.0, side->least_mm);
+    if (const auto side = shape::side_metal(ground.recipe->work(), cut))
+      thinnest.least_mm = std::min(0.0, side->least_mm);
   }
 }
 
@@ -113,10 +114,11 @@ bool runs_through(const shape::Primitive& hole, const shape::Primitive& other, c
 }
 
 void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const part::Feature& feature,
-                    const part::Hole& hole, const shape::Work& work, std::size_t cut, double limit) {
-  for (std::size_t other = 0; other < work.cuts.size() && !thinnest.open; ++other) {
-    const std::string& name = work.cuts[other].feature;
-    if (name == feature.name) continue;
+                    const part::Hole& hole, const Ground& ground, std::size_t cut, double limit) {
+  const auto cuts = ground.recipe->cuts();
+  for (const auto& [other, gap_mm] : ground.near.within(cut, limit)) {
+    if (thinnest.open || gap_mm >= thinnest.least_mm) return;
+    const std::string& name = cuts[other].feature;
     const part::Feature* neighbour = part::find_feature(part, name);
     const auto* flat = neighbour == nullptr ? nullptr : std::get_if<part::Flat>(&neighbour->shape);
     // A flat the hole starts or ends on is meant to meet it.
@@ -128,61 +130,20 @@ void look_at_others(Thinnest& thinnest, Pen& pen, const part::Part& part, const 
       if (flat->region->towards_greater == (place > wall)) continue;
     }
     if (neighbour != nullptr && std::holds_alternative<part::Formed>(neighbour->shape) &&
-        runs_through(work.cuts[cut].body, work.cuts[other].body, std::get<part::Formed>(neighbour->shape),
-                     feature))
+        runs_through(cuts[cut].body, cuts[other].body, std::get<part::Formed>(neighbour->shape), feature))
       continue;
-    const shape::Wall wall = shape::wall_between(work, cut, other, limit);
-    // Air that was in the blank is there to be met.
-    if (neighbour == nullptr && wall.kind == shape::WallKind::kOpen) continue;
+    const shape::Wall wall = ground.near.wall_between(cut, other, std::min(limit, thinnest.least_mm));
+    const bool is_hole = neighbour != nullptr && std::holds_alternative<part::Hole>(neighbour->shape);
+    // Air that was in the blank is there to be met; of other holes drill_meets.cpp tells.
+    if ((neighbour == nullptr || is_hole) && wall.kind == shape::WallKind::kOpen) continue;
     take(thinnest, wall, cut, other, name);
   }
 }
 
-// A hole at one end of a wall.
-struct End {
-  const std::string& name;
-  const part::Hole& hole;
-  bool is_counterbore = false;
-
-  [[nodiscard]] std::string size() const {
-    return fmt::format("{}/{}", part::feature_path(name),
-                       is_counterbore ? "counterbore diameter" : "diameter");
-  }
-  // How far its surface can come out by its size, in a direction (none: any).
-  [[nodiscard]] double grows(Pen& pen, const std::optional<shape::Vector>& direction) const {
-    const double along = direction ? std::abs(shape::dot(*direction, part::outward(hole.into))) : 0.0;
-    const double sideways = std::sqrt(std::max(0.0, 1.0 - along * along));
-    return sideways * (pen.need(size() + "/most").value - pen.need(size()).value) / 2.0;
-  }
-  [[nodiscard]] double room(Pen& pen, part::Axis axis) const {
-    if (!hole.at.contains(axis)) return 0.0;
-    const std::string place = fmt::format("{}/{}", part::feature_path(name), part::name_of(axis));
-    return (pen.need(place + "/most").value - pen.need(place + "/least").value) / 2.0;
-  }
-  [[nodiscard]] bool is_placed_from(const std::string& other, part::Axis axis) const {
-    const auto position = hole.at.find(axis);
-    return position != hole.at.end() && position->second.from == std::variant<part::Face, std::string>(other);
-  }
-};
-
-// How much thinner than at nominal the wall can turn out: both holes at their largest, and out of place towards each
-// other as far as their tolerances let them. Where one is placed from the other, its own tolerance is all there is.
-double thinner_by(Pen& pen, const End& end, const std::optional<End>& other,
-                  const std::optional<shape::Vector>& direction) {
-  double thinner = end.grows(pen, direction) + (other ? other->grows(pen, direction) : 0.0);
-  for (const part::Axis axis : part::kAxes) {
-    const double lean = direction ? std::abs(part::component(*direction, axis)) : 1.0;
-    const bool only_other = other && other->is_placed_from(end.name, axis);
-    const bool only_end = other && end.is_placed_from(other->name, axis);
-    if (!only_other) thinner += lean * end.room(pen, axis);
-    if (other && !only_end) thinner += lean * other->room(pen, axis);
-  }
-  return thinner;
-}
-
 // A measured wall, as it can turn out at worst. What is not known of the places is not known of the wall.
-const Figure& wall_figure(Pen& pen, const End& end, const std::optional<End>& other, const Thinnest& t) {
-  const double value = t.least_mm - thinner_by(pen, end, other, t.direction);
+const Figure& wall_figure(Pen& pen, const HoleEnd& end, const std::optional<HoleEnd>& other,
+                          const Thinnest& t) {
+  const double value = t.least_mm - thinner_by_mm(pen, end, other, t.direction);
   std::vector<ledger::Term> terms{{&pen.need(end.size() + "/most"), -0.5}};
   for (const auto& [axis, position] : end.hole.at) {
     terms.push_back({&pen.need(part::at_path(end.name, axis)), -part::component(t.direction, axis)});
@@ -195,12 +156,13 @@ const Figure& wall_figure(Pen& pen, const End& end, const std::optional<End>& ot
       terms);
 }
 
-const Figure& thick_figure(Pen& pen, const End& end, const std::optional<End>& other, const Thinnest& t) {
+const Figure& thick_figure(Pen& pen, const HoleEnd& end, const std::optional<HoleEnd>& other,
+                           const Thinnest& t) {
   ledger::Root root;
   root.kind = Kind::kLength;
   root.origin = Origin::kStandard;
   root.bound = t.only_at_least ? ledger::Bound::kAtLeast : ledger::Bound::kExact;
-  root.value = t.open ? t.least_mm : t.least_mm - thinner_by(pen, end, other, std::nullopt);
+  root.value = t.open ? t.least_mm : t.least_mm - thinner_by_mm(pen, end, other, std::nullopt);
   root.source = t.only_at_least
                     ? "no wall is thinner, by the distance between the exact shapes less all tolerances"
                     : "by rays through the exact shapes";
@@ -208,43 +170,41 @@ const Figure& thick_figure(Pen& pen, const End& end, const std::optional<End>& o
 }
 
 // The hole at the far end of the wall; none where a flat or the outside is there.
-std::optional<End> far_end(const part::Part& part, const shape::Recipe& recipe, const Thinnest& t) {
+std::optional<HoleEnd> far_end(const part::Part& part, const shape::Recipe& recipe, const Thinnest& t) {
   if (!t.other) return std::nullopt;
   const part::Feature* feature = part::find_feature(part, recipe.cuts()[*t.other].feature);
   const auto* hole = feature == nullptr ? nullptr : std::get_if<part::Hole>(&feature->shape);
   if (hole == nullptr) return std::nullopt;
   const bool is_second = *t.other > 0 && recipe.cuts()[*t.other - 1].feature == feature->name;
-  return End{feature->name, *hole, is_second && hole->counterbore.has_value()};
+  return HoleEnd{feature->name, *hole, is_second && hole->counterbore.has_value()};
 }
 
 void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole) {
-  const auto& recipe = pen.need_value<shape::Recipe>(part::kRecipe);
+  const auto& ground = pen.need_value<Ground>(kGround);
+  const shape::Recipe& recipe = *ground.recipe;
   const route::Printing print(subject.route.system);
   const Figure& allowed = least_wall_allowed(pen, subject);
   const double least = allowed.value;
-  const End end{feature.name, hole};
+  const HoleEnd end{feature.name, hole};
   // Proven thicker must mean thicker at the worst of all tolerances.
-  double of_interest = kOfInterest * least + thinner_by(pen, end, std::nullopt, std::nullopt);
-  for (const part::Feature& other : subject.route.part.features) {
-    if (const auto* neighbour = std::get_if<part::Hole>(&other.shape);
-        neighbour != nullptr && &other != &feature)
-      of_interest = std::max(
-          of_interest, kOfInterest * least + thinner_by(pen, end, End{other.name, *neighbour}, std::nullopt));
-  }
+  const double of_interest =
+      kOfInterest * least + thinner_by_mm(pen, end, std::nullopt, std::nullopt) + ground.most_out_mm;
   Thinnest thinnest;
   std::size_t first = recipe.cuts().size();
   for (std::size_t cut = 0; cut < recipe.cuts().size() && !thinnest.open; ++cut) {
     if (recipe.cuts()[cut].feature != feature.name) continue;
     first = std::min(first, cut);
-    look_outside(thinnest, recipe.work(), cut, hole, of_interest);
-    if (!thinnest.open)
-      look_at_others(thinnest, pen, subject.route.part, feature, hole, recipe.work(), cut, of_interest);
+    // What is thin beside it rules out most of the outside; but breaking out there counts more.
+    look_at_others(thinnest, pen, subject.route.part, feature, hole, ground, cut, of_interest);
+    Thinnest outside = thinnest.open ? Thinnest{} : thinnest;
+    look_outside(outside, subject.route.part, ground, cut, hole, std::min(of_interest, outside.least_mm));
+    if (outside.open || !thinnest.open) thinnest = outside;
   }
   if (!std::isfinite(thinnest.least_mm)) return;  // nothing lies beside it
   const bool measured =
       !thinnest.only_at_least && !thinnest.open && shape::length_mm(thinnest.direction) > 0.0;
-  const End here{feature.name, hole, thinnest.cut != first};
-  const std::optional<End> there = far_end(subject.route.part, recipe, thinnest);
+  const HoleEnd here{feature.name, hole, thinnest.cut != first};
+  const std::optional<HoleEnd> there = far_end(subject.route.part, recipe, thinnest);
   const Figure& wall =
       measured ? wall_figure(pen, here, there, thinnest) : thick_figure(pen, here, there, thinnest);
   const std::string size = route::or_not_known(wall, print.plain(std::abs(wall.value)));
@@ -262,11 +222,11 @@ void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, 
 
 }  // namespace
 
-void add_wall_checks(const Subject& subject, Stages& stages) {
-  for (const part::Feature& feature : subject.route.part.features) {
+void add_wall_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
     if (!std::holds_alternative<part::Hole>(feature.shape)) continue;
     stages.push_back(check_stage(subject, "wall", feature.name, [subject, feature](Pen& pen) {
-      judge_wall(pen, subject, feature, std::get<part::Hole>(feature.shape));
+      judge_wall(pen, *subject, feature, std::get<part::Hole>(feature.shape));
     }));
   }
 }

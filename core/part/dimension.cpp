@@ -302,6 +302,10 @@ std::optional<Duty> find_duty(std::string_view name) {
   return std::nullopt;
 }
 
+bool has_aim(const Dimension& dimension) {
+  return dimension.duty == Duty::kFits || dimension.duty == Duty::kLocates;
+}
+
 std::string good_to_path(const Dimension& dimension) {
   return fmt::format("good to/{}/{}", dimension.instrument, dimension.jaws);
 }
@@ -328,7 +332,7 @@ base::Result<handbook::FitDeviations> fit_deviations(const std::string& fit, qua
 Written write_dimension(Pen& pen, std::string_view local, const Dimension& dimension,
                         const Surroundings& surroundings, CutMakesIt cut_makes_it) {
   Written w = write_limits(pen, local, dimension, surroundings, cut_makes_it);
-  if (dimension.duty == Duty::kFits || dimension.duty == Duty::kLocates) {
+  if (has_aim(dimension)) {
     w.aim = &write_aim(pen, local, dimension, w, cut_makes_it, surroundings.system);
   }
   return w;

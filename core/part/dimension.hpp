@@ -58,6 +58,9 @@ struct Dimension {
 };
 [[nodiscard]] base::Fingerprint fingerprint(const Dimension& dimension);
 
+// What fits or locates has one.
+[[nodiscard]] bool has_aim(const Dimension& dimension);
+
 // "good to/caliper 8/outside jaws": what its instrument is good to, with the figures "unknown" and "one reading".
 [[nodiscard]] std::string good_to_path(const Dimension& dimension);
 

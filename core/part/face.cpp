@@ -37,6 +37,17 @@ std::optional<Face> find_face(std::string_view name) {
   return std::nullopt;
 }
 
+std::optional<Face> find_blank_face(std::string_view name) {
+  if (name == "start") return Face::kLeftEnd;
+  if (name == "end") return Face::kRightEnd;
+  constexpr std::array<std::string_view, kFaces.size()> kNames{"x low",  "x high", "y low",
+                                                               "y high", "z low",  "z high"};
+  for (const Face face : kFaces) {
+    if (kNames.at(static_cast<std::size_t>(face)) == name) return face;
+  }
+  return std::nullopt;
+}
+
 Axis axis_of(Face face) {
   return row(face).axis;
 }

@@ -25,6 +25,10 @@ inline constexpr std::array kAxes{Axis::kX, Axis::kY, Axis::kZ};
 [[nodiscard]] std::string_view name_of(Face face);  // "left end"
 [[nodiscard]] std::optional<Face> find_face(std::string_view name);
 
+// The side of the work a face of a blank's body is, by the name that core/shape/blank_face.hpp gives it: "x low", and of
+// a bar "start" and "end"; none for the round side of a bar and the flats of a hex bar.
+[[nodiscard]] std::optional<Face> find_blank_face(std::string_view name);
+
 [[nodiscard]] Axis axis_of(Face face);
 [[nodiscard]] bool at_greater_end(Face face);  // right end, back, top
 [[nodiscard]] Face opposite(Face face);

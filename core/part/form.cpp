@@ -34,7 +34,9 @@ constexpr std::array kRoundedEdgeSizes{FormSize{"radius", Kind::kRadius, kGrows,
 constexpr std::array kTurnedSizes{
     FormSize{"diameter", Kind::kDiameter, kShrinks, true, "as turned"},
     FormSize{"length", Kind::kLength, kGrows, true, "from the end to the shoulder"},
-    FormSize{"fillet", Kind::kRadius, CutMakesIt::kNeither, false, "radius in the corner of the shoulder"}};
+    FormSize{"fillet", Kind::kRadius, CutMakesIt::kNeither, false, "radius in the corner of the shoulder"},
+    FormSize{"mate corner", Kind::kRadius, CutMakesIt::kNeither, false,
+             "of what is pushed up to the shoulder: the radius or chamfer of its corner"}};
 constexpr std::array kGrooveSizes{
     FormSize{"diameter", Kind::kDiameter, kShrinks, true, "at its bottom"},
     FormSize{"from end", Kind::kLength, CutMakesIt::kNeither, true, "from the end to its near side"},

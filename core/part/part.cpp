@@ -62,11 +62,11 @@ std::string at_path(std::string_view feature, Axis axis) {
 }
 
 std::vector<ledger::Stage> stages(const Part& part) {
+  const auto shared = std::make_shared<const Part>(part);  // by the stages, however many there are
   std::vector<ledger::Stage> all;
   all.push_back({"blank", base::Hasher().add("blank").add(fingerprint(part.blank)).done(),
                  [blank = part.blank](ledger::Pen& pen) { write_blank(pen, blank); }});
   const base::Fingerprint whole = fingerprint(part);
-  const auto shared = std::make_shared<const Part>(part);
   for (std::size_t i = 0; i < part.features.size(); ++i) {
     all.push_back({feature_path(part.features[i].name),
                    base::Hasher().add(whole).add(static_cast<int>(i)).done(),
@@ -74,6 +74,8 @@ std::vector<ledger::Stage> stages(const Part& part) {
   }
   all.push_back({"part", base::Hasher().add("part").add(whole).done(),
                  [shared](ledger::Pen& pen) { write_geometry(pen, *shared); }});
+  all.push_back({"part/least wall", base::Hasher().add("part/least wall").add(whole).done(),
+                 [shared](ledger::Pen& pen) { write_least_wall(pen, *shared); }});
   return all;
 }
 

@@ -7,6 +7,8 @@
 //   feature/<name>/starts at           the surface a hole starts from
 //   part/recipe (a shape::Recipe)      blank and cutters at nominal size: flats first, then holes, each as in the text
 //   part/volume, part/weight           by rays
+//   part/least wall/thickness          the thinnest metal of the finished part, its ends named in the source, and
+//   part/least wall/from x ... to z    where they lie: from the left end, the front and the underside of the finished part
 #pragma once
 
 #include <functional>
@@ -40,7 +42,7 @@ struct Part {
 // "feature/pivot bore/at x"
 [[nodiscard]] std::string at_path(std::string_view feature, Axis axis);
 
-// One stage for the blank, one for each feature, one for the geometry.
+// One stage for the blank, one for each feature, one for the geometry, one for the least wall.
 [[nodiscard]] std::vector<ledger::Stage> stages(const Part& part);
 
 // The cutters of a feature at the figures' nominal values, from the blank's outside inwards so that they take the

@@ -43,6 +43,27 @@ TEST_F(Commands, NumbersReadAsApproved) {
   EXPECT_TRUE(tests::golden("cli/bracket.numbers.txt", ran.out));
 }
 
+TEST_F(Commands, DimensionsReadAsApproved) {
+  const Ran ran = run("dimensions bracket.job.toml");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_TRUE(tests::golden("cli/bracket.dimensions.txt", ran.out));
+}
+
+TEST_F(Commands, DimensionsHaveTheirShapeInJson) {
+  const Ran ran = run("dimensions bracket.job.toml --json");
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const json printed = json::parse(ran.out);
+  ASSERT_EQ(printed["dimensions"].size(), 18U);
+  for (const json& row : printed["dimensions"])
+    EXPECT_EQ(keys_of(row),
+              (std::set<std::string>{"of", "dimension", "number", "from", "to", "links", "duty", "with",
+                                     "nominal", "least", "most", "aim", "unit", "missing"}));
+  const json& second = printed["dimensions"][13];
+  EXPECT_EQ(second["number"], "feature/screw hole 2/x");
+  EXPECT_EQ(second["from"], "pivot bore");
+  EXPECT_EQ(second["links"], 1);
+}
+
 TEST_F(Commands, WhyLeadsToReadings) {
   const Ran ran = run("why bracket.job.toml 'feature/pivot bore/diameter/aim'");
   EXPECT_EQ(ran.status, 0) << ran.err;

@@ -1,0 +1,114 @@
+// How far the middle of a hole that takes a screw or a pin is from the nearest free edge, in diameters of the hole.
+#include <cmath>
+#include <limits>
+#include <string>
+
+#include <fmt/format.h>
+
+#include "core/judge/ground.hpp"
+#include "core/shape/wall.hpp"
+
+namespace sparewright::judge {
+namespace {
+
+using ledger::Figure;
+using ledger::Origin;
+using ledger::Pen;
+using quantity::Kind;
+
+// Common practice in metal: one and a half diameters and nothing is thought of it; under one, the edge bulges or tears.
+constexpr double kEasy = 1.5;
+constexpr double kLeast = 1.0;
+constexpr const char* kSource =
+    "common practice: 1-1/2 diameters from middle to edge, 1 diameter at the least; the load is not known "
+    "here";
+
+bool takes_something(const part::Hole& hole) {
+  return hole.screw || !hole.thread.empty() || !hole.mate.empty() ||
+         std::holds_alternative<part::OnMate>(hole.diameter.size);
+}
+
+// A screw's hole is worth its own strength; how light a ring round a pin may be is for the load to say.
+bool takes_a_screw(const part::Hole& hole) {
+  return hole.screw || !hole.thread.empty();
+}
+
+struct Edge {
+  double to_middle_mm = std::numeric_limits<double>::infinity();
+  std::string of;
+};
+
+void take(Edge& edge, const shape::Wall& wall, double radius_mm, const std::string& of) {
+  const bool is_wall = wall.kind == shape::WallKind::kMetal || wall.kind == shape::WallKind::kTangent;
+  if (is_wall && wall.least_mm + radius_mm < edge.to_middle_mm) edge = {wall.least_mm + radius_mm, of};
+}
+
+// Beside the hole the outside and every cut that is no hole are edges; a wall that leads along the hole is a floor.
+bool lies_beside(const shape::Wall& wall, const part::Hole& hole) {
+  if (!(shape::distance_mm(wall.from, wall.to) > 0.0)) return true;
+  constexpr double kFortyFive = 0.7071067811865476;
+  return std::abs(shape::dot(shape::direction(wall.to - wall.from), part::outward(hole.into))) < kFortyFive;
+}
+
+Edge nearest_edge(const part::Part& part, const Ground& ground, std::size_t cut, const part::Hole& hole,
+                  double radius_mm) {
+  const double of_interest = 2 * kEasy * radius_mm;
+  Edge edge;
+  for (const shape::FaceWall& outside : ground.near.walls_to_outside(cut, of_interest)) {
+    const auto face = part::find_blank_face(outside.face);
+    if (lies_beside(outside.wall, hole))
+      take(edge, outside.wall, radius_mm, face ? std::string(part::name_of(*face)) : "the outside");
+  }
+  for (const auto& [other, gap_mm] : ground.near.within(cut, of_interest)) {
+    const part::Feature* feature = part::find_feature(part, ground.recipe->cuts()[other].feature);
+    if (feature == nullptr || std::holds_alternative<part::Hole>(feature->shape)) continue;
+    const shape::Wall wall = ground.near.wall_between(cut, other, of_interest);
+    if (lies_beside(wall, hole)) take(edge, wall, radius_mm, feature->name);
+  }
+  return edge;
+}
+
+void judge_distance(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole) {
+  const auto& ground = pen.need_value<Ground>(kGround);
+  const shape::Recipe& recipe = *ground.recipe;
+  const Figure& diameter = pen.need(part::feature_path(feature.name) + "/diameter");
+  std::size_t cut = 0;
+  while (cut < recipe.cuts().size() && recipe.cuts()[cut].feature != feature.name)
+    ++cut;
+  if (cut == recipe.cuts().size()) return;
+  const Edge edge = nearest_edge(subject.route.part, ground, cut, hole, diameter.value / 2);
+  if (std::isinf(edge.to_middle_mm)) return;  // nothing near, or it breaks out, which the walls tell
+  const route::Printing print(subject.route.system);
+  const Figure& way = limit(pen, "to edge", edge.to_middle_mm, Origin::kStandard,
+                            fmt::format("by rays from its middle to {}, at nominal size", edge.of));
+  const bool is_easy = edge.to_middle_mm >= kEasy * diameter.value;
+  const double asked = is_easy ? kEasy : takes_a_screw(hole) ? kLeast : 0.5;
+  const Figure& least = pen.work(
+      "least to edge", Kind::kLength, fmt::format("{} diameters", asked),
+      [asked](auto d) { return asked * d; }, diameter);
+  pen.judge(
+      {.check = "edge distance",
+       .subject = feature.name,
+       .figure = &way,
+       .low = &least,
+       .reason = fmt::format("{} from its middle to {}, {:.2f} diameters", print.plain(edge.to_middle_mm),
+                             edge.of, edge.to_middle_mm / diameter.value),
+       .source = kSource,
+       .todo = fmt::format("move it {} further in, or leave more metal there",
+                           print.plain(kEasy * diameter.value - edge.to_middle_mm)),
+       .close_at_best = !is_easy});
+}
+
+}  // namespace
+
+void add_edge_distance_checks(const Shared& subject, Stages& stages) {
+  for (const part::Feature& feature : subject->route.part.features) {
+    const auto* hole = std::get_if<part::Hole>(&feature.shape);
+    if (hole == nullptr || !takes_something(*hole)) continue;
+    stages.push_back(check_stage(subject, "edge distance", feature.name, [subject, feature](Pen& pen) {
+      judge_distance(pen, *subject, feature, std::get<part::Hole>(feature.shape));
+    }));
+  }
+}
+
+}  // namespace sparewright::judge

@@ -1,0 +1,43 @@
+// What the checks of walls look at, worked out once for all of them. Used inside this room only.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "core/judge/checks.hpp"
+#include "core/shape/near_cuts.hpp"
+
+namespace sparewright::judge {
+
+// A hole at one end of a wall.
+struct HoleEnd {
+  const std::string& name;
+  const part::Hole& hole;
+  bool is_counterbore = false;
+
+  [[nodiscard]] std::string size() const;  // its diameter's figure
+  // How far its surface can come out by its size, in a direction (none: any). mm
+  [[nodiscard]] double grows_mm(ledger::Pen& pen, const std::optional<shape::Vector>& direction) const;
+  // How far its middle can lie from its place along an axis. mm
+  [[nodiscard]] double room_mm(ledger::Pen& pen, part::Axis axis) const;
+  [[nodiscard]] bool is_placed_from(const std::string& other, part::Axis axis) const;
+};
+
+// How much thinner than at nominal a wall can turn out: both holes at their largest, and out of place towards each other
+// as far as their tolerances let them. Where one is placed from the other, its own tolerance is all there is.
+// direction: from the one to the other, length 1; none: any.
+[[nodiscard]] double thinner_by_mm(ledger::Pen& pen, const HoleEnd& end, const std::optional<HoleEnd>& other,
+                                   const std::optional<shape::Vector>& direction);
+
+// The finished part and where its cuts are.
+struct Ground {
+  std::shared_ptr<const shape::Recipe> recipe;
+  shape::NearCuts near;
+  double most_out_mm = 0.0;  // no hole's surface comes further out of its place, by size and place together
+};
+inline constexpr std::string_view kGround = "check/ground/all";
+void add_ground(const Shared& subject, Stages& stages);
+
+}  // namespace sparewright::judge
