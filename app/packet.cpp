@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "app/printing.hpp"
+#include "core/base/messages.hpp"
 #include "core/route/printing.hpp"
 
 namespace sparewright::app {
@@ -164,7 +165,34 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
 
 }  // namespace
 
-sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger) {
+namespace {
+
+void add_drawing(const job::Job& job, ledger::Ledger& ledger, const ledger::Snapshot& figures,
+                 solid::Shelf& solids, sheets::Packet& packet) {
+  const auto recipe = ledger.value<shape::Recipe>(part::kRecipe);
+  if (!recipe) {
+    packet.no_drawing = "No drawing: the part's geometry cannot be, or is not known; see the checks.";
+    return;
+  }
+  const part::Part& part = job.subject.route.part;
+  const auto edges_of = [&](const shape::Recipe& of) -> base::Result<std::vector<solid::Edge>> {
+    const auto made = solids.solid(of).get();
+    if (!made) return tl::unexpected(made.error());
+    return solid::edges_of(*made);
+  };
+  auto views = drawing::views_of(part, figures, *recipe, edges_of);
+  if (!views) {
+    packet.no_drawing = "No drawing: " + base::sentence(views.error());
+    return;
+  }
+  packet.drawing = drawing::PartContent{
+      std::move(*views), drawing::marks_of(part, figures, job.system),
+      job.first_angle ? drawing::Projection::kFirstAngle : drawing::Projection::kThirdAngle};
+}
+
+}  // namespace
+
+sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger, solid::Shelf& solids) {
   sheets::Packet packet;
   packet.title = job.title;
   packet.revision = job.revision;
@@ -177,6 +205,7 @@ sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger) {
                                                blank_words(job.subject.route.part.blank, print));
     }
   }
+  add_drawing(job, ledger, figures, solids, packet);
   packet.first = first_sheet(job, ledger, figures, packet.setups);
   return packet;
 }

@@ -4,9 +4,11 @@
 #include "core/job/job.hpp"
 #include "core/ledger/ledger.hpp"
 #include "sheets/packet.hpp"
+#include "solid/shelf.hpp"
 
 namespace sparewright::app {
 
-[[nodiscard]] sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger);
+// The drawing wants the solid of the part; without one the packet says why there is none.
+[[nodiscard]] sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger, solid::Shelf& solids);
 
 }  // namespace sparewright::app

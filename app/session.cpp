@@ -12,6 +12,7 @@
 #include "core/job/job.hpp"
 #include "core/part/dimension_tree.hpp"
 #include "core/text/limits.hpp"
+#include "sheets/drawing_file.hpp"
 #include "sheets/pdf.hpp"
 #include "solid/shelf.hpp"
 
@@ -51,6 +52,10 @@ base::Failure no_recipe(const std::string& subject, const ledger::Figure& volume
   failure.found = volume.missing.empty() ? "its geometry cannot be" : "not known: " + volume.missing.front();
   failure.accepted = "see the checks";
   return failure;
+}
+
+sheets::Paper sheets_paper(Paper paper) {
+  return paper == Paper::kA4 ? sheets::Paper::kA4 : sheets::Paper::kLetter;
 }
 
 // 1, 2, ...; nothing where it is a name.
@@ -206,12 +211,34 @@ std::vector<OrderRow> Session::order() {
   return rows;
 }
 
-Outcome<std::string> Session::sheets_pdf(Paper paper) {
-  const sheets::Packet packet = packet_of(inside_->job, inside_->ledger);
-  const auto pdf = sheets::render_pdf(
-      packet, {paper == Paper::kA4 ? sheets::Paper::kA4 : sheets::Paper::kLetter, inside_->job.dialect});
+Outcome<std::string> Session::sheets_pdf(Paper paper, std::optional<int> only) {
+  sheets::Packet packet = packet_of(inside_->job, inside_->ledger, inside_->solids());
+  const sheets::PaperOptions options{sheets_paper(paper), inside_->job.dialect};
+  if (only) {
+    const auto path = route::recipe_path_after(inside_->job.subject.route.plan, *only);
+    if (!path) return failed(path.error());
+  }
+  const auto pdf = sheets::render_pdf(packet, options, only);
   if (!pdf) return failed(pdf.error());
   return *pdf;
+}
+
+Outcome<std::string> Session::drawing_file(DrawingFile kind, Paper paper, int sheet) {
+  const sheets::Packet packet = packet_of(inside_->job, inside_->ledger, inside_->solids());
+  if (!packet.drawing) {
+    base::Failure failure;
+    failure.code = base::Code::kKernel;
+    failure.subject = packet.title;
+    failure.found = packet.no_drawing;
+    failure.accepted = "see the checks";
+    return failed(failure);
+  }
+  const auto bytes = sheets::render_drawing(packet, {sheets_paper(paper), inside_->job.dialect}, sheet,
+                                            kind == DrawingFile::kSvg   ? sheets::Picture::kSvg
+                                            : kind == DrawingFile::kPng ? sheets::Picture::kPng
+                                                                        : sheets::Picture::kJson);
+  if (!bytes) return failed(bytes.error());
+  return *bytes;
 }
 
 Outcome<std::string> Session::solid_file(SolidFile kind, const SolidAsked& asked) {

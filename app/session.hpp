@@ -28,6 +28,8 @@ enum class Paper { kA4, kLetter };
 // STEP for other people's drawing programs, binary glTF for looking at, STL for printing.
 enum class SolidFile { kStep, kGlb, kStl };
 
+enum class DrawingFile { kSvg, kPng, kJson };
+
 // Which solid is meant.
 struct SolidAsked {
   std::optional<int> after_op;  // the work as that setup leaves it; none: the finished part
@@ -56,7 +58,11 @@ class Session {
   [[nodiscard]] std::vector<OrderRow> order();
 
   // The bytes of the files.
-  [[nodiscard]] Outcome<std::string> sheets_pdf(Paper paper);
+  // only: the sheet of that setup alone. Fails with not-in-the-job where there is none.
+  [[nodiscard]] Outcome<std::string> sheets_pdf(Paper paper, std::optional<int> only = std::nullopt);
+  // One sheet of the drawing, counted from 1, without head and foot; as JSON its display list. Fails with not-in-the-job
+  // for a sheet it has not, and as the solid does.
+  [[nodiscard]] Outcome<std::string> drawing_file(DrawingFile kind, Paper paper, int sheet = 1);
   // The finished part; or with an op the work as it stands after that setup, the blank cut by what is made up to then.
   // A piece of what a split leaves comes in a frame of its own. Fails with not-in-the-job for an op, a piece or a bush that
   // is not there, naming those that are.

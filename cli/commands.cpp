@@ -13,6 +13,7 @@
 
 #include "app/reference.hpp"
 #include "app/session.hpp"
+#include "cli/file_kinds.hpp"
 #include "cli/files.hpp"
 #include "cli/json.hpp"
 
@@ -183,24 +184,8 @@ int put(const Asked& asked, const std::string& path, const std::string& bytes, i
   return status;
 }
 
-// By the name's ending, in capitals or not; STEP for standard output.
-std::optional<app::SolidFile> solid_kind(const std::string& path) {
-  if (path == "-") return app::SolidFile::kStep;
-  std::string ending = std::filesystem::path(path).extension().string();
-  for (char& c : ending)
-    c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  if (ending == ".step" || ending == ".stp") return app::SolidFile::kStep;
-  if (ending == ".glb") return app::SolidFile::kGlb;
-  if (ending == ".stl") return app::SolidFile::kStl;
-  return std::nullopt;
-}
-
-app::Trouble no_solid_kind(const std::string& path) {
-  app::Trouble trouble;
-  trouble.code = "value-not-accepted";
-  trouble.says = fmt::format("'{}' is no kind of solid file that is written here", path);
-  trouble.accepted = "a name that ends in .step, .stp, .glb or .stl";
-  return trouble;
+app::Paper paper_of(const Asked& asked) {
+  return asked.paper == "Letter" ? app::Paper::kLetter : app::Paper::kA4;
 }
 
 app::TextKind text_kind(const Asked& asked) {
@@ -266,10 +251,22 @@ int why(const Asked& asked) {
 int sheets(const Asked& asked) {
   auto session = open(asked);
   if (!session) return tell(asked, session.error());
-  const auto pdf = session->sheets_pdf(asked.paper == "Letter" ? app::Paper::kLetter : app::Paper::kA4);
+  const auto pdf = session->sheets_pdf(paper_of(asked), asked.only);
   if (!pdf) return tell(asked, pdf.error());
-  return put(asked, asked.output.empty() ? default_output(asked, ".pdf") : asked.output, *pdf,
+  const std::string ending = asked.only ? fmt::format(".op{}.pdf", *asked.only) : ".pdf";
+  return put(asked, asked.output.empty() ? default_output(asked, ending) : asked.output, *pdf,
              status_of(*session));
+}
+
+int drawing(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  const std::string path = asked.output.empty() ? default_output(asked, ".svg") : asked.output;
+  const auto kind = drawing_kind(path);
+  if (!kind) return tell(asked, {no_file_kind(path, "drawing", kDrawingEndings)});
+  const auto bytes = session->drawing_file(*kind, paper_of(asked), asked.sheet);
+  if (!bytes) return tell(asked, bytes.error());
+  return put(asked, path, *bytes, status_of(*session));
 }
 
 int order(const Asked& asked) {
@@ -308,7 +305,7 @@ int solid(const Asked& asked) {
   if (!asked.piece.empty()) which += fmt::format(".{}", file_words(asked.piece));
   const std::string path = asked.output.empty() ? default_output(asked, which + ".step") : asked.output;
   const auto kind = solid_kind(path);
-  if (!kind) return tell(asked, {no_solid_kind(path)});
+  if (!kind) return tell(asked, {no_file_kind(path, "solid", kSolidEndings)});
   const auto bytes = session->solid_file(*kind, {asked.after, asked.piece});
   if (!bytes) return tell(asked, bytes.error());
   return put(asked, path, *bytes, status_of(*session));

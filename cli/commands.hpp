@@ -20,6 +20,8 @@ struct Asked {
   std::string output;  // path; empty: a name made from the job's
   std::string paper = "A4";
   std::optional<int> after;  // the op after which the work is wanted; none: the finished part
+  std::optional<int> only;   // the op whose sheet is wanted; none: all sheets
+  int sheet = 1;             // of the drawing
   std::string piece;         // a bush, or the number of a piece; empty: all
   std::string text;          // job or shop: which text is asked about
 };
@@ -29,6 +31,7 @@ int numbers(const Asked& asked);
 int dimensions(const Asked& asked);
 int why(const Asked& asked);
 int sheets(const Asked& asked);
+int drawing(const Asked& asked);
 int order(const Asked& asked);
 int solid(const Asked& asked);
 int schema(const Asked& asked);

@@ -61,6 +61,8 @@ int run(int argc, char** argv) {
                          "sparewright sheets bracket.job.toml -o bracket.pdf", sparewright::cli::sheets);
   CLI::App* order = add("order", "print the order of work with what is dialled",
                         "sparewright order bracket.job.toml", sparewright::cli::order);
+  CLI::App* drawing = add("drawing", "write the drawing of the part: SVG, PNG, or its lines as JSON",
+                          "sparewright drawing bracket.job.toml -o bracket.svg", sparewright::cli::drawing);
   CLI::App* solid = add("solid", "write the part, or the work after a setup, as a solid: STEP, glTF or STL",
                         "sparewright solid bracket.job.toml -o bracket.step\n"
                         "         sparewright solid bracket.job.toml --after 20 -o after-op-20.glb",
@@ -69,16 +71,19 @@ int run(int argc, char** argv) {
                          "sparewright schema job > job.schema.json", sparewright::cli::schema);
   CLI::App* keys =
       add("keys", "list every key a text may have", "sparewright keys job", sparewright::cli::keys);
-  for (CLI::App* command : {check, numbers, dimensions, why, sheets, order, solid}) {
+  for (CLI::App* command : {check, numbers, dimensions, why, sheets, order, drawing, solid}) {
     add_job(*command, asked);
     add_json(*command, asked);
   }
   numbers->add_option("NAME", asked.name, "the start of the names wanted");
   std::vector<std::string> words;  // of a name written without quotes
   why->add_option("NAME", words, "the whole name of a number, as `numbers` lists it")->required();
-  for (CLI::App* command : {sheets, solid}) {
+  for (CLI::App* command : {sheets, drawing, solid}) {
     command->add_option("-o,--output", asked.output, "the file to write; - for standard output");
   }
+  drawing->get_option("--output")
+      ->description(
+          "the file to write, its kind by its ending: .svg, .png, .json; - for SVG to standard output");
   solid->get_option("--output")
       ->description(
           "the file to write, its kind by its ending: .step, .stp, .glb, .stl; - for STEP to standard "
@@ -87,7 +92,10 @@ int run(int argc, char** argv) {
       ->type_name("OP");
   solid->add_option("--piece", asked.piece,
                     "a bush by its name, or 1, 2, ... of what a split leaves, the largest first");
-  sheets->add_option("--paper", asked.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
+  for (CLI::App* command : {sheets, drawing})
+    command->add_option("--paper", asked.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
+  sheets->add_option("--only", asked.only, "the op of a [[setup]]: its sheet alone")->type_name("OP");
+  drawing->add_option("--sheet", asked.sheet, "which of its sheets, where it has several");
   for (CLI::App* command : {schema, keys}) {
     command->add_option("TEXT", asked.text, "job or shop")->required()->check(CLI::IsMember({"job", "shop"}));
   }

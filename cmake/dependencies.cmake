@@ -15,7 +15,7 @@ pkg_check_modules(tomlplusplus REQUIRED IMPORTED_TARGET tomlplusplus)  # the sha
 find_path(OCCT_INCLUDE_DIR Standard_Version.hxx PATH_SUFFIXES opencascade REQUIRED)
 add_library(sparewright_occt INTERFACE)
 target_include_directories(sparewright_occt SYSTEM INTERFACE ${OCCT_INCLUDE_DIR})
-foreach(toolkit TKSTEP TKSTEPBase TKXSBase TKMesh TKBO TKPrim TKTopAlgo TKBRep TKG3d TKG2d TKMath TKernel)
+foreach(toolkit TKSTEP TKSTEPBase TKXSBase TKMesh TKBO TKPrim TKTopAlgo TKBRep TKGeomBase TKG3d TKG2d TKMath TKernel)
   find_library(OCCT_${toolkit} ${toolkit} REQUIRED)
   target_link_libraries(sparewright_occt INTERFACE ${OCCT_${toolkit}})
 endforeach()

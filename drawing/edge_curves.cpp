@@ -73,8 +73,10 @@ std::optional<ViewCurve> curve(const solid::EdgePath& path, const Sight&) {
 
 std::vector<ViewCurve> edge_curves(const std::vector<solid::Edge>& edges, const Sight& sight) {
   std::vector<ViewCurve> curves;
+  constexpr double kTurnsAway = 1e-6;
   for (const solid::Edge& edge : edges) {
-    auto one = std::visit([&](const auto& e) { return curve(e, sight); }, edge);
+    if (edge.is_smooth && std::abs(shape::dot(edge.out, sight.towards)) > kTurnsAway) continue;
+    auto one = std::visit([&](const auto& e) { return curve(e, sight); }, edge.curve);
     if (one) curves.push_back(std::move(*one));
   }
   return curves;

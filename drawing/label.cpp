@@ -6,6 +6,7 @@
 #include <limits>
 #include <numbers>
 
+#include "drawing/line_grid.hpp"
 #include "drawing/wrap.hpp"
 
 namespace sparewright::drawing {
@@ -49,7 +50,7 @@ bool same_round(const Disc& a, const Disc& b) {
 // One try: the ground, filled up label by label.
 class Placing {
  public:
-  explicit Placing(Ground ground) : ground_(std::move(ground)) {}
+  explicit Placing(Ground ground) : ground_(std::move(ground)), lines_(ground_.area, ground_.lines) {}
 
   std::optional<Standing> place(const Label& label, Extent size) {
     auto standing = label.within ? inside(*label.within, size) : close_by(label, size);
@@ -73,8 +74,7 @@ class Placing {
                         [&](const Box& t) { return overlap(t, box); }) &&
            std::none_of(ground_.rounds.begin(), ground_.rounds.end(),
                         [&](const Disc& d) { return distance(room, d.centre) < d.radius_mm; }) &&
-           std::none_of(ground_.lines.begin(), ground_.lines.end(),
-                        [&](const Segment& l) { return crosses(l, room); }) &&
+           !lines_.any_crosses(room) &&
            std::none_of(leaders_.begin(), leaders_.end(), [&](const Segment& l) { return crosses(l, room); });
   }
 
@@ -159,7 +159,7 @@ class Placing {
     for (const Candidate& c : by_length) {
       if (c.length_mm >= least) break;
       if (!is_free_of_hatching(c.box) || !is_free(c.box) || !may_run(c.leader, label.names, c.box)) continue;
-      const double cost = c.length_mm + kCrossingCosts_mm * static_cast<double>(crossed(c.leader));
+      const double cost = c.length_mm + kCrossingCosts_mm * static_cast<double>(lines_.crossed_by(c.leader));
       if (cost >= least) continue;
       least = cost;
       best = Standing{c.box, c.leader};
@@ -190,11 +190,6 @@ class Placing {
             leader.to.y_mm + share * (leader.from.y_mm - leader.to.y_mm)};
   }
 
-  [[nodiscard]] std::ptrdiff_t crossed(const Segment& leader) const {
-    return std::count_if(ground_.lines.begin(), ground_.lines.end(),
-                         [&](const Segment& l) { return cross(l, leader); });
-  }
-
   [[nodiscard]] bool may_run(const Segment& leader, const Disc& named, const Box& own) const {
     return !crosses(leader, grown(own, kFromText_mm / 2.0)) &&
            distance(own, arrow_back(leader)) >= kFromText_mm &&
@@ -208,6 +203,7 @@ class Placing {
   }
 
   Ground ground_;
+  LineGrid lines_;
   std::vector<Segment> leaders_;
 };
 

@@ -149,11 +149,14 @@ std::vector<Block> to_lay_out(const Setting& setting, std::string_view label,
                   grid(setting, entries, setting.type.body, width_mm - label_column_mm(setting.type), 3));
 }
 
-std::vector<Block> sheets_to_come(const Setting& setting, const std::vector<route::SetupSheet>& setups,
+std::vector<Block> sheets_to_come(const Setting& setting, const Packet& packet, int drawings,
                                   double width_mm) {
   std::vector<std::string> names;
   int sheet = 2;
-  for (const route::SetupSheet& setup : setups)
+  if (!packet.no_drawing.empty()) names.push_back(packet.no_drawing);
+  for (int i = 0; i < drawings; ++i)
+    names.push_back(fmt::format("Sheet {}: drawing of the finished part", sheet++));
+  for (const route::SetupSheet& setup : packet.setups)
     names.push_back(fmt::format("Sheet {}: op {}, {}", sheet++, setup.op, setup.name));
   return field(setting, "THEN", names, width_mm);
 }
@@ -170,7 +173,7 @@ std::string counted(const std::vector<Check>& checks) {
   return all.empty() ? "no checks" : all;
 }
 
-Flow front_flow(const Setting& setting, const Packet& packet, double width_mm) {
+Flow front_flow(const Setting& setting, const Packet& packet, double width_mm, int drawings) {
   Flow flow;
   const auto add = [&](std::vector<Block> blocks) {
     if (blocks.empty()) return;
@@ -186,7 +189,7 @@ Flow front_flow(const Setting& setting, const Packet& packet, double width_mm) {
   add(caution_blocks(setting, first.cautions, width_mm));
   add(to_lay_out(setting, "HARDWARE", first.hardware, width_mm));
   add(to_lay_out(setting, "TOOLS", first.tools, width_mm));
-  add(sheets_to_come(setting, packet.setups, width_mm));
+  add(sheets_to_come(setting, packet, drawings, width_mm));
   flow.add(signature_block(setting, width_mm));
   return flow;
 }

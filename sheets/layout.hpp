@@ -1,6 +1,7 @@
 // pages() with a press that is open already.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/base/result.hpp"
@@ -9,7 +10,9 @@
 
 namespace sparewright::sheets {
 
+// only: the sheet of that setup alone, numbered as in the whole.
 [[nodiscard]] base::Result<std::vector<Page>> laid_out(const Packet& packet, const PaperOptions& options,
-                                                       const Press& press);
+                                                       const Press& press,
+                                                       std::optional<int> only = std::nullopt);
 
 }  // namespace sparewright::sheets

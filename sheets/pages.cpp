@@ -7,28 +7,16 @@
 
 #include <fmt/format.h>
 
+#include "sheets/drawing_sheet.hpp"
 #include "sheets/front_sheet.hpp"
 #include "sheets/head.hpp"
 #include "sheets/layout.hpp"
+#include "sheets/paper.hpp"
 #include "sheets/printable.hpp"
 #include "sheets/setup_sheet.hpp"
 
 namespace sparewright::sheets {
 namespace {
-
-struct PaperSize {
-  double width_mm = 0.0;
-  double height_mm = 0.0;
-};
-
-PaperSize size_of(Paper paper) {
-  return paper == Paper::kA4 ? PaperSize{210.0, 297.0} : PaperSize{215.9, 279.4};
-}
-
-constexpr double kLeft_mm = 14.0;  // room to punch
-constexpr double kRight_mm = 9.0;
-constexpr double kTop_mm = 8.0;
-constexpr double kBottom_mm = 7.0;
 
 // Makes a part of a sheet with one size of type.
 using MakeFlow = std::function<Flow(const Setting&, double width_mm)>;
@@ -127,18 +115,22 @@ tl::unexpected<base::Failure> does_not_fit(int sheet) {
 
 }  // namespace
 
-base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions& options,
-                                         const Press& press) {
+base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions& options, const Press& press,
+                                         std::optional<int> only) {
   if (given.first.queries.size() > kMostQueries) {
     return base::fail(base::Code::kTooMany, fmt::format("{} are given", given.first.queries.size()),
                       fmt::format("{} at most", kMostQueries), "queries on the first sheet");
   }
   const PrintablePacket prepared = printable(given, options.dialect, press);
   const Packet& packet = prepared.packet;
-  const int of = static_cast<int>(packet.setups.size()) + 1;
+  const std::vector<drawing::PartDrawing> drawings =
+      packet.drawing ? drawing::draw_part(*packet.drawing, drawing_room(options.paper), press)
+                     : std::vector<drawing::PartDrawing>{};
+  const int of = static_cast<int>(packet.setups.size() + drawings.size()) + 1;
 
   std::vector<Page> all;
   const auto add = [&](const SheetHead& head, const std::vector<MakeFlow>& parts) {
+    if (only && head.tab != fmt::format("OP {}", *only)) return true;
     auto made = SheetMaker(press, size_of(options.paper), head).make(parts);
     if (made) std::move(made->begin(), made->end(), std::back_inserter(all));
     return made.has_value();
@@ -150,14 +142,29 @@ base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions
                         "THE JOB",
                         counted(packet.first.checks),
                         prepared.head_replaced || prepared.first_replaced};
-  if (!add(first, {[&](const Setting& s, double width) { return front_flow(s, packet, width); }})) {
+  if (!add(first, {[&](const Setting& s, double width) {
+             return front_flow(s, packet, width, static_cast<int>(drawings.size()));
+           }})) {
     return does_not_fit(1);
+  }
+  for (std::size_t i = 0; i < drawings.size(); ++i) {
+    const std::string count = drawings.size() > 1 ? fmt::format(", {} of {}", i + 1, drawings.size()) : "";
+    const SheetHead head{packet.title,
+                         packet.revision,
+                         static_cast<int>(i) + 2,
+                         of,
+                         "DRAWING",
+                         "the finished part" + count,
+                         prepared.head_replaced || prepared.drawing_replaced};
+    if (!add(head,
+             {[&](const Setting& s, double width) { return drawing_flow(s, packet, drawings[i], width); }}))
+      return does_not_fit(head.sheet);
   }
   for (std::size_t i = 0; i < packet.setups.size(); ++i) {
     const route::SetupSheet& setup = packet.setups[i];
     const SheetHead head{packet.title,
                          packet.revision,
-                         static_cast<int>(i) + 2,
+                         static_cast<int>(i + drawings.size()) + 2,
                          of,
                          fmt::format("OP {}", setup.op),
                          setup.name,

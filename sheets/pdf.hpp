@@ -1,6 +1,7 @@
 // The sheets of a job as a PDF.
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "core/base/result.hpp"
@@ -9,6 +10,8 @@
 namespace sparewright::sheets {
 
 // The bytes of a PDF, black on white, fonts embedded. Same packet, same bytes: it carries no date. Fails as pages() does.
-[[nodiscard]] base::Result<std::string> render_pdf(const Packet& packet, const PaperOptions& options = {});
+// only: the sheet of that setup alone.
+[[nodiscard]] base::Result<std::string> render_pdf(const Packet& packet, const PaperOptions& options = {},
+                                                   std::optional<int> only = std::nullopt);
 
 }  // namespace sparewright::sheets

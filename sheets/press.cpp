@@ -8,6 +8,7 @@
 #include <utility>
 
 #include <cairo-pdf.h>
+#include <cairo-svg.h>
 #include <pango/pangocairo.h>
 
 namespace sparewright::sheets {
@@ -244,6 +245,49 @@ bool Press::has(char32_t letter) const {
   }
 }
 
+namespace {
+
+void check(cairo_surface_t* surface) {
+  if (cairo_surface_status(surface) != CAIRO_STATUS_SUCCESS)
+    throw std::runtime_error(cairo_status_to_string(cairo_surface_status(surface)));
+}
+
+}  // namespace
+
+void Press::paint(cairo_surface_t* surface, const Page& page, double units_per_mm) const {
+  const Pen pen(cairo_create(surface));
+  cairo_scale(pen.get(), units_per_mm, units_per_mm);
+  for (const drawing::Element& element : page.list) {
+    std::visit([&](const auto& e) { works_->paint(pen.get(), e); }, element);
+  }
+  cairo_show_page(pen.get());
+}
+
+std::string Press::print_svg(const Page& page) const {
+  std::string bytes;
+  const Surface surface(cairo_svg_surface_create_for_stream(take, &bytes, page.width_mm * kPointsPerMm,
+                                                            page.height_mm * kPointsPerMm));
+  paint(surface.get(), page, kPointsPerMm);
+  cairo_surface_finish(surface.get());
+  check(surface.get());
+  return bytes;
+}
+
+std::string Press::print_png(const Page& page, double dots_per_inch) const {
+  const double dots_per_mm = dots_per_inch / 25.4;
+  const Surface surface(
+      cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(std::ceil(page.width_mm * dots_per_mm)),
+                                 static_cast<int>(std::ceil(page.height_mm * dots_per_mm))));
+  const Pen white(cairo_create(surface.get()));
+  cairo_set_source_rgb(white.get(), 1.0, 1.0, 1.0);
+  cairo_paint(white.get());
+  paint(surface.get(), page, dots_per_mm);
+  check(surface.get());
+  std::string bytes;
+  cairo_surface_write_to_png_stream(surface.get(), take, &bytes);
+  return bytes;
+}
+
 std::string Press::print(const std::vector<Page>& pages, const std::string& title) const {
   std::string bytes;
   const Surface surface(cairo_pdf_surface_create_for_stream(take, &bytes, 1.0, 1.0));
@@ -252,17 +296,10 @@ std::string Press::print(const std::vector<Page>& pages, const std::string& titl
   cairo_pdf_surface_set_metadata(surface.get(), CAIRO_PDF_METADATA_TITLE, title.c_str());
   for (const Page& page : pages) {
     cairo_pdf_surface_set_size(surface.get(), page.width_mm * kPointsPerMm, page.height_mm * kPointsPerMm);
-    const Pen pen(cairo_create(surface.get()));
-    cairo_scale(pen.get(), kPointsPerMm, kPointsPerMm);
-    for (const drawing::Element& element : page.list) {
-      std::visit([&](const auto& e) { works_->paint(pen.get(), e); }, element);
-    }
-    cairo_show_page(pen.get());
+    paint(surface.get(), page, kPointsPerMm);
   }
   cairo_surface_finish(surface.get());
-  if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) {
-    throw std::runtime_error(cairo_status_to_string(cairo_surface_status(surface.get())));
-  }
+  check(surface.get());
   return bytes;
 }
 

@@ -11,6 +11,8 @@
 #include "drawing/text.hpp"
 #include "sheets/pages.hpp"
 
+using cairo_surface_t = struct _cairo_surface;  // the press's own; seen in press.cpp only
+
 namespace sparewright::sheets {
 
 // DejaVu Sans Condensed, Book and Bold. No other font is ever mixed in. Not to be shared between threads.
@@ -26,11 +28,16 @@ class Press final : public drawing::Ruler {
   // Whether both faces have this letter. Controls, and marks without a shape of their own, they have not.
   [[nodiscard]] bool has(char32_t letter) const;
 
+  // One page as SVG, its letters as outlines; as PNG, white behind it, so many dots to the inch.
+  [[nodiscard]] std::string print_svg(const Page& page) const;
+  [[nodiscard]] std::string print_png(const Page& page, double dots_per_inch) const;
+
   // A PDF without a date.
   [[nodiscard]] std::string print(const std::vector<Page>& pages, const std::string& title) const;
 
  private:
   struct Works;
+  void paint(cairo_surface_t* surface, const Page& page, double units_per_mm) const;
   explicit Press(std::unique_ptr<Works> works);
 
   std::unique_ptr<Works> works_;

@@ -79,6 +79,18 @@ class Preparing {
     }
   }
 
+  // Names as typed and sizes that are printed already.
+  void drawing(drawing::PartContent& content) {
+    for (drawing::LengthMark& mark : content.marks.lengths) {
+      for (std::string& line : mark.says)
+        sizes({&line});
+    }
+    for (drawing::NoteMark& note : content.marks.notes) {
+      for (std::string& line : note.lines)
+        names({&line});
+    }
+  }
+
   void setup(route::SetupSheet& s) {
     names({&s.done_before});
     sizes({&s.stock});
@@ -144,6 +156,9 @@ PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Pre
   result.head_replaced = preparing.take_replaced();
   preparing.first(result.packet.first);
   result.first_replaced = preparing.take_replaced();
+  preparing.sentences({&result.packet.no_drawing});
+  if (result.packet.drawing) preparing.drawing(*result.packet.drawing);
+  result.drawing_replaced = preparing.take_replaced();
   for (route::SetupSheet& setup : result.packet.setups) {
     preparing.names({&setup.name});
     const bool name_replaced = preparing.take_replaced();

@@ -22,6 +22,7 @@ struct PrintablePacket {
   Packet packet;
   bool head_replaced = false;         // in what stands on every sheet
   bool first_replaced = false;        // on the first sheet
+  bool drawing_replaced = false;      // on the drawing
   std::vector<bool> setups_replaced;  // on each setup's sheet
 };
 [[nodiscard]] PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Press& press);

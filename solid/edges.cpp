@@ -48,22 +48,36 @@ std::optional<gp_Vec> outward(const TopoDS_Edge& edge, const TopoDS_Face& face, 
   return face.Orientation() == TopAbs_REVERSED ? normal.Reversed() : normal;
 }
 
-// Two faces that run on into each other: their directions agree all along.
-bool is_smooth(const TopoDS_Edge& edge, const TopTools_ListOfShape& faces) {
+enum class Bend { kSharp, kSmoothFlat, kUnseen };
+
+// Smooth: the two faces' directions agree all along; flat: and stay the same. A seam is never seen.
+struct Across {
+  Bend bend = Bend::kSharp;
+  shape::Vector out;
+};
+
+Across across(const TopoDS_Edge& edge, const TopTools_ListOfShape& faces) {
   constexpr double kSame_rad = 1e-4;
-  if (faces.Extent() != 2) return false;
+  if (faces.Extent() != 2) return {};
   const TopoDS_Face one = TopoDS::Face(faces.First());
   const TopoDS_Face other = TopoDS::Face(faces.Last());
-  if (one.IsSame(other)) return true;  // a seam
+  if (one.IsSame(other)) return {Bend::kUnseen, {}};
+  std::optional<gp_Vec> first;
+  bool is_flat = true;
   for (const double fraction : {0.2, 0.5, 0.8}) {
     const auto a = outward(edge, one, fraction);
     const auto b = outward(edge, other, fraction);
-    if (!a || !b || a->Angle(*b) > kSame_rad) return false;
+    if (!a || !b || a->Angle(*b) > kSame_rad) return {};
+    if (!first) first = a;
+    is_flat = is_flat && first->Angle(*a) < kSame_rad;
   }
-  return true;
+  if (!is_flat) return {Bend::kUnseen, {}};
+  return {Bend::kSmoothFlat, {first->X(), first->Y(), first->Z()}};
 }
 
-Edge arc_of(const BRepAdaptor_Curve& curve) {
+using Curve = decltype(Edge::curve);
+
+Curve arc_of(const BRepAdaptor_Curve& curve) {
   const gp_Circ circle = curve.Circle();
   const double first = curve.FirstParameter();
   const double sweep = std::min(curve.LastParameter() - first, 2.0 * std::numbers::pi);
@@ -75,7 +89,7 @@ Edge arc_of(const BRepAdaptor_Curve& curve) {
                  sweep};
 }
 
-Edge path_of(const BRepAdaptor_Curve& curve) {
+Curve path_of(const BRepAdaptor_Curve& curve) {
   EdgePath path;
   const GCPnts_QuasiUniformDeflection points(curve, kPathSag_mm);
   if (!points.IsDone() || points.NbPoints() < 2) {
@@ -87,7 +101,7 @@ Edge path_of(const BRepAdaptor_Curve& curve) {
   return path;
 }
 
-Edge curve_of(const TopoDS_Edge& edge) {
+Curve curve_of(const TopoDS_Edge& edge) {
   const BRepAdaptor_Curve curve(edge);
   switch (curve.GetType()) {
     case GeomAbs_Line:
@@ -108,8 +122,10 @@ base::Result<std::vector<Edge>> edges_of(const Solid& solid) {
     std::vector<Edge> edges;
     for (int i = 1; i <= faces_of_edges.Extent(); ++i) {
       const TopoDS_Edge edge = TopoDS::Edge(faces_of_edges.FindKey(i));
-      if (BRep_Tool::Degenerated(edge) || is_smooth(edge, faces_of_edges(i))) continue;
-      edges.push_back(curve_of(edge));
+      if (BRep_Tool::Degenerated(edge)) continue;
+      const Across bend = across(edge, faces_of_edges(i));
+      if (bend.bend != Bend::kUnseen)
+        edges.push_back({curve_of(edge), bend.bend == Bend::kSmoothFlat, bend.out});
     }
     return edges;
   });

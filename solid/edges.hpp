@@ -30,10 +30,16 @@ struct EdgePath {
 };
 inline constexpr double kPathSag_mm = 0.002;
 
-using Edge = std::variant<EdgeLine, EdgeArc, EdgePath>;
+// Across a smooth edge the surface goes on without a bend: one sees it only where it turns away from the eye there, and it
+// can do so all along the edge only where the way out of the metal is one and the same all along.
+struct Edge {
+  std::variant<EdgeLine, EdgeArc, EdgePath> curve;
+  bool is_smooth = false;
+  shape::Vector out;  // of a smooth edge, length 1
+};
 
-// In the kernel's order, which is the same for equal recipes. Edges across which the surface goes on smoothly, and seams,
-// are left out: nobody sees them. Fails with kKernel.
+// In the kernel's order, which is the same for equal recipes. Seams are left out, and smooth edges along which the way out
+// of the metal turns. Fails with kKernel.
 [[nodiscard]] base::Result<std::vector<Edge>> edges_of(const Solid& solid);
 
 }  // namespace sparewright::solid

@@ -33,17 +33,28 @@ bool more_than(Effort effort, Effort& next) {
 }  // namespace
 
 ExpectedBite::ExpectedBite(const shape::Work& before, const shape::Primitive& body)
-    : before_(before), body_(body), volume_(metal_within(before, body, effort_)) {}
+    : before_(before), body_(body), volume_(metal_within(before, body, effort_)) {
+  while (!sure() && more()) {
+  }
+}
 
 bool ExpectedBite::agrees_with(double taken_mm3) {
   for (;;) {
     const double small_mm3 = kAgreeShare * volume_.volume_mm3 + kNothing_mm3;
-    const bool sure = volume_.error_mm3 <= kSureShare * volume_.volume_mm3 + kNothing_mm3;
-    const bool agrees = std::abs(taken_mm3 - volume_.volume_mm3) <= volume_.error_mm3 + small_mm3;
-    if (sure && agrees) return true;
-    if (!more_than(effort_, effort_)) return agrees;
-    volume_ = metal_within(before_, body_, effort_);
+    if (std::abs(taken_mm3 - volume_.volume_mm3) <= volume_.error_mm3 + small_mm3) return true;
+    if (!more()) return false;
   }
+}
+
+bool ExpectedBite::sure() const {
+  return volume_.error_mm3 <= kSureShare * volume_.volume_mm3 + kNothing_mm3;
+}
+
+// With the next more rays, where there are more.
+bool ExpectedBite::more() {
+  if (!more_than(effort_, effort_)) return false;
+  volume_ = metal_within(before_, body_, effort_);
+  return true;
 }
 
 }  // namespace sparewright::solid

@@ -5,9 +5,11 @@
 
 namespace sparewright::solid {
 
-// Starts with few rays and adds more only while the answer is in doubt. Valid as long as the work and body are.
+// Starts with few rays and adds more until their error is small enough to compare by; more still only while the kernel
+// seems to be wrong. Valid as long as the work and body are.
 class ExpectedBite {
  public:
+  // Takes as long as the rays that any comparison needs.
   ExpectedBite(const shape::Work& before, const shape::Primitive& body);
 
   // Whether the kernel may have taken this much: within the rays' error and kAgreeShare (make_solid.hpp), the error
@@ -17,6 +19,9 @@ class ExpectedBite {
   [[nodiscard]] const shape::RayVolume& volume() const { return volume_; }
 
  private:
+  [[nodiscard]] bool sure() const;
+  [[nodiscard]] bool more();
+
   shape::Work before_;
   const shape::Primitive& body_;
   shape::Effort effort_ = shape::Effort::kQuick;

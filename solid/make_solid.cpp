@@ -11,7 +11,10 @@
 #include <fmt/format.h>
 
 #include "core/shape/cut_faults.hpp"
+#include "core/shape/support.hpp"
+#include "solid/bites_ahead.hpp"
 #include "solid/expected_bite.hpp"
+#include "solid/face_volumes.hpp"
 #include "solid/kernel_guard.hpp"
 #include "solid/kernel_shape.hpp"
 
@@ -82,28 +85,12 @@ Result<TopoDS_Shape> less_body(const TopoDS_Shape& work, const TopoDS_Shape& bod
       });
 }
 
-// What a cut has to take, worked out in another thread while the kernel cuts. It depends on nothing that the kernel
-// does, so neither has to wait for the other.
-class Expected {
- public:
-  Expected(const Work& before, const Cut& cut)
-      : coming_(std::async(std::launch::async, [before, &cut] { return ExpectedBite(before, cut.body); })) {}
-
-  [[nodiscard]] ExpectedBite& bite() {
-    if (!bite_) bite_.emplace(coming_.get());
-    return *bite_;
-  }
-
- private:
-  std::future<ExpectedBite> coming_;
-  std::optional<ExpectedBite> bite_;
-};
-
 // One cut, made and checked. The state moves on only if kernel and rays agree.
 class CutMaker {
  public:
-  CutMaker(const Work& before, const Cut& cut, std::size_t place)
-      : before_(before), cut_(cut), place_(place), expected_(before, cut) {}
+  CutMaker(const Primitive& blank, const Cut& cut, std::size_t place, std::future<ExpectedBite> expected,
+           FaceVolumes& volumes)
+      : blank_(blank), cut_(cut), place_(place), coming_(std::move(expected)), volumes_(volumes) {}
 
   [[nodiscard]] Result<CutReport> make(State& state, std::span<const Way> ways) {
     base::Failure last;
@@ -116,23 +103,29 @@ class CutMaker {
   }
 
  private:
+  // Waited for only when the kernel is done.
+  [[nodiscard]] ExpectedBite& expected() {
+    if (!expected_) expected_.emplace(coming_.get());
+    return *expected_;
+  }
+
   Result<CutReport> try_once(State& state, Way way) {
     constexpr double kFuzzy_mm = 1e-5;
     const double seam = seam_rad(place_, way != Way::kAsUsual);
-    const auto body = guarded(cut_.feature, [&] { return kernel_body(cut_.body, seam, before_.blank); });
+    const auto body = guarded(cut_.feature, [&] { return kernel_body(cut_.body, seam, blank_); });
     if (!body) return tl::unexpected(body.error());
     const auto left = less_body(state.shape, *body, way == Way::kFuzzy ? kFuzzy_mm : 0.0, cut_.feature);
     if (!left) return tl::unexpected(left.error());
     if (left->IsNull()) return nothing_left(state);
-    const auto volume = guarded(cut_.feature, [&] { return kernel_volume_mm3(*left); });
+    const auto volume = guarded(cut_.feature, [&] { return volumes_.volume_mm3(*left); });
     if (!volume) return tl::unexpected(volume.error());
     double taken_mm3 = state.volume_mm3 - *volume;
-    if (!expected_.bite().agrees_with(taken_mm3)) {
+    if (!expected().agrees_with(taken_mm3)) {
       const auto closely = guarded(cut_.feature, [&] {
         return kernel_volume_closely_mm3(state.shape) - kernel_volume_closely_mm3(*left);
       });
       if (!closely) return tl::unexpected(closely.error());
-      if (!expected_.bite().agrees_with(*closely)) return disagreement(*closely);
+      if (!expected().agrees_with(*closely)) return disagreement(*closely);
       taken_mm3 = *closely;
     }
     state = {*left, *volume};
@@ -140,64 +133,68 @@ class CutMaker {
   }
 
   [[nodiscard]] CutReport report(Way way, double taken_mm3) {
-    const shape::RayVolume& rays = expected_.bite().volume();
+    const shape::RayVolume& rays = expected().volume();
     return {cut_.feature, way, taken_mm3, rays.volume_mm3, rays.error_mm3};
   }
 
   [[nodiscard]] tl::unexpected<base::Failure> disagreement(double taken_mm3) {
     return fail(Code::kKernel,
                 fmt::format("the kernel takes {:.3f} mm3 where {:.3f} mm3 of metal are", taken_mm3,
-                            expected_.bite().volume().volume_mm3),
+                            expected().volume().volume_mm3),
                 {}, cut_.feature);
   }
 
   Result<CutReport> nothing_left(const State& state) {
-    if (!expected_.bite().agrees_with(state.volume_mm3)) return disagreement(state.volume_mm3);
+    if (!expected().agrees_with(state.volume_mm3)) return disagreement(state.volume_mm3);
     return fail(Code::kKernel, "no metal is left", {}, cut_.feature);
   }
 
-  Work before_;
+  const Primitive& blank_;
   const Cut& cut_;
   std::size_t place_;
-  Expected expected_;
+  std::future<ExpectedBite> coming_;
+  std::optional<ExpectedBite> expected_;
+  FaceVolumes& volumes_;
 };
 
-Result<State> blank_state(const shape::Recipe& recipe) {
+Result<State> blank_state(const shape::Recipe& recipe, FaceVolumes& volumes) {
   return guarded(recipe.blank().name, [&] {
     const TopoDS_Shape shape = kernel_body(recipe.blank().body, kBlank_rad, recipe.blank().body);
-    return State{shape, kernel_volume_mm3(shape)};
+    return State{shape, volumes.volume_mm3(shape)};
   });
 }
 
 // The whole part anew up to and with `last`, which goes first: all seams are the other ones.
-Result<State> in_other_order(const shape::Recipe& recipe, std::size_t last) {
+Result<State> in_other_order(const shape::Recipe& recipe, std::size_t last, FaceVolumes& volumes) {
   constexpr std::array kWays{Way::kOtherSeam, Way::kFuzzy};
   std::vector<Cut> order{recipe.cuts()[last]};
   for (const Cut& cut : recipe.cuts().first(last))
     order.push_back(cut);
-  auto state = blank_state(recipe);
+  auto state = blank_state(recipe, volumes);
   for (std::size_t i = 0; state && i < order.size(); ++i) {
     if (!shape::reaches(recipe.blank().body, order[i].body)) continue;
     const Work before{recipe.blank().body, std::span<const Cut>(order).first(i)};
-    const auto made = CutMaker(before, order[i], i).make(*state, kWays);
+    auto bite = std::async(std::launch::deferred, [&] { return ExpectedBite(before, order[i].body); });
+    const auto made =
+        CutMaker(recipe.blank().body, order[i], i, std::move(bite), volumes).make(*state, kWays);
     if (!made) return tl::unexpected(made.error());
   }
   return state;
 }
 
 // The next cut of the recipe, in whatever way works.
-Result<CutReport> next_cut(const shape::Recipe& recipe, std::size_t place, State& state) {
+Result<CutReport> next_cut(const shape::Recipe& recipe, std::size_t place, State& state, BitesAhead& bites,
+                           FaceVolumes& volumes) {
   constexpr std::array kWays{Way::kAsUsual, Way::kOtherSeam, Way::kFuzzy};
   const Cut& cut = recipe.cuts()[place];
   if (!shape::reaches(recipe.blank().body, cut.body))
     return CutReport{cut.feature, Way::kNothingToCut, 0.0, 0.0, 0.0};
-  const Work before = recipe.work_after(place);
-  auto made = CutMaker(before, cut, place).make(state, kWays);
+  auto made = CutMaker(recipe.blank().body, cut, place, bites.bite(place), volumes).make(state, kWays);
   if (made || place == 0) return made;
   const double volume_before = state.volume_mm3;
-  auto anew = in_other_order(recipe, place);
+  auto anew = in_other_order(recipe, place, volumes);
   if (!anew) return made;  // the failure of the cut itself says more than one of another order
-  ExpectedBite expected(before, cut.body);
+  ExpectedBite expected(recipe.work_after(place), cut.body);
   if (!expected.agrees_with(volume_before - anew->volume_mm3)) return made;
   state = std::move(*anew);
   return CutReport{cut.feature, Way::kOtherOrder, volume_before - state.volume_mm3,
@@ -208,16 +205,19 @@ Result<CutReport> next_cut(const shape::Recipe& recipe, std::size_t place, State
 
 Result<CheckedSolid> make_solid(const shape::Recipe& recipe, const std::optional<Begun>& begun,
                                 const Watch& watch) {
+  const std::size_t first = begun ? begun->cuts : 0;
+  BitesAhead bites(recipe, first);
+  FaceVolumes volumes(shape::bounds(recipe.blank().body).middle());
   auto state = begun ? guarded(recipe.blank().name,
                                [&] {
                                  const TopoDS_Shape& shape = to_kernel(begun->solid);
-                                 return State{shape, kernel_volume_mm3(shape)};
+                                 return State{shape, volumes.volume_mm3(shape)};
                                })
-                     : blank_state(recipe);
+                     : blank_state(recipe, volumes);
   if (!state) return tl::unexpected(state.error());
   std::vector<CutReport> reports;
-  for (std::size_t place = begun ? begun->cuts : 0; place < recipe.cuts().size(); ++place) {
-    auto report = next_cut(recipe, place, *state);
+  for (std::size_t place = first; place < recipe.cuts().size(); ++place) {
+    auto report = next_cut(recipe, place, *state, bites, volumes);
     if (!report) return tl::unexpected(std::move(report.error()));
     reports.push_back(std::move(*report));
     if (watch && !watch(place + 1, from_kernel(state->shape)))

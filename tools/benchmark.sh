@@ -9,3 +9,4 @@ build/release/benchmarks/numbers_benchmark benchmarks/bracket.numbers.txt benchm
 build/release/benchmarks/cold_check_benchmark build/release/bin/sparewright examples/bracket.job.toml \
   build/release/benchmarks/bare_kernel "$@"
 build/release/benchmarks/solid_edit_benchmark "$@"
+build/release/benchmarks/least_wall_benchmark "$@"

@@ -238,6 +238,8 @@ Shape make_job_shape() {
                field("faces_you", word_of(kFaces))
                    .says("the side that faces you when the part is in its place on the machine"),
                field("turn_over", true_or_false()).says("may the part be fitted the other way round?"),
+               field("projection", word_of(kProjections))
+                   .says("of the drawing; third angle where it is left out"),
                field("words", word_of(kDialects)).says("American where it is left out"),
                field("least_wall", measure("a length")).says("thinner walls are NO; 1/16 in where left out"),
                field("general_tolerance", table({field("two_places", measure("a tolerance")).required(),

@@ -20,6 +20,9 @@ inline constexpr std::array kDialects{
     Meaning{"American", base::Dialect::kAmerican, "vise, bushing, compound"},
     Meaning{"British", base::Dialect::kBritish, "vice, bush, top slide"}};
 
+inline constexpr std::array kProjections{Meaning{"third angle", false, "the view from above stands above"},
+                                         Meaning{"first angle", true, "the view from above stands below"}};
+
 inline constexpr std::array kFaces{Meaning{"left end", part::Face::kLeftEnd, "where x starts"},
                                    Meaning{"right end", part::Face::kRightEnd, ""},
                                    Meaning{"front", part::Face::kFront, "where y starts"},

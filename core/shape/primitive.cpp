@@ -76,9 +76,11 @@ std::string own_fault(const Prism& p) {
   return is_convex(p.section, kShortestSide_mm) ? "" : "a section that is not convex and counterclockwise";
 }
 std::string own_fault(const Cone& c) {
-  const double smaller_mm = std::min(c.start_radius_mm, c.end_radius_mm);
-  if (smaller_mm == 0.0 || smaller_mm >= kShortestSide_mm) return "";
-  return fmt::format("a cone with a smaller radius of {} mm", smaller_mm);
+  for (const double radius_mm : {c.start_radius_mm, c.end_radius_mm}) {  // one of them may be a point
+    if (radius_mm != 0.0 && !(radius_mm >= kShortestSide_mm))
+      return fmt::format("a cone with a radius of {} mm", radius_mm);
+  }
+  return "";
 }
 std::string own_fault(const DrilledHole& h) {
   constexpr double kBluntest_rad = std::numbers::pi - 1e-3;

@@ -55,7 +55,7 @@ std::optional<NearestPair> nearest_pair(Region a, Region b, const Ball& ball) {
   std::vector<const Primitive*> both(a.begin(), a.end());
   both.insert(both.end(), b.begin(), b.end());
   const Deepest meeting = deepest(both, ball);
-  if (meeting.depth_mm >= 0.0) return NearestPair{meeting.point, meeting.point, 0.0};
+  if (meeting.depth_mm >= -kRegionAccuracy_mm) return NearestPair{meeting.point, meeting.point, 0.0};
   const Point& c = ball.centre;
   Ellipsoid<6> left({c.x, c.y, c.z, c.x, c.y, c.z}, std::numbers::sqrt2 * ball.radius_mm);
   std::optional<NearestPair> best;

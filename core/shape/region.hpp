@@ -26,7 +26,7 @@ struct Deepest {
 [[nodiscard]] Deepest deepest(Region region, const Ball& ball);
 
 // The nearest two points of two regions, or nothing where one of them is empty or thinner than
-// kRegionAccuracy_mm. Regions that meet give distance 0 to that accuracy. Of many equally near pairs always
+// kRegionAccuracy_mm. Regions that meet to that accuracy give distance 0. Of many equally near pairs always
 // the same one.
 struct NearestPair {
   Point on_a;

@@ -7,6 +7,7 @@
 #include "core/shape/clearance.hpp"
 #include "core/shape/distance.hpp"
 #include "core/shape/material.hpp"
+#include "core/shape/meeting.hpp"
 #include "core/shape/witness.hpp"
 
 namespace sparewright::shape {
@@ -23,43 +24,6 @@ Wall proven_by(const Witness& w, double at_least_mm) {
           std::min(at_least_mm, w.length_mm), w.from, w.to};
 }
 
-// The blank; for a face a thin copy of it pushed out through that face, so that what lies on the face has a
-// depth.
-Primitive meeting_place(const WallSubject& subject) {
-  constexpr double kThin_mm = 0.01;
-  if (!subject.to_outside) return subject.blank;
-  const Vector out = -frame_of(subject.to).z;
-  return placed(subject.blank, Frame::at(Point{} + kThin_mm * out));
-}
-
-// Rays through what two cutters have in common, looking for a place that would be metal without them.
-std::optional<Point> meeting_in_metal(const WallSubject& subject, const Primitive& place) {
-  constexpr int kAcross = 24;
-  const Bounds box = common(common(bounds(subject.from), bounds(subject.to)), bounds(place));
-  if (box.empty()) return std::nullopt;
-  std::vector<Interval> metal;
-  for (int i = 0; i < kAcross * kAcross; ++i) {
-    const Vector size = box.size();
-    const double s = (i % kAcross + 0.5) / kAcross;
-    const double t = (std::floor(static_cast<double>(i) / kAcross) + 0.5) / kAcross;
-    const Ray ray{{box.low.x + s * size.x, box.low.y + t * size.y, box.low.z}, {0.0, 0.0, 1.0}};
-    metal_along(place, subject.others, ray, metal);
-    if (metal.empty()) continue;
-    std::optional<Point> found;
-    for_each_inside(subject.from, ray, [&](const Interval& a) {
-      for_each_inside(subject.to, ray, [&](const Interval& b) {
-        for (const Interval& m : metal) {
-          const double first = std::max({a.enter_mm, b.enter_mm, m.enter_mm});
-          const double last = std::min({a.exit_mm, b.exit_mm, m.exit_mm});
-          if (!found && last - first > kTouch_mm) found = ray.at((first + last) / 2);
-        }
-      });
-    });
-    if (found) return found;
-  }
-  return std::nullopt;
-}
-
 std::optional<Point> where_open(const WallSubject& subject) {
   const Primitive place = meeting_place(subject);
   const std::array<const Primitive*, 3> all{&subject.from, &subject.to, &place};
@@ -72,8 +36,14 @@ std::optional<Point> where_open(const WallSubject& subject) {
 // Where one of the two is not convex, rays and the search are all there is. The distance of the convex bodies around them
 // rules thin walls out all the same.
 Wall sampled_wall(const WallSubject& subject, double at_least_mm) {
-  if (const auto p = meeting_in_metal(subject, meeting_place(subject))) return open_at(*p);
-  if (const auto w = shortest_witness(subject)) return proven_by(*w, at_least_mm);
+  const Primitive place = meeting_place(subject);
+  if (const auto p = meeting_in_metal(subject, place)) return open_at(*p);
+  if (const auto w = shortest_witness(subject)) {
+    const Wall wall = proven_by(*w, at_least_mm);
+    if (wall.kind != WallKind::kTangent) return wall;
+    const auto p = meeting_at_touch(subject, place, w->from);
+    return p ? open_at(*p) : wall;
+  }
   return {WallKind::kNothingBetween, 0.0, at_least_mm, {}, {}};
 }
 

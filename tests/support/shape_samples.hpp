@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-#include "core/shape/recipe.hpp"
+#include "core/shape/cutters.hpp"
 
 namespace sparewright::tests {
 

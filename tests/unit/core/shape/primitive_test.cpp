@@ -80,6 +80,10 @@ TEST(Checked, RefusesWhatCannot) {
   EXPECT_EQ(failure_of(Cylinder{Frame::along({}, {0.0, 0.0, 0.0}), 1.0, 1.0}), Code::kValueNotAccepted);
   EXPECT_EQ(failure_of(Cone{{}, 0.0, 0.0, 1.0}), Code::kSizeNotPositive);
   EXPECT_EQ(failure_of(Cone{{}, 1.0, -1.0, 1.0}), Code::kValueNotAccepted);
+  EXPECT_EQ(failure_of(Cone{{}, 1.0, nan, 1.0}), Code::kValueNotAccepted);
+  EXPECT_EQ(failure_of(Cone{{}, nan, 1.0, 1.0}), Code::kSizeNotPositive);
+  EXPECT_EQ(failure_of(ProfiledBody{{}, {{{0.0, 0.0}, nan}, {{4.0, 0.0}}, {{0.0, 4.0}}}, 1.0}),
+            Code::kValueNotAccepted);
   EXPECT_EQ(failure_of(DrilledHole{{}, 1.0, 1.0, kPi}), Code::kValueNotAccepted);
   EXPECT_EQ(failure_of(DrilledHole{{}, 1.0, 1.0, nan}), Code::kValueNotAccepted);
   const Outline dart{{0.0, 0.0}, {4.0, 0.0}, {1.0, 1.0}, {0.0, 4.0}};
