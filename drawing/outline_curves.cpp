@@ -49,7 +49,8 @@ class Gatherer {
   void add_body(const Body& body) {
     if constexpr (shape::Turned<Body>) {
       Contour contour;
-      for (const FlatPoint& corner : shape::Profile(body).corners())
+      const shape::Profile profile(body);  // named, so that its corners outlive the loop's head
+      for (const FlatPoint& corner : profile.corners())
         contour.push_back({corner, 0.0});
       add_turned(body.frame, contour);
     } else if constexpr (std::is_same_v<Body, shape::TurnedBody>) {

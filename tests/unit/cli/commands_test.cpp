@@ -58,7 +58,7 @@ TEST_F(Commands, DimensionsHaveTheirShapeInJson) {
     EXPECT_EQ(keys_of(row),
               (std::set<std::string>{"of", "dimension", "number", "from", "to", "links", "duty", "with",
                                      "nominal", "least", "most", "aim", "unit", "missing"}));
-  const json& second = printed["dimensions"][13];
+  const json& second = printed["dimensions"][14];
   EXPECT_EQ(second["number"], "feature/screw hole 2/x");
   EXPECT_EQ(second["from"], "pivot bore");
   EXPECT_EQ(second["links"], 1);
