@@ -19,14 +19,15 @@ constexpr double kArrow_mm = 2.2;
 constexpr double kSectionOver_mm = 2.2;  // the plane of a section past the view
 constexpr double kCentreOver_mm = 2.5;   // a centre line past its circle
 
-// ISO 5455.
+// ISO 5455, and between its 1:2, 1:5 and 1:10 those that drawing offices use (common practice).
 struct Scale {
   double factor = 1.0;
   const char* says = "1:1";
 };
-constexpr std::array kScales{
-    Scale{10.0, "10:1"}, Scale{5.0, "5:1"},  Scale{2.0, "2:1"},   Scale{1.0, "1:1"},   Scale{0.5, "1:2"},
-    Scale{0.2, "1:5"},   Scale{0.1, "1:10"}, Scale{0.05, "1:20"}, Scale{0.02, "1:50"}, Scale{0.01, "1:100"}};
+constexpr std::array kScales{Scale{10.0, "10:1"}, Scale{5.0, "5:1"},   Scale{2.0, "2:1"},
+                             Scale{1.0, "1:1"},   Scale{0.5, "1:2"},   Scale{0.4, "1:2.5"},
+                             Scale{0.25, "1:4"},  Scale{0.2, "1:5"},   Scale{0.1, "1:10"},
+                             Scale{0.05, "1:20"}, Scale{0.02, "1:50"}, Scale{0.01, "1:100"}};
 
 Weight weight_of(Seen seen) {
   return seen == Seen::kVisible ? Weight::kBold : Weight::kHidden;
@@ -288,7 +289,8 @@ std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom
   constexpr std::size_t kMostSheets = 4;
   constexpr std::size_t kMostOnOne = 40;  // lengths and notes
   const Marks& marks = content.marks;
-  const double wanted = scale_without_words(content.views, content.projection, room, ruler) / 2.0;
+  constexpr double kMayShrink = 0.4;
+  const double wanted = kMayShrink * scale_without_words(content.views, content.projection, room, ruler);
   const std::size_t first =
       std::min(kMostSheets, (marks.lengths.size() + marks.notes.size()) / kMostOnOne + 1);
   std::vector<PartDrawing> sheets;

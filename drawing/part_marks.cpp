@@ -275,7 +275,8 @@ class Marking {
     NoteMark note;
     note.at = at;
     note.seen_from = part::row_of(formed.form).round_work ? Face::kFront : formed.side;
-    note.lines.push_back(fmt::format("{}: {}{}", feature.name, part::kind_of(feature),
+    const std::string kind(part::kind_of(feature));
+    note.lines.push_back(fmt::format("{}{}{}", feature.name, feature.name == kind ? "" : ": " + kind,
                                      formed.thread.empty() ? "" : " " + formed.thread));
     std::vector<std::string> sizes;
     for (const part::FormSize& size : part::row_of(formed.form).sizes) {
