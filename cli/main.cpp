@@ -33,6 +33,7 @@ void add_json(CLI::App& command, Asked& asked) {
   command.add_flag("--json", asked.json, "print JSON instead of text");
 }
 
+// It is long because each command is told once, with all it takes.
 int run(int argc, char** argv) {
   CLI::App app{kAbout, "sparewright"};
   app.footer(kFoot);

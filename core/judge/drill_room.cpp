@@ -60,8 +60,9 @@ void judge_blind(Pen& pen, const Subject& subject, const route::Setup& setup, co
 
 void add_drill_room_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
-    if (made.hole() == nullptr) continue;
-    const bool blind = made.hole()->depth.has_value();
+    const part::Hole* hole = made.hole();
+    if (hole == nullptr) continue;
+    const bool blind = hole->depth.has_value();
     stages.push_back(check_stage(subject, "drill room", made.work.feature,
                                  [subject, &setup = made.setup, work = made.work, blind](Pen& pen) {
                                    blind ? judge_blind(pen, *subject, setup, work.feature)
