@@ -16,7 +16,7 @@
 #include "core/base/messages.hpp"
 #include "core/shape/cutters.hpp"
 #include "core/shape/material.hpp"
-#include "core/shape/wall_beside.hpp"
+#include "core/shape/thinnest_wall.hpp"
 #include "solid/kernel_shape.hpp"
 
 namespace {
@@ -77,7 +77,7 @@ double seconds_of(const Work& work) {
 std::vector<double> by_walls(const Recipe& recipe) {
   std::vector<double> least_mm;
   for (std::size_t i = 0; i < recipe.cuts().size(); ++i) {
-    if (const auto thinnest = wall_beside(recipe.work(), i)) least_mm.push_back(thinnest->wall.least_mm);
+    if (const auto thinnest = thinnest_wall(recipe.work(), i)) least_mm.push_back(thinnest->wall.least_mm);
   }
   return least_mm;
 }

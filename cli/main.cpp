@@ -1,7 +1,6 @@
 // The command line. CLI11 is read by this file alone.
 #include <cstdio>
 #include <exception>
-#include <functional>
 #include <string>
 #include <vector>
 
@@ -24,83 +23,115 @@ constexpr const char* kFoot =
     "or the output cannot be written; 3 internal.\n"
     "NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.";
 
-void add_job(CLI::App& command, Asked& asked) {
-  command.add_option("JOB", asked.job, "the job text, *.job.toml")->required();
-  command.add_option("--shop", asked.shop, "the shop text; else the one the job names, beside it");
-}
+using Command = int (*)(const Asked&);
 
-void add_json(CLI::App& command, Asked& asked) {
-  command.add_flag("--json", asked.json, "print JSON instead of text");
-}
+// The commands and what each may be told. Refers to `asked`, `chosen` and `words`, which outlive it.
+class Commands {
+ public:
+  Commands(CLI::App& app, Asked& asked, Command& chosen, std::vector<std::string>& words)
+      : app_(app), asked_(asked), chosen_(chosen), words_(words) {}
 
-// It is long because each command is told once, with all it takes.
+  void add_all() {
+    add_about_numbers();
+    add_about_files();
+    add_about_texts();
+  }
+
+ private:
+  CLI::App* add(const char* name, const char* about, const char* example, Command command) {
+    CLI::App* sub = app_.add_subcommand(name, about);
+    sub->footer(std::string("\nExample: ") + example);
+    sub->callback([this, command] { chosen_ = command; });
+    return sub;
+  }
+
+  CLI::App* add_for_job(const char* name, const char* about, const char* example, Command command) {
+    CLI::App* sub = add(name, about, example, command);
+    sub->add_option("JOB", asked_.job, "the job text, *.job.toml")->required();
+    sub->add_option("--shop", asked_.shop, "the shop text; else the one the job names, beside it");
+    sub->add_flag("--json", asked_.json, "print JSON instead of text");
+    return sub;
+  }
+
+  CLI::Option* add_output(CLI::App& command, const char* says) {
+    return command.add_option("-o,--output", asked_.output, says);
+  }
+  void add_paper(CLI::App& command) {
+    command.add_option("--paper", asked_.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
+  }
+
+  void add_about_numbers() {
+    add_for_job("check", "say what is right and wrong with a job, and what to do",
+                "sparewright check bracket.job.toml", sparewright::cli::check);
+    CLI::App* numbers =
+        add_for_job("numbers", "list every number of a job, or those whose names start so",
+                    "sparewright numbers bracket.job.toml feature/", sparewright::cli::numbers);
+    numbers->add_option("NAME", asked_.name, "the start of the names wanted");
+    add_for_job("dimensions", "list the part's dimensions: from what, to what, limits and aim",
+                "sparewright dimensions bracket.job.toml", sparewright::cli::dimensions);
+    CLI::App* why = add_for_job("why", "say where a number comes from, down to readings and sources",
+                                "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"",
+                                sparewright::cli::why);
+    why->add_option("NAME", words_, "the whole name of a number, as `numbers` lists it")->required();
+    add_for_job("order", "print the order of work with what is dialled", "sparewright order bracket.job.toml",
+                sparewright::cli::order);
+  }
+
+  void add_about_files() {
+    CLI::App* sheets =
+        add_for_job("sheets", "print the job sheets as a PDF",
+                    "sparewright sheets bracket.job.toml -o bracket.pdf", sparewright::cli::sheets);
+    add_output(*sheets, "the file to write; - for standard output");
+    add_paper(*sheets);
+    sheets->add_option("--only", asked_.only, "the op of a [[setup]]: its sheet alone")->type_name("OP");
+    CLI::App* drawing =
+        add_for_job("drawing", "write the drawing of the part: SVG, PNG, or its lines as JSON",
+                    "sparewright drawing bracket.job.toml -o bracket.svg", sparewright::cli::drawing);
+    add_output(*drawing,
+               "the file to write, its kind by its ending: .svg, .png, .json; - for SVG to standard output");
+    add_paper(*drawing);
+    drawing->add_option("--sheet", asked_.sheet, "which of its sheets, where it has several");
+    CLI::App* solid =
+        add_for_job("solid", "write the part, or the work after a setup, as a solid: STEP, glTF or STL",
+                    "sparewright solid bracket.job.toml -o bracket.step\n"
+                    "         sparewright solid bracket.job.toml --after 20 -o after-op-20.glb",
+                    sparewright::cli::solid);
+    add_output(
+        *solid,
+        "the file to write, its kind by its ending: .step, .stp, .glb, .stl; - for STEP to standard output");
+    solid->add_option("--after", asked_.after, "the op of a [[setup]]: the work as it stands after it")
+        ->type_name("OP");
+    solid->add_option("--piece", asked_.piece,
+                      "a bush by its name, or 1, 2, ... of what a split leaves, the largest first");
+  }
+
+  void add_about_texts() {
+    CLI::App* schema = add("schema", "print the JSON Schema of a text",
+                           "sparewright schema job > job.schema.json", sparewright::cli::schema);
+    CLI::App* keys =
+        add("keys", "list every key a text may have", "sparewright keys job", sparewright::cli::keys);
+    for (CLI::App* command : {schema, keys})
+      command->add_option("TEXT", asked_.text, "job or shop")
+          ->required()
+          ->check(CLI::IsMember({"job", "shop"}));
+  }
+
+  CLI::App& app_;
+  Asked& asked_;
+  Command& chosen_;
+  std::vector<std::string>& words_;
+};
+
 int run(int argc, char** argv) {
   CLI::App app{kAbout, "sparewright"};
   app.footer(kFoot);
   app.require_subcommand(1);
   app.set_version_flag("--version", SPAREWRIGHT_VERSION);
   Asked asked;
-  std::function<int(const Asked&)> chosen;
-  const auto add = [&](const char* name, const char* about, const char* example,
-                       int (*command)(const Asked&)) {
-    CLI::App* sub = app.add_subcommand(name, about);
-    sub->footer(std::string("\nExample: ") + example);
-    sub->callback([&chosen, command] { chosen = command; });
-    return sub;
-  };
-
-  CLI::App* check = add("check", "say what is right and wrong with a job, and what to do",
-                        "sparewright check bracket.job.toml", sparewright::cli::check);
-  CLI::App* numbers = add("numbers", "list every number of a job, or those whose names start so",
-                          "sparewright numbers bracket.job.toml feature/", sparewright::cli::numbers);
-  CLI::App* dimensions = add("dimensions", "list the part's dimensions: from what, to what, limits and aim",
-                             "sparewright dimensions bracket.job.toml", sparewright::cli::dimensions);
-  CLI::App* why =
-      add("why", "say where a number comes from, down to readings and sources",
-          "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"", sparewright::cli::why);
-  CLI::App* sheets = add("sheets", "print the job sheets as a PDF",
-                         "sparewright sheets bracket.job.toml -o bracket.pdf", sparewright::cli::sheets);
-  CLI::App* order = add("order", "print the order of work with what is dialled",
-                        "sparewright order bracket.job.toml", sparewright::cli::order);
-  CLI::App* drawing = add("drawing", "write the drawing of the part: SVG, PNG, or its lines as JSON",
-                          "sparewright drawing bracket.job.toml -o bracket.svg", sparewright::cli::drawing);
-  CLI::App* solid = add("solid", "write the part, or the work after a setup, as a solid: STEP, glTF or STL",
-                        "sparewright solid bracket.job.toml -o bracket.step\n"
-                        "         sparewright solid bracket.job.toml --after 20 -o after-op-20.glb",
-                        sparewright::cli::solid);
-  CLI::App* schema = add("schema", "print the JSON Schema of a text",
-                         "sparewright schema job > job.schema.json", sparewright::cli::schema);
-  CLI::App* keys =
-      add("keys", "list every key a text may have", "sparewright keys job", sparewright::cli::keys);
-  for (CLI::App* command : {check, numbers, dimensions, why, sheets, order, drawing, solid}) {
-    add_job(*command, asked);
-    add_json(*command, asked);
-  }
-  numbers->add_option("NAME", asked.name, "the start of the names wanted");
+  Command chosen = nullptr;
   std::vector<std::string> words;  // of a name written without quotes
-  why->add_option("NAME", words, "the whole name of a number, as `numbers` lists it")->required();
-  for (CLI::App* command : {sheets, drawing, solid}) {
-    command->add_option("-o,--output", asked.output, "the file to write; - for standard output");
-  }
-  drawing->get_option("--output")
-      ->description(
-          "the file to write, its kind by its ending: .svg, .png, .json; - for SVG to standard output");
-  solid->get_option("--output")
-      ->description(
-          "the file to write, its kind by its ending: .step, .stp, .glb, .stl; - for STEP to standard "
-          "output");
-  solid->add_option("--after", asked.after, "the op of a [[setup]]: the work as it stands after it")
-      ->type_name("OP");
-  solid->add_option("--piece", asked.piece,
-                    "a bush by its name, or 1, 2, ... of what a split leaves, the largest first");
-  for (CLI::App* command : {sheets, drawing})
-    command->add_option("--paper", asked.paper, "A4 or Letter")->check(CLI::IsMember({"A4", "Letter"}));
-  sheets->add_option("--only", asked.only, "the op of a [[setup]]: its sheet alone")->type_name("OP");
-  drawing->add_option("--sheet", asked.sheet, "which of its sheets, where it has several");
-  for (CLI::App* command : {schema, keys}) {
-    command->add_option("TEXT", asked.text, "job or shop")->required()->check(CLI::IsMember({"job", "shop"}));
-  }
-
+  Commands commands(app, asked, chosen, words);
+  commands.add_all();
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {

@@ -1,7 +1,7 @@
 #include <fmt/format.h>
 
 #include "core/part/writing.hpp"
-#include "core/shape/thinnest_wall.hpp"
+#include "core/shape/least_wall.hpp"
 
 namespace sparewright::part {
 namespace {
@@ -14,7 +14,7 @@ std::string face_words(std::string_view shape_face) {
 }
 
 // "between pivot bore and front"
-std::string ends_in_words(const shape::Recipe& recipe, const shape::ThinnestWall& wall) {
+std::string ends_in_words(const shape::Recipe& recipe, const shape::LeastWall& wall) {
   if (!wall.cut) return "from one side of the blank to the other";
   const std::string& cut = recipe.cuts()[*wall.cut].feature;
   return fmt::format("between {} and {}", cut,
@@ -44,7 +44,7 @@ void write_end(Pen& pen, const Part& part, std::string_view end, const shape::Po
 
 void write_least_wall(Pen& pen, const Part& part) {
   const auto& recipe = pen.need_value<shape::Recipe>(kRecipe);
-  const auto wall = shape::thinnest_wall(recipe.work());
+  const auto wall = shape::least_wall(recipe.work());
   if (!wall) {
     pen.root("thickness", by_shapes("not computed: no metal is left, or too many cuts run into each other"));
     return;

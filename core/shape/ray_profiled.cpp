@@ -35,21 +35,37 @@ std::vector<Interval> stretches(std::vector<double> crossings, const IsInside& i
   return all;
 }
 
-// The line u = o.x + t d.x, v = o.y + t d.y and one edge, carried on beyond its ends.
+// Crossings beyond an edge's ends are left out, but for this share of it: a place too many costs a look, one too few a wall.
+constexpr double kBeyondEnds = 1e-6;
+
+bool is_near_end(const ContourEdge& e, const FlatPoint& p) {
+  const double near2 = e.radius_mm * e.radius_mm * 1e-6;
+  const auto away2 = [&](const FlatPoint& end) {
+    return (p.u - end.u) * (p.u - end.u) + (p.v - end.v) * (p.v - end.v);
+  };
+  return away2(e.from) < near2 || away2(e.to) < near2;
+}
+
+// The line u = o.x + t d.x, v = o.y + t d.y and one edge.
 void cross_flat(std::vector<double>& crossings, const LocalRay& r, const ContourEdge& e) {
   if (e.is_arc()) {
     const double u = r.o.x - e.centre.u;
     const double v = r.o.y - e.centre.v;
     for (const double t :
          real_roots(std::array{u * u + v * v - e.radius_mm * e.radius_mm, 2.0 * (u * r.d.x + v * r.d.y),
-                               r.d.x * r.d.x + r.d.y * r.d.y}))
-      crossings.push_back(t);
+                               r.d.x * r.d.x + r.d.y * r.d.y})) {
+      const FlatPoint on_circle{r.o.x + t * r.d.x, r.o.y + t * r.d.y};
+      if (e.spans(on_circle) || is_near_end(e, on_circle)) crossings.push_back(t);
+    }
     return;
   }
   const double du = e.to.u - e.from.u;
   const double dv = e.to.v - e.from.v;
   const double across = du * r.d.y - dv * r.d.x;
-  if (std::abs(across) < kParallel * std::hypot(du, dv)) return;
+  if (across * across < kParallel * kParallel * (du * du + dv * dv)) return;
+  const double along =
+      (r.d.y * (r.o.x - e.from.u) - r.d.x * (r.o.y - e.from.v)) / across;  // 0 to 1 on the edge
+  if (along < -kBeyondEnds || along > 1.0 + kBeyondEnds) return;
   crossings.push_back((dv * (r.o.x - e.from.u) - du * (r.o.y - e.from.v)) / across);
 }
 
@@ -62,8 +78,10 @@ void cross_straight(std::vector<double>& crossings, const AboutAxis& ray, const 
   const double slope = (e.to.u - e.from.u) / (e.to.v - e.from.v);
   const double w0 = e.from.u + slope * (ray.z - e.from.v);
   const double w1 = slope * ray.dz;
-  for (const double s : real_roots(std::array{ray.least2 - w0 * w0, -2.0 * w0 * w1, ray.flat - w1 * w1}))
-    crossings.push_back(s);
+  for (const double s : real_roots(std::array{ray.least2 - w0 * w0, -2.0 * w0 * w1, ray.flat - w1 * w1})) {
+    const double along = (ray.z + s * ray.dz - e.from.v) / (e.to.v - e.from.v);
+    if (along >= -kBeyondEnds && along <= 1.0 + kBeyondEnds) crossings.push_back(s);
+  }
 }
 
 // The ring an arc makes: (rho^2 + h^2 + R^2 - r^2)^2 = 4 R^2 rho^2, with rho the distance from the axis and h the height

@@ -1,4 +1,4 @@
-// The thinnest wall of the whole work, with its place.
+// The least metal anywhere beside a cut.
 #pragma once
 
 #include <optional>
@@ -8,24 +8,20 @@
 
 namespace sparewright::shape {
 
-// A straight stretch of metal from one surface to another. Between two cuts of one feature there is no wall.
+// wall   kMetal or kTangent, its witness from the cut to what is beyond.
+// other  the place in the work of the cut that is beyond; none where it is the outside of the blank, through `face`.
 struct ThinnestWall {
-  double least_mm = 0.0;  // 0 where two cuts only touch
-  Point from;
-  Point to;
-  std::optional<std::size_t> cut;    // none: from one face of the blank to the opposite one
-  std::optional<std::size_t> other;  // the cut at the far end; none: a face of the blank
-  std::string_view face;             // that face, as faces() in blank_face.hpp names it
+  Wall wall;
+  std::optional<std::size_t> other;
+  std::string_view face;
 };
 
-// Nothing where there is no metal, or where more than kMostMeetingPairs pairs of cuts meet: then it is not computed.
-//
-// Accuracy as walls have it (wall.hpp). Two cuts that run into each other somewhere are open to each other: a web that is
-// left between them elsewhere is not looked for. A blank that flats cut down all over is measured to the flats.
-// Time: some ms for 20 cuts that are boxes, cylinders and drilled holes; every pair with a turned or a milled contour whose
-// hulls meet adds a search of some 10 ms.
-[[nodiscard]] std::optional<ThinnestWall> thinnest_wall(const Work& work);
-
-inline constexpr std::size_t kMostMeetingPairs = 4000;
+// Of all walls between this cut and the others, and between it and the faces of the blank, the one with the least metal;
+// of equals the one to the earlier cut, cuts before faces. Cuts that it runs into, and faces that it breaks through, have
+// no wall and count for nothing. Nothing where no wall was found, or none under limit_mm.
+// The nearest bodies are looked at first, so that the walls beyond them are ruled out by their distance alone.
+// Precondition: `cut` is a place in the work. Accuracy as in wall.hpp.
+[[nodiscard]] std::optional<ThinnestWall> thinnest_wall(
+    const Work& work, std::size_t cut, double limit_mm = std::numeric_limits<double>::infinity());
 
 }  // namespace sparewright::shape

@@ -127,6 +127,7 @@ int run_child(int first, int last, Tally& tally) {
       std::printf("  seed %d: a failure that names no feature\n", message.seed);
     if (message.outcome == Outcome::kWrong)
       std::printf("  seed %d: a solid the rays do not agree with\n", message.seed);
+    std::fflush(stdout);  // told at once, even where the run is broken off
   }
   ::close(ends[0]);
   int status = 0;

@@ -1,4 +1,4 @@
-#include "core/shape/thinnest_wall.hpp"
+#include "core/shape/least_wall.hpp"
 
 #include <gtest/gtest.h>
 
@@ -23,13 +23,13 @@ Cutter skim(double leaves) {
                     Open::kXLow | Open::kXHigh | Open::kYLow | Open::kYHigh | Open::kZHigh);
 }
 
-std::optional<ThinnestWall> thinnest(const std::vector<Cutter>& cutters) {
+std::optional<LeastWall> thinnest(const std::vector<Cutter>& cutters) {
   const auto recipe = Recipe::make(kPlate, cutters);
   EXPECT_TRUE(recipe.has_value());
-  return thinnest_wall(recipe->work());
+  return least_wall(recipe->work());
 }
 
-TEST(ThinnestWall, WithoutCutsItIsTheThicknessOfTheBlank) {
+TEST(LeastWall, WithoutCutsItIsTheThicknessOfTheBlank) {
   const auto wall = thinnest({});
   ASSERT_TRUE(wall);
   EXPECT_DOUBLE_EQ(wall->least_mm, 20.0);
@@ -37,7 +37,7 @@ TEST(ThinnestWall, WithoutCutsItIsTheThicknessOfTheBlank) {
 }
 
 // Holes of 10 with their middles 18 apart leave 8; the one nearer to the front, 11 from it, leaves 6.
-TEST(ThinnestWall, FindsTheThinnestOfAll) {
+TEST(LeastWall, FindsTheThinnestOfAll) {
   const auto wall = thinnest({through("one", 30.0, 30.0, 10.0), through("two", 48.0, 30.0, 10.0),
                               through("three", 80.0, 11.0, 10.0)});
   ASSERT_TRUE(wall);
@@ -48,7 +48,7 @@ TEST(ThinnestWall, FindsTheThinnestOfAll) {
   EXPECT_NEAR(std::max(wall->from.y, wall->to.y), 6.0, 1e-6);
 }
 
-TEST(ThinnestWall, BetweenTwoCutsNamesBoth) {
+TEST(LeastWall, BetweenTwoCutsNamesBoth) {
   const auto wall = thinnest({through("one", 30.0, 30.0, 10.0), through("two", 42.5, 30.0, 10.0)});
   ASSERT_TRUE(wall);
   EXPECT_NEAR(wall->least_mm, 2.5, kWallAccuracy_mm);
@@ -57,7 +57,7 @@ TEST(ThinnestWall, BetweenTwoCutsNamesBoth) {
 }
 
 // Milled down to 9 all over: a blind hole 6 deep from the underside leaves 3 to the new top, less than the 5 to the front.
-TEST(ThinnestWall, ASideThatIsMilledAllOverIsWhereTheMetalEnds) {
+TEST(LeastWall, ASideThatIsMilledAllOverIsWhereTheMetalEnds) {
   const auto blind = flat_bottomed_hole("blind", {50.0, 10.0, 0.0}, {0.0, 0.0, 1.0},
                                         Diameter::of(10.0, millimetre), Length::of(6.0, millimetre));
   const auto wall = thinnest({skim(9.0), blind});
@@ -67,13 +67,13 @@ TEST(ThinnestWall, ASideThatIsMilledAllOverIsWhereTheMetalEnds) {
   EXPECT_NEAR(std::max(wall->from.z, wall->to.z), 9.0, 1e-5);
 }
 
-TEST(ThinnestWall, HolesThroughAMilledSideAreNoWallToIt) {
+TEST(LeastWall, HolesThroughAMilledSideAreNoWallToIt) {
   const auto wall = thinnest({skim(9.0), through("one", 30.0, 30.0, 10.0)});
   ASSERT_TRUE(wall);
   EXPECT_NEAR(wall->least_mm, 9.0, 1e-5);
 }
 
-TEST(ThinnestWall, CutsOfOneFeatureLeaveNone) {
+TEST(LeastWall, CutsOfOneFeatureLeaveNone) {
   const auto wall =
       thinnest({through("one", 30.0, 30.0, 10.0),
                 flat_bottomed_hole("one", {30.0, 45.0, 20.0}, {0.0, 0.0, -1.0},
@@ -83,7 +83,7 @@ TEST(ThinnestWall, CutsOfOneFeatureLeaveNone) {
 }
 
 // Most pairs of many cuts are ruled out by their boxes.
-TEST(ThinnestWall, AThousandHolesAreNoTrouble) {
+TEST(LeastWall, AThousandHolesAreNoTrouble) {
   std::vector<Cutter> cutters;
   for (int i = 0; i < 1000; ++i)
     cutters.push_back(through("hole " + std::to_string(i), 1.0 + 2.0 * (i % 49), 1.0 + 2.0 * (i / 49), 1.0));
