@@ -274,7 +274,8 @@ class Marking {
       add_position(feature, axis, position, std::string(part::name_of(axis)), at, formed.side);
     NoteMark note;
     note.at = at;
-    note.seen_from = part::row_of(formed.form).round_work ? Face::kFront : formed.side;
+    const part::FormRow& row = part::row_of(formed.form);
+    note.seen_from = row.round_work ? Face::kFront : row.in_hole ? formed.of_into : formed.side;
     const std::string kind(part::kind_of(feature));
     note.lines.push_back(fmt::format("{}{}{}", feature.name, feature.name == kind ? "" : ": " + kind,
                                      formed.thread.empty() ? "" : " " + formed.thread));
