@@ -2,6 +2,7 @@
 // file a family:
 //
 //   bite.cpp        whether a feature cuts metal at all
+//   split.cpp       a split leaves metal on both sides
 //   bush.cpp        a bush in its hole: whether it stays there
 //   fit.cpp         a hole against the mate as measured: tight end, loose end, and at the aim with these instruments
 //   screw_head.cpp  a screw's head on its face: seats wholly, stands proud or below

@@ -78,6 +78,20 @@ TEST(MoreForms, ASplitTakesItsKerfAllTheWay) {
                 kPlate - 2.0 * 60.0 * 20.0);
 }
 
+TEST(MoreForms, ASplitThatLeavesOnePieceIsNo) {
+  const auto split = [](const std::string& from) {
+    return judged(plate() +
+                  form("split", "side = \"left end\"\nfrom_side = \"" + from + "\"\nwidth = \"2\""));
+  };
+  auto inside = split("97");  // 1 is left beyond it
+  for (const auto& verdict : inside.ledger.verdicts())
+    EXPECT_NE(verdict.check, "split leaves two pieces");
+  EXPECT_NEAR(inside.ledger.get("check/split/it/piece towards right end").value, 1200.0, 1.0);
+  EXPECT_NEAR(inside.ledger.get("check/split/it/piece towards left end").value, 97.0 * 1200.0, 100.0);
+  auto outside = split("98");
+  EXPECT_EQ(outside.state("split leaves two pieces", "it"), State::kNo);
+}
+
 TEST(MoreForms, AChuckingPieceIsCutOffAndTheEndLiesBehindIt) {
   const std::string piece =
       "[[feature]]\nname = \"piece\"\nkind = \"chucking piece\"\nside = \"right end\"\nlength = \"15\"\n";
