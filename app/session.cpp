@@ -10,6 +10,7 @@
 #include "app/solid_file.hpp"
 #include "core/base/nearest.hpp"
 #include "core/job/job.hpp"
+#include "core/route/printing.hpp"
 #include "core/part/dimension_tree.hpp"
 #include "core/text/limits.hpp"
 #include "sheets/drawing_file.hpp"
@@ -76,6 +77,24 @@ base::Result<std::string> bush_recipe(const part::Part& part, const std::string&
   }
   known.emplace_back("1, 2, ... for what a split leaves");
   return base::fail(base::Code::kNotInTheJob, name, base::known_words(name, known), "piece");
+}
+
+// Limits as the drawing and the sheets print them: never wider than they are.
+void show_inwards(ledger::Ledger& ledger, const std::string& name, quantity::UnitSystem system,
+                  DimensionRow& row) {
+  const route::Printing print(system);
+  const auto inwards = [&](const char* which, NumberRow& number) {
+    const ledger::Figure figure = ledger.get(name + which);
+    const bool is_length =
+        quantity::dimension_of(figure.kind) == quantity::dimension_of(quantity::Kind::kLength);
+    if (!figure.known() || !is_length) return;
+    const bool is_least = std::string_view(which) == "/least";
+    number.shown =
+        fmt::format("{} {}", is_least ? print.least(figure.value, true) : print.most(figure.value, true),
+                    print.unit_name());
+  };
+  inwards("/least", row.least);
+  inwards("/most", row.most);
 }
 
 std::vector<std::string> order_lines(const route::SetupSheet& sheet) {
@@ -157,6 +176,7 @@ std::vector<DimensionRow> Session::dimensions() {
     row.nominal = number(d.figure);
     row.least = number(d.figure + "/least");
     row.most = number(d.figure + "/most");
+    show_inwards(inside_->ledger, d.figure, inside_->job.system, row);
     if (d.dimension != nullptr) {
       row.duty = part::name_of(d.dimension->duty);
       row.instrument = d.dimension->instrument;
@@ -223,7 +243,7 @@ Outcome<std::string> Session::sheets_pdf(Paper paper, std::optional<int> only) {
   return *pdf;
 }
 
-Outcome<std::string> Session::drawing_file(DrawingFile kind, Paper paper, int sheet) {
+Outcome<std::vector<std::string>> Session::drawing_files(DrawingFile kind, Paper paper) {
   const sheets::Packet packet = packet_of(inside_->job, inside_->ledger, inside_->solids());
   if (!packet.drawing) {
     base::Failure failure;
@@ -233,12 +253,12 @@ Outcome<std::string> Session::drawing_file(DrawingFile kind, Paper paper, int sh
     failure.accepted = "see the checks";
     return failed(failure);
   }
-  const auto bytes = sheets::render_drawing(packet, {sheets_paper(paper), inside_->job.dialect}, sheet,
+  const auto files = sheets::render_drawing(packet, {sheets_paper(paper), inside_->job.dialect},
                                             kind == DrawingFile::kSvg   ? sheets::Picture::kSvg
                                             : kind == DrawingFile::kPng ? sheets::Picture::kPng
                                                                         : sheets::Picture::kJson);
-  if (!bytes) return failed(bytes.error());
-  return *bytes;
+  if (!files) return failed(files.error());
+  return *files;
 }
 
 Outcome<std::string> Session::solid_file(SolidFile kind, const SolidAsked& asked) {

@@ -60,9 +60,8 @@ class Session {
   // The bytes of the files.
   // only: the sheet of that setup alone. Fails with not-in-the-job where there is none.
   [[nodiscard]] Outcome<std::string> sheets_pdf(Paper paper, std::optional<int> only = std::nullopt);
-  // One sheet of the drawing, counted from 1, without head and foot; as JSON its display list. Fails with not-in-the-job
-  // for a sheet it has not, and as the solid does.
-  [[nodiscard]] Outcome<std::string> drawing_file(DrawingFile kind, Paper paper, int sheet = 1);
+  // The sheets of the drawing, without head and foot; as JSON their display lists. Fails as the solid does.
+  [[nodiscard]] Outcome<std::vector<std::string>> drawing_files(DrawingFile kind, Paper paper);
   // The finished part; or with an op the work as it stands after that setup, the blank cut by what is made up to then.
   // A piece of what a split leaves comes in a frame of its own. Fails with not-in-the-job for an op, a piece or a bush that
   // is not there, naming those that are.

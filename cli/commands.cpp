@@ -258,15 +258,46 @@ int sheets(const Asked& asked) {
              status_of(*session));
 }
 
+namespace {
+
+// "cover.svg" to "cover-2.svg"
+std::string of_sheet(const std::string& path, int sheet) {
+  const std::filesystem::path whole(path);
+  const std::string name = fmt::format("{}-{}{}", whole.stem().string(), sheet, whole.extension().string());
+  return (whole.parent_path() / name).string();
+}
+
+app::Trouble no_sheet(int sheet, int sheets) {
+  app::Trouble trouble;
+  trouble.code = "not-in-the-job";
+  trouble.says = fmt::format("the drawing has no sheet {}", sheet);
+  trouble.accepted = fmt::format("1 to {}", sheets);
+  return trouble;
+}
+
+}  // namespace
+
 int drawing(const Asked& asked) {
   auto session = open(asked);
   if (!session) return tell(asked, session.error());
   const std::string path = asked.output.empty() ? default_output(asked, ".svg") : asked.output;
   const auto kind = drawing_kind(path);
   if (!kind) return tell(asked, {no_file_kind(path, "drawing", kDrawingEndings)});
-  const auto bytes = session->drawing_file(*kind, paper_of(asked), asked.sheet);
-  if (!bytes) return tell(asked, bytes.error());
-  return put(asked, path, *bytes, status_of(*session));
+  const auto files = session->drawing_files(*kind, paper_of(asked));
+  if (!files) return tell(asked, files.error());
+  const auto sheets = static_cast<int>(files->size());
+  if (asked.sheet && (*asked.sheet < 1 || *asked.sheet > sheets))
+    return tell(asked, {no_sheet(*asked.sheet, sheets)});
+  if (path == "-" && !asked.sheet && sheets > 1)
+    fmt::print(stderr, "sheet 1 of {}; --sheet names another\n", sheets);
+  for (int sheet = 1; sheet <= sheets; ++sheet) {
+    const bool wanted = asked.sheet ? *asked.sheet == sheet : path != "-" || sheet == 1;
+    if (!wanted) continue;
+    const int status = put(asked, sheets > 1 && path != "-" ? of_sheet(path, sheet) : path,
+                           (*files)[static_cast<std::size_t>(sheet) - 1], kAllWell);
+    if (status != kAllWell) return status;
+  }
+  return status_of(*session);
 }
 
 int order(const Asked& asked) {

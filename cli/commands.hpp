@@ -21,7 +21,7 @@ struct Asked {
   std::string paper = "A4";
   std::optional<int> after;  // the op after which the work is wanted; none: the finished part
   std::optional<int> only;   // the op whose sheet is wanted; none: all sheets
-  int sheet = 1;             // of the drawing
+  std::optional<int> sheet;  // of the drawing; none: all
   std::string piece;         // a bush, or the number of a piece; empty: all
   std::string text;          // job or shop: which text is asked about
 };

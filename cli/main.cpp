@@ -90,7 +90,8 @@ class Commands {
     add_output(*drawing,
                "the file to write, its kind by its ending: .svg, .png, .json; - for SVG to standard output");
     add_paper(*drawing);
-    drawing->add_option("--sheet", asked_.sheet, "which of its sheets, where it has several");
+    drawing->add_option("--sheet", asked_.sheet,
+                        "which of its sheets; all where it is left out, each a file of its own");
     CLI::App* solid =
         add_for_job("solid", "write the part, or the work after a setup, as a solid: STEP, glTF or STL",
                     "sparewright solid bracket.job.toml -o bracket.step\n"

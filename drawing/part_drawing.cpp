@@ -293,18 +293,23 @@ std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom
   const double wanted = kMayShrink * scale_without_words(content.views, content.projection, room, ruler);
   const std::size_t first =
       std::min(kMostSheets, (marks.lengths.size() + marks.notes.size()) / kMostOnOne + 1);
-  std::vector<PartDrawing> sheets;
+  std::vector<PartDrawing> best;
+  double best_scale = -1.0;
   for (std::size_t of = first; of <= kMostSheets; ++of) {
-    sheets.clear();
-    bool large_enough = true;
+    std::vector<PartDrawing> sheets;
+    double scale = kScales.front().factor;
     for (std::size_t i = 0; i < of; ++i) {
       Sheet sheet = sheet_of(content.views, share_of(marks, i, of), content.projection, room, ruler);
-      large_enough = large_enough && sheet.scale >= wanted - 1e-9;
+      scale = std::min(scale, sheet.scale);
       sheets.push_back(std::move(sheet.drawing));
     }
-    if (large_enough) break;
+    if (scale > best_scale) {  // more sheets have to be worth it
+      best_scale = scale;
+      best = std::move(sheets);
+    }
+    if (best_scale >= wanted - 1e-9) break;
   }
-  return sheets;
+  return best;
 }
 
 // A frustum, small end to the left, and its view from there: on the left in third angle, on the right in first (ISO 5456-2).

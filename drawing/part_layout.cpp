@@ -33,7 +33,8 @@ ViewOf home_of(const LengthMark& mark, const PartViews& views) {
   const ViewOf wanted = view_of_side(views, mark.seen_from);
   if (shows(mark, sight_of(wanted))) return wanted;
   if (shows(mark, sight_of(ViewOf::kFront))) return ViewOf::kFront;
-  return views.top ? ViewOf::kTop : ViewOf::kEnd;
+  if (views.top) return ViewOf::kTop;
+  return views.end ? ViewOf::kEnd : ViewOf::kFront;
 }
 
 // Outwards, away from the other views; beside front and top on the side that is nearer.

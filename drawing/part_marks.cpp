@@ -29,6 +29,12 @@ class Figures {
     return figure != nullptr && figure->known() ? figure->value : std::nan("");
   }
 
+  // A length that is worked out from others.
+  [[nodiscard]] std::string plain(const std::string& name) const {
+    const double mm = value(name);
+    return std::isnan(mm) ? "NOT KNOWN" : print_.plain(mm);
+  }
+
   // One line, or two limits, the greater first.
   [[nodiscard]] std::vector<std::string> stacked(const std::string& name, const Dimension& d) const {
     const double least = value(name + "/least");
@@ -175,9 +181,11 @@ class Marking {
     if (a == nullptr || b == nullptr) return false;
     const auto stem = [](const std::string& name) { return name.substr(0, name.find_last_of(' ')); };
     Hole same = *b;
-    same.at = a->at;
-    same.by_angle = a->by_angle;
-    same.around_bar = a->around_bar;
+    const bool by_angle =
+        a->by_angle && same.by_angle && a->by_angle->is_diameter && same.by_angle->is_diameter;
+    if (by_angle) same.by_angle->angle.and_more = a->by_angle->angle.and_more;  // the next on the same circle
+    if (a->around_bar && same.around_bar) same.around_bar->and_more = a->around_bar->and_more;
+    if (!a->by_angle == !same.by_angle) same.at = a->at;  // places of their own are drawn apart
     return stem(one.name) == stem(other.name) &&
            part::fingerprint(Feature{"", *a}) == part::fingerprint(Feature{"", same});
   }
@@ -272,6 +280,7 @@ class Marking {
     const shape::Point at = form_place(feature, formed);
     for (const auto& [axis, position] : formed.at)
       add_position(feature, axis, position, std::string(part::name_of(axis)), at, formed.side);
+    if (formed.form == part::Form::kChuckingPiece) add_over_all(feature, formed);
     NoteMark note;
     note.at = at;
     const part::FormRow& row = part::row_of(formed.form);
@@ -296,6 +305,19 @@ class Marking {
     }
     add_corners(feature, formed, note);
     marks_.notes.push_back(std::move(note));
+  }
+
+  // The finished length beside the piece that is cut off.
+  void add_over_all(const Feature& feature, const Formed& formed) {
+    const std::string name = path(feature, "over all");
+    const double z = side(Face::kUnderside);
+    LengthMark mark;
+    mark.from = {side(part::opposite(formed.side)), side(Face::kFront), z};
+    mark.to = {side(formed.side), side(Face::kFront), z};
+    mark.seen_from = Face::kFront;
+    mark.says = {figures_.plain(name)};
+    mark.names = {name};
+    add(std::move(mark));
   }
 
   // Where the leader of a form points.
@@ -348,7 +370,7 @@ class Marking {
   // Overall sizes of what is not cut to size.
   void add_blank() {
     for (const Axis axis : part::kAxes) {
-      if (axis != Axis::kX && part::is_bar(part_.blank.shape) && axis == Axis::kZ) continue;
+      if (part::is_bar(part_.blank.shape) && axis == Axis::kY) continue;  // one across: from the front
       const Face low = part::face_at(axis, false);
       const Face high = part::face_at(axis, true);
       const bool is_cut = part::side_path(part_, low) != "blank/" + std::string(part::name_of(low)) ||
@@ -361,8 +383,7 @@ class Marking {
       mark.from = {from.x, from.y, from.z};
       mark.to = {to.x, to.y, to.z};
       mark.along = axis;
-      mark.seen_from =
-          axis == Axis::kY ? (part::is_bar(part_.blank.shape) ? Face::kRightEnd : Face::kTop) : Face::kFront;
+      mark.seen_from = axis == Axis::kY ? Face::kTop : Face::kFront;
       mark.names = {part::blank_path(part_.blank, axis)};
       const part::BlankSize& size = part_.blank.sizes.at(static_cast<std::size_t>(axis));
       mark.says = {fmt::format("{} stock", size.nominal.typed)};

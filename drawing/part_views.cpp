@@ -30,6 +30,17 @@ Face shown_from(const part::Feature& feature) {
   return formed.side;
 }
 
+bool anything_along(const part::Part& part, Axis axis);
+
+// A bar that is turned all over is round, as its notes say; what is not, shows it at its end.
+bool wants_end(const part::Part& part) {
+  const part::BlankShape shape = part.blank.shape;
+  const bool is_round = shape == part::BlankShape::kRoundBar || shape == part::BlankShape::kTube;
+  const bool is_flat_sided = part::is_bar(shape) && !is_round;
+  return is_flat_sided || anything_along(part, Axis::kX) || (is_round && anything_along(part, Axis::kZ)) ||
+         (is_round && anything_along(part, Axis::kY) && part.features.size() > 1);
+}
+
 bool anything_along(const part::Part& part, Axis axis) {
   return std::any_of(part.features.begin(), part.features.end(), [&](const part::Feature& feature) {
     return part::axis_of(shown_from(feature)) == axis;
@@ -89,7 +100,7 @@ base::Result<PartViews> views_of(const part::Part& part, const ledger::Snapshot&
   }
   const bool is_bar = part::is_bar(part.blank.shape);
   if (!is_bar || anything_along(part, Axis::kZ)) views.top = from(ViewOf::kTop);
-  if (is_bar || anything_along(part, Axis::kX)) views.end = from(ViewOf::kEnd);
+  if (wants_end(part)) views.end = from(ViewOf::kEnd);
   views.slant = view_of(work, *edges, slanted());
   keep_seen(views.slant);
   return views;

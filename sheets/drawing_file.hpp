@@ -1,7 +1,8 @@
-// One sheet of the drawing as a file of its own.
+// The sheets of the drawing as files of their own.
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "core/base/result.hpp"
 #include "sheets/pages.hpp"
@@ -14,9 +15,10 @@ enum class Picture {
   kJson
 };  // PNG at 150 dots to the inch; JSON: the display list (drawing/json.hpp)
 
-// Precondition: the packet has a drawing. sheet counts from 1. Fails with kNotInTheJob for one it has not, naming how many
-// there are, and with kFileUnreadable where the font is not installed.
-[[nodiscard]] base::Result<std::string> render_drawing(const Packet& packet, const PaperOptions& options,
-                                                       int sheet, Picture kind);
+// One file a sheet, each with the notes that stand below its views. Precondition: the packet has a drawing. Fails with
+// kFileUnreadable where the font is not installed.
+[[nodiscard]] base::Result<std::vector<std::string>> render_drawing(const Packet& packet,
+                                                                    const PaperOptions& options,
+                                                                    Picture kind);
 
 }  // namespace sparewright::sheets

@@ -33,6 +33,18 @@ drawing::DrawingRoom drawing_room(Paper paper) {
   return {text_width_mm(paper), size.height_mm - kAllElse_mm};
 }
 
+std::vector<Block> notes_below(const Setting& setting, const drawing::PartDrawing& sheet, double width_mm) {
+  std::vector<Block> lines;
+  for (const drawing::NoteMark& note : sheet.below) {
+    std::string words;
+    for (const std::string& line : note.lines)
+      words += (words.empty() ? "" : words.back() == ':' ? " " : "; ") + line;
+    for (Block& line : setting.lines(words, setting.type.body, width_mm))
+      lines.push_back(std::move(line));
+  }
+  return lines;
+}
+
 Flow drawing_flow(const Setting& setting, const Packet& packet, const drawing::PartDrawing& sheet,
                   double width_mm) {
   Flow flow;
@@ -41,18 +53,14 @@ Flow drawing_flow(const Setting& setting, const Packet& packet, const drawing::P
                            width_mm));
   } else {
     flow.add(scale_line(setting, packet, sheet, width_mm));
-    flow.add(setting.lines("framed: fits or locates. " + packet.first.the_rest, setting.type.body, width_mm));
+    flow.add(setting.lines("framed or bold: fits or locates. " + packet.first.the_rest, setting.type.body,
+                           width_mm));
     Block views;
     views.list = sheet.list;
     views.height_mm = sheet.height_mm;
     flow.add(std::move(views));
   }
-  for (const drawing::NoteMark& note : sheet.below) {
-    std::string words;
-    for (const std::string& line : note.lines)
-      words += (words.empty() ? "" : words.back() == ':' ? " " : "; ") + line;
-    flow.add(setting.lines(words, setting.type.body, width_mm));
-  }
+  flow.add(notes_below(setting, sheet, width_mm));
   return flow;
 }
 

@@ -14,6 +14,10 @@ namespace sparewright::sheets {
 [[nodiscard]] Flow drawing_flow(const Setting& setting, const Packet& packet,
                                 const drawing::PartDrawing& sheet, double width_mm);
 
+// The notes that found no place, line by line.
+[[nodiscard]] std::vector<Block> notes_below(const Setting& setting, const drawing::PartDrawing& sheet,
+                                             double width_mm);
+
 // What a sheet leaves for the views.
 [[nodiscard]] drawing::DrawingRoom drawing_room(Paper paper);
 

@@ -12,6 +12,9 @@ using ledger::Figure;
 using ledger::Origin;
 using ledger::Pen;
 
+// Thinner ones buckle as they are pressed in, and there is nothing to ream.
+constexpr double kLeastBushWall_mm = 0.5;
+
 void judge_grip(Pen& pen, const Subject& subject, const part::Feature& feature, bool is_bonded) {
   const route::Printing print(subject.route.system);
   const std::string path = part::feature_path(feature.name) + "/interference";
@@ -39,10 +42,11 @@ void judge_bush_wall(Pen& pen, const Subject& subject, const part::Feature& feat
   pen.judge({.check = "bush has a wall",
              .subject = feature.name,
              .figure = &wall,
-             .low = &limit(pen, "no wall", 0.0, Origin::kStandard, "the bore as large as the outside"),
+             .low = &limit(pen, "least wall allowed", kLeastBushWall_mm, Origin::kDefault,
+                           "0.5 mm: a choice made here, without a source"),
              .reason = fmt::format("its wall is {} at the limits",
                                    route::or_not_known(wall, print.plain(wall.value))),
-             .source = "plain geometry",
+             .source = "plain geometry; 0.5 mm at least, a choice made here, without a source",
              .todo = "make its bore smaller or its outside larger",
              .margin = "wall margin"});
 }

@@ -7,6 +7,7 @@
 
 #include "core/judge/ground.hpp"
 #include "core/judge/least_wall.hpp"
+#include "core/shape/cut_faults.hpp"
 #include "core/shape/wall.hpp"
 
 namespace sparewright::judge {
@@ -31,6 +32,11 @@ std::optional<std::vector<part::Face>> opens_to(const part::Formed& formed) {
       }
       return faces;
     }
+    case Form::kTaperPinHole:
+    case Form::kSpringPinHole:
+      return std::vector<part::Face>{formed.side, part::opposite(formed.side)};
+    case Form::kDimple:
+      return std::vector<part::Face>{formed.side};
     case Form::kRecess:
       return std::vector<part::Face>{};
     case Form::kKeyway:
@@ -54,6 +60,19 @@ void take(Least& least, const shape::Wall& wall, const std::string& towards, boo
   if (wall_mm < least.wall_mm || breaks_out) least = {wall_mm, towards, breaks_out};
 }
 
+// Both its ends open along a curve: what counts is the metal beside it where it is thickest along it.
+bool is_pin_through_a_bar(const Ground& ground, const part::Formed& formed) {
+  const bool is_pin = formed.form == Form::kTaperPinHole || formed.form == Form::kSpringPinHole;
+  return is_pin && part::axis_of(formed.side) != part::Axis::kX &&
+         std::holds_alternative<shape::Cylinder>(ground.recipe->blank().body);
+}
+
+void take_beside(Least& least, const shape::Work& work, std::size_t cut) {
+  const auto side = shape::side_metal(work, cut);
+  if (side && side->least_mm < least.wall_mm)
+    least = {std::max(0.0, side->least_mm), "the outside", side->least_mm < -shape::kTouch_mm};
+}
+
 Least least_beside(const Ground& ground, const part::Feature& feature, const part::Formed& formed,
                    double of_interest) {
   Least least;
@@ -67,6 +86,10 @@ Least least_beside(const Ground& ground, const part::Feature& feature, const par
            cuts[other].feature, true);
     }
     if (!open_sides) continue;
+    if (is_pin_through_a_bar(ground, formed)) {
+      take_beside(least, ground.recipe->work(), cut);
+      continue;
+    }
     for (const shape::FaceWall& outside : ground.near.walls_to_outside(cut, of_interest)) {
       const auto face = part::find_blank_face(outside.face);
       // A keyseat opens to the round side it is cut into.

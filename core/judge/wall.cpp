@@ -85,6 +85,23 @@ void look_beside(Thinnest& thinnest, const shape::Work& work, std::size_t cut) {
               beside ? shape::direction(from_axis) : shape::Vector{}};
 }
 
+// The side that a place on a cutter lies furthest beyond.
+std::string side_most_broken(const shape::Recipe& recipe, const shape::Point& at,
+                             const std::string& otherwise) {
+  if (!std::holds_alternative<shape::Box>(recipe.blank().body)) return otherwise;
+  const shape::Bounds blank = shape::bounds(recipe.blank().body);
+  std::string side = otherwise;
+  double furthest = 0.0;
+  for (const part::Face face : part::kFaces) {
+    const shape::Point& corner = part::at_greater_end(face) ? blank.high : blank.low;
+    const double beyond = shape::dot(at - corner, part::outward(face));
+    if (beyond <= furthest) continue;
+    furthest = beyond;
+    side = part::name_of(face);
+  }
+  return side;
+}
+
 void look_outside(Thinnest& thinnest, const part::Part& part, const Ground& ground, std::size_t cut,
                   const part::Hole& hole, double limit) {
   if (is_open_along_a_curve(part, hole)) return look_beside(thinnest, ground.recipe->work(), cut);
@@ -94,8 +111,10 @@ void look_outside(Thinnest& thinnest, const part::Part& part, const Ground& grou
     if (thinnest.open) return;
     take(thinnest, towards.wall, cut, std::nullopt, face ? std::string(part::name_of(*face)) : "the outside");
     if (!thinnest.open) continue;
-    if (const auto side = shape::side_metal(ground.recipe->work(), cut))
+    if (const auto side = shape::side_metal(ground.recipe->work(), cut)) {
       thinnest.least_mm = std::min(0.0, side->least_mm);
+      thinnest.towards = side_most_broken(*ground.recipe, side->at, thinnest.towards);
+    }
   }
 }
 
@@ -193,6 +212,8 @@ void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, 
   std::size_t first = recipe.cuts().size();
   for (std::size_t cut = 0; cut < recipe.cuts().size() && !thinnest.open; ++cut) {
     if (recipe.cuts()[cut].feature != feature.name) continue;
+    if (!shape::reaches(recipe.blank().body, recipe.cuts()[cut].body))
+      continue;  // `bite` says it cuts nothing
     first = std::min(first, cut);
     // What is thin beside it rules out most of the outside; but breaking out there counts more.
     look_at_others(thinnest, pen, subject.route.part, feature, hole, ground, cut, of_interest);

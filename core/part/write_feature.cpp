@@ -36,6 +36,54 @@ bool lies_over(Pen& pen, const Flat& flat, const std::string& flat_name, const H
   return flat.region->towards_greater ? place.value > wall.value : place.value < wall.value;
 }
 
+// Along the bar, what a turned form reaches over.
+bool is_turned_at(Pen& pen, const Feature& feature, const Formed& formed, double x_mm) {
+  const auto size = [&](std::string_view local) -> double {
+    return formed.sizes.contains(local)
+               ? pen.need(fmt::format("{}/{}", feature_path(feature.name), local)).value
+               : 0.0;
+  };
+  const double way = at_greater_end(formed.side) ? -1.0 : 1.0;
+  const double end = pen.need(feature_path(feature.name) + "/starts at").value;
+  const double in = way * (x_mm - end);  // from its end into the bar
+  return in >= size("from end") && in <= size("from end") + size("length") + size("width");
+}
+
+// On a bar a side is what has been turned there: the least diameter over the place. None where nothing is turned.
+const Figure* turned_under(Pen& pen, const Part& part, Face side, const Figure& along_bar) {
+  if (!is_bar(part.blank.shape) || axis_of(side) == Axis::kX || !along_bar.known()) return nullptr;
+  const Figure* least = nullptr;
+  for (const Feature& feature : part.features) {
+    const auto* formed = std::get_if<Formed>(&feature.shape);
+    const bool turns = formed != nullptr && (formed->form == Form::kTurned || formed->form == Form::kThread ||
+                                             formed->form == Form::kKnurl || formed->form == Form::kGroove);
+    if (!turns || !is_turned_at(pen, feature, *formed, along_bar.value)) continue;
+    const Figure& diameter = pen.need(feature_path(feature.name) + "/diameter");
+    if (least == nullptr || diameter.value < least->value) least = &diameter;
+  }
+  return least;
+}
+
+// The surface a feature starts from: the side, or what has been turned there if that lies deeper.
+void write_starts_at(Pen& pen, const Part& part, Face side, const Figure& surface) {
+  const Figure& along_bar = pen.ask(fmt::format("{}/at x", pen.stage()));
+  const Figure* diameter = turned_under(pen, part, side, along_bar);
+  const double way = at_greater_end(side) ? 1.0 : -1.0;
+  if (diameter != nullptr) {
+    const Figure& low = pen.need(blank_side_path(face_at(axis_of(side), false)));
+    const Figure& high = pen.need(blank_side_path(face_at(axis_of(side), true)));
+    const double crest = (low.value + high.value + way * diameter->value) / 2.0;
+    if (way * (surface.value - crest) > 0.0) {
+      pen.work(
+          "starts at", Kind::kCoordinate, "the middle of the bar and half of what is turned there",
+          [way](auto a, auto b, auto d) { return (a + b + way * d) / 2.0; }, low, high, *diameter);
+      return;
+    }
+  }
+  pen.work(
+      "starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; }, surface);
+}
+
 void write_start(Pen& pen, const Part& part, const Hole& hole) {
   std::string surface = side_path(part, hole.into);
   for (const Feature& feature : part.features) {
@@ -44,9 +92,7 @@ void write_start(Pen& pen, const Part& part, const Hole& hole) {
       surface = at_path(feature.name, axis_of(hole.into));
     }
   }
-  pen.work(
-      "starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; },
-      pen.ask(surface));
+  write_starts_at(pen, part, hole.into, pen.ask(surface));
 }
 
 void write_clearance_asked(Pen& pen, const Hole& hole, const Surroundings& surroundings) {
@@ -139,12 +185,17 @@ void write_corners(Pen& pen, const Part& part, const Formed& formed) {
 }
 
 // Where the finished end lies behind the chucking piece: the end that other features are measured from.
-void write_finished_end(Pen& pen, const Formed& formed, const Figure& blank_end) {
+void write_finished_end(Pen& pen, const Part& part, const Formed& formed, const Figure& blank_end) {
   const double way = at_greater_end(formed.side) ? -1.0 : 1.0;
   pen.work(
       fmt::format("at {}", name_of(axis_of(formed.side))), Kind::kCoordinate,
       "the blank's end and what is left on", [way](auto end, auto length) { return end + way * length; },
       blank_end, pen.ask(pen.stage() + "/length"));
+  pen.work(
+      "over all", Kind::kLength, "from the finished end to the other one",
+      [way](auto end, auto other) { return way * (other - end); },
+      pen.ask(fmt::format("{}/at {}", pen.stage(), name_of(axis_of(formed.side)))),
+      pen.ask(side_path(part, opposite(formed.side))));
 }
 
 // What a bush is bigger than its hole by, over their limits, and the bush as a piece of its own.
@@ -177,9 +228,8 @@ void write_formed(Pen& pen, const Part& part, const std::string& name, const For
   write_corners(pen, part, formed);
   const bool is_piece = formed.form == Form::kChuckingPiece;  // the side is where it ends
   const Figure& side = pen.ask(is_piece ? blank_side_path(formed.side) : side_path(part, formed.side));
-  pen.work(
-      "starts at", Kind::kCoordinate, "the surface it starts from", [](auto x) { return x; }, side);
-  if (is_piece) write_finished_end(pen, formed, side);
+  write_starts_at(pen, part, formed.side, side);
+  if (is_piece) write_finished_end(pen, part, formed, side);
   if (formed.form == Form::kBush) write_bush(pen, name, formed);
   if (!formed.edge) return;
   pen.work(
