@@ -106,6 +106,57 @@ TEST(MoreForms, AChuckingPieceIsCutOffAndTheEndLiesBehindIt) {
   EXPECT_NEAR(job.ledger.get("feature/hole/at x").value, 75.0, 1e-9);
 }
 
+TEST(MoreForms, WhatIsCutIntoABarIsMeasuredFromWhatIsTurnedThere) {
+  const std::string seat =
+      "[[feature]]\nname = \"seat\"\nkind = \"turned\"\nside = \"right end\"\ndiameter = \"30\"\nlength = "
+      "\"40\"\n";
+  const auto keyseat = [](const std::string& side, const std::string& x) {
+    const std::string across = side == "top" || side == "underside" ? "y" : "z";
+    return form("keyseat", "side = \"" + side + "\"\nalong = \"x\"\nat.x = \"" + x + "\"\nat." + across +
+                               " = \"20\"\nlength = \"20\"\nwidth = \"6\"\ndepth = \"4\"");
+  };
+  const auto start = [&](const std::string& side, const std::string& x) {
+    return judged(bar() + seat + keyseat(side, x)).ledger.get("feature/it/starts at").value;
+  };
+  EXPECT_NEAR(start("top", "80"), 35.0, 1e-9);
+  EXPECT_NEAR(start("underside", "80"), 5.0, 1e-9);
+  EXPECT_NEAR(start("front", "80"), 5.0, 1e-9);
+  EXPECT_NEAR(start("top", "30"), 40.0, 1e-9) << "beyond the shoulder the bar is as it was";
+  // 4 deep below the crest of the seat: the cutter's floor lies 11 above the middle, 9 below the blank's crest.
+  const auto job = judged(bar() + seat + keyseat("top", "80")).ledger.value<shape::Recipe>(part::kRecipe);
+  ASSERT_TRUE(job);
+  EXPECT_NEAR(std::get<shape::ProfiledBody>(job->cuts().back().nominal).height_mm, 9.0, 1e-6);
+}
+
+TEST(MoreForms, AHoleRoundATurnedSeatIsAsDeepAsItSays) {
+  auto job = judged(
+      bar() +
+      "[[feature]]\nname = \"seat\"\nkind = \"turned\"\nside = \"right end\"\ndiameter = \"30\"\nlength "
+      "= \"40\"\n[[feature]]\nname = \"it\"\nkind = \"hole\"\nhow = \"drilled\"\ndiameter = \"4\"\n"
+      "depth = \"3\"\nat.x = \"80\"\naround_bar = { angle = \"120\" }\n");
+  const auto recipe = job.ledger.value<shape::Recipe>(part::kRecipe);
+  ASSERT_TRUE(recipe);
+  EXPECT_NEAR(std::get<shape::DrilledHole>(recipe->cuts().back().nominal).depth_mm, 8.0, 1e-6);
+}
+
+// Radius 4 at the top, 3.8 at the bottom of the plate: 4 from the middle to the metal's end is too little.
+TEST(MoreForms, APinHoleAtTheEdgeIsNo) {
+  const auto pin = [](const std::string& y) {
+    return judged(plate() + form("taper pin hole",
+                                 "at.x = \"50\"\nat.y = \"" + y + "\"\ndiameter = \"8\"\ntaper = \"1/50\""));
+  };
+  EXPECT_EQ(pin("5.7").state("least wall", "it"), State::kOk);  // 1.7; 1.5875 is wanted
+  EXPECT_EQ(pin("5.5").state("least wall", "it"), State::kNo);
+  EXPECT_EQ(pin("0").state("least wall", "it"), State::kNo);
+}
+
+TEST(MoreForms, AChuckingPieceLeavesTheFinishedLength) {
+  auto job = judged(bar() +
+                    "[[feature]]\nname = \"piece\"\nkind = \"chucking piece\"\nside = \"left end\"\nlength = "
+                    "\"15\"\n");
+  EXPECT_NEAR(job.ledger.get("feature/piece/over all").value, 85.0, 1e-9);
+}
+
 // --- turned ------------------------------------------------------------------------------------------------------
 TEST(MoreForms, AKnurlIsWhatIsTurnedForIt) {
   const auto knurl = [](const std::string& d) {
