@@ -299,6 +299,24 @@ TEST(Bushes, AreAPieceOfTheirOwn) {
   EXPECT_NEAR(metal.volume_mm3, kPi / 4.0 * (20.03 * 20.03 - 14.0 * 14.0) * 20.0, metal.error_mm3);
 }
 
+// --- measuring ---------------------------------------------------------------------------------------------------
+// The caliper is good to 0.001 in either way, taken as rectangular, and reads in steps of 0.001 in; its one reading is not
+// known by U = k sqrt(0.001^2/3 + ...) in: between 0.0010 and 0.0015. A tolerance of 0.010 leaves plenty, one of 0.001 nothing.
+TEST(Measuring, AnInstrumentHasToLeaveSomeOfTheTolerance) {
+  const auto hole = [](const std::string& tolerance) {
+    return judged(plate() +
+                  "[[feature]]\nname = \"it\"\nkind = \"hole\"\nhow = \"bored\"\nat.x = \"30\"\nat.y = "
+                  "\"30\"\ndiameter "
+                  "= { size = \"20\", tol = \"" +
+                  tolerance + "\", duty = \"fits\", with = \"caliper\" }\n");
+  };
+  EXPECT_EQ(hole("+0.020/-0.000").state("instrument proves diameter", "it"), State::kNo);
+  EXPECT_EQ(hole("+0.090/-0.000").state("instrument proves diameter", "it"), State::kClose);
+  auto wide = hole("+0.25/-0.00");
+  for (const auto& verdict : wide.ledger.verdicts())
+    EXPECT_NE(verdict.check, "instrument proves diameter");
+}
+
 // --- refused -----------------------------------------------------------------------------------------------------
 TEST(MoreForms, AreRefusedWhereTheyCannotStand) {
   EXPECT_THAT(
