@@ -50,6 +50,7 @@ void add_tool_size_checks(const Shared& subject, Stages& stages);
 void add_reach_checks(const Shared& subject, Stages& stages);
 void add_share_out_checks(const Shared& subject, Stages& stages);
 void add_measuring_checks(const Shared& subject, Stages& stages);
+void add_thread_size_checks(const Shared& subject, Stages& stages);
 void add_split_checks(const Shared& subject, Stages& stages);
 void add_bush_checks(const Shared& subject, Stages& stages);
 

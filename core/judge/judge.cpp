@@ -31,6 +31,7 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_share_out_checks(subject, all);
   add_bush_checks(subject, all);
   add_split_checks(subject, all);
+  add_thread_size_checks(subject, all);
   add_measuring_checks(subject, all);
   add_bite_checks(subject, all);
   add_fit_checks(subject, all);

@@ -3,6 +3,7 @@
 //
 //   bite.cpp        whether a feature cuts metal at all
 //   measuring.cpp   whether the instrument named for a size can prove it
+//   thread_size.cpp what is turned for an outside thread, against its limits
 //   split.cpp       a split leaves metal on both sides
 //   bush.cpp        a bush in its hole: whether it stays there
 //   fit.cpp         a hole against the mate as measured: tight end, loose end, and at the aim with these instruments

@@ -299,6 +299,21 @@ TEST(Bushes, AreAPieceOfTheirOwn) {
   EXPECT_NEAR(metal.volume_mm3, kPi / 4.0 * (20.03 * 20.03 - 14.0 * 14.0) * 20.0, metal.error_mm3);
 }
 
+// --- threads -----------------------------------------------------------------------------------------------------
+// M24x3-6g: major 23.577 to 23.952 mm (ISO 965-2:1998, table 2; from memory).
+TEST(Threads, WhatIsTurnedForThemLiesInTheirLimits) {
+  const auto thread = [](const std::string& diameter) {
+    return judged(bar() +
+                  form("thread", "side = \"left end\"\nthread = \"M24x3\"\nlength = \"25\"\ndiameter = \"" +
+                                     diameter + "\""));
+  };
+  auto inside = thread("23.9 +0.05/-0.30");
+  EXPECT_EQ(inside.state("thread goes into its nut", "it"), State::kOk);
+  EXPECT_EQ(inside.state("thread is full enough", "it"), State::kOk);
+  EXPECT_EQ(thread("23.9 +0.06/-0.30").state("thread goes into its nut", "it"), State::kNo);
+  EXPECT_EQ(thread("23.9 +0.05/-0.33").state("thread is full enough", "it"), State::kNo);
+}
+
 // --- measuring ---------------------------------------------------------------------------------------------------
 // The caliper is good to 0.001 in either way, taken as rectangular, and reads in steps of 0.001 in; its one reading is not
 // known by U = k sqrt(0.001^2/3 + ...) in: between 0.0010 and 0.0015. A tolerance of 0.010 leaves plenty, one of 0.001 nothing.
