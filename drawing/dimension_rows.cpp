@@ -79,8 +79,9 @@ std::vector<RowPlace> rows_of(const std::vector<RowSpan>& spans) {
   for (const std::size_t i : order) {
     const RowSpan& span = spans[i];
     places[i].text_middle = text_place(span, ends);
-    const Extent all{std::min(span.from, places[i].text_middle - span.text_mm / 2.0),
-                     std::max(span.to, places[i].text_middle + span.text_mm / 2.0)};
+    const double arrows = span.to - span.from < kArrows_mm ? kArrows_mm : 0.0;  // they come from outside
+    const Extent all{std::min(span.from - arrows, places[i].text_middle - span.text_mm / 2.0),
+                     std::max(span.to + arrows, places[i].text_middle + span.text_mm / 2.0)};
     const auto meets = [&](const Extent& e) {
       return e.from < all.to + kApart_mm && all.from < e.to + kApart_mm;
     };

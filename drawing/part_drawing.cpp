@@ -289,7 +289,7 @@ std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom
   constexpr std::size_t kMostSheets = 4;
   constexpr std::size_t kMostOnOne = 40;  // lengths and notes
   const Marks& marks = content.marks;
-  constexpr double kMayShrink = 0.6;
+  constexpr double kMayShrink = 0.5;
   const double wanted = kMayShrink * scale_without_words(content.views, content.projection, room, ruler);
   const std::size_t first =
       std::min(kMostSheets, (marks.lengths.size() + marks.notes.size()) / kMostOnOne + 1);

@@ -34,7 +34,7 @@ struct PartDrawing {
   std::vector<NoteMark> below;  // notes that found no place: to be printed as a list
 };
 
-// As many sheets as it takes for the views not to shrink below 0.6 of the size they have without words, each with the same
+// As many sheets as it takes for the views not to shrink below half of the size they have without words, each with the same
 // views and a share of the lengths and notes; four at most. The largest usual scale at which a sheet fits. Lines
 // for visible edges, hidden edges and centres as in ISO 128-2. No words overlap others or lie on a line; a length stands
 // outside the view that shows it; what fits or locates is framed. Deterministic.

@@ -148,7 +148,8 @@ inline sheets::FirstSheet first_sheet() {
 }
 
 inline sheets::Packet invented_packet() {
-  return {"Cider press, idler bracket", "C", first_sheet(), {bore_drill_and_tap(), mill_the_step()}};
+  return {"Cider press, idler bracket",           "C", first_sheet(), std::nullopt, "",
+          {bore_drill_and_tap(), mill_the_step()}};
 }
 
 }  // namespace sparewright::tests
