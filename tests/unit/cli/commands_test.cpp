@@ -91,6 +91,35 @@ TEST_F(Commands, EveryFormBecomesASolid) {
   }
 }
 
+TEST_F(Commands, TheDrawingIsWrittenInThreeKinds) {
+  EXPECT_EQ(run("drawing bracket.job.toml -o bracket.svg").status, 0);
+  EXPECT_THAT(read("bracket.svg"), StartsWith("<?xml"));
+  ASSERT_EQ(std::system(("python3 -c 'import sys, xml.dom.minidom as m; m.parse(sys.argv[1])' '" +
+                         at("bracket.svg").string() + "'")
+                            .c_str()),
+            0);
+  EXPECT_EQ(run("drawing bracket.job.toml -o bracket.png").status, 0);
+  EXPECT_THAT(read("bracket.png"), StartsWith("\x89PNG"));
+  EXPECT_EQ(run("drawing bracket.job.toml -o bracket.json").status, 0);
+  EXPECT_THAT(read("bracket.json"), HasSubstr("\"text\":\"1.194\""));
+  EXPECT_THAT(run("drawing bracket.job.toml -o bracket.doc").err, HasSubstr(".svg, .png or .json"));
+  EXPECT_THAT(run("drawing bracket.job.toml --sheet 2").err, HasSubstr("accepted: 1 to 1"));
+}
+
+TEST_F(Commands, OneSetupsSheetCanBePrintedAlone) {
+  EXPECT_EQ(run("sheets bracket.job.toml --only 20 -o one.pdf").status, 0);
+  ASSERT_EQ(
+      std::system(
+          ("pdftotext -layout '" + at("one.pdf").string() + "' '" + at("one.txt").string() + "'").c_str()),
+      0);
+  const std::string text = read("one.txt");
+  EXPECT_THAT(text, HasSubstr("SHEET 3 of 3"));
+  EXPECT_THAT(text, testing::Not(HasSubstr("SHEET 1 of 3")));
+  const Ran other = run("sheets bracket.job.toml --only 30");
+  EXPECT_EQ(other.status, 2);
+  EXPECT_THAT(other.err, HasSubstr("accepted: 20"));
+}
+
 TEST_F(Commands, PiecesAreFilesOfTheirOwn) {
   const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
   for (const char* text : {"shift_lever.job.toml", "forms.shop.toml"})
@@ -106,7 +135,7 @@ TEST_F(Commands, PiecesAreFilesOfTheirOwn) {
 }
 
 TEST_F(Commands, SheetsAndSolidAreTheSameBytesEveryTime) {
-  for (const char* command : {"sheets", "solid"}) {
+  for (const char* command : {"sheets", "solid", "drawing"}) {
     const Ran first = run(std::string(command) + " bracket.job.toml -o -");
     const Ran second = run(std::string(command) + " bracket.job.toml -o -");
     EXPECT_EQ(first.status, 0);
