@@ -3,6 +3,7 @@
 // Times are printed to be read; only the ratio decides the exit status.
 #include <algorithm>
 #include <chrono>
+#include <cmath>
 #include <cstdio>
 #include <limits>
 #include <stdexcept>
@@ -16,7 +17,7 @@
 #include "core/base/messages.hpp"
 #include "core/shape/cutters.hpp"
 #include "core/shape/material.hpp"
-#include "core/shape/thinnest_wall.hpp"
+#include "core/shape/near_cuts.hpp"
 #include "solid/kernel_shape.hpp"
 
 namespace {
@@ -60,6 +61,8 @@ Recipe plate() {
         shape::countersink("sink", top(x, 88.0), down, dia(14.0), quantity::Angle::of(90.0, unit::degree)));
     all.push_back(shape::flat_bottomed_hole("dowel", top(x, 74.0), down, dia(6.0), mm(10.0)));
   }
+  for (std::size_t i = 0; i < all.size(); ++i)
+    all[i].feature += fmt::format(" {}", i + 1);  // each a feature of its own
   const auto made = Recipe::make({"plate", shape::Box{{}, {160.0, 100.0, 30.0}}}, all);
   if (!made) throw std::runtime_error(base::report(made.error()));
   if (made->cuts().size() != kFeatures) throw std::runtime_error("the plate has lost a feature");
@@ -73,13 +76,28 @@ double seconds_of(const Work& work) {
   return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
 }
 
-// The report: the least wall beside each feature, to another one or to a face of the blank.
+bool is_wall(const shape::Wall& wall) {
+  return wall.kind == shape::WallKind::kMetal || wall.kind == shape::WallKind::kTangent;
+}
+
+// The report: the least wall beside each feature, to another one or to a face of the blank, asked as the checks ask it.
 std::vector<double> by_walls(const Recipe& recipe) {
-  std::vector<double> least_mm;
+  const shape::NearCuts near(recipe.work());
+  std::vector<double> all_mm;
   for (std::size_t i = 0; i < recipe.cuts().size(); ++i) {
-    if (const auto thinnest = thinnest_wall(recipe.work(), i)) least_mm.push_back(thinnest->wall.least_mm);
+    double least_mm = std::numeric_limits<double>::infinity();
+    const auto take = [&](const shape::Wall& wall) {
+      if (is_wall(wall)) least_mm = std::min(least_mm, wall.least_mm);
+    };
+    for (const auto& [other, gap_mm] : near.within(i, least_mm)) {
+      if (gap_mm >= least_mm) break;
+      take(near.wall_between(i, other, least_mm));
+    }
+    for (const shape::FaceWall& outside : near.walls_to_outside(i, least_mm))
+      take(outside.wall);
+    if (std::isfinite(least_mm)) all_mm.push_back(least_mm);
   }
-  return least_mm;
+  return all_mm;
 }
 
 // The least distance from each feature to another one: no faces of the blank, and nothing said about metal.

@@ -55,8 +55,11 @@ RayVolume measure(const Subject& subject, const RayField& field, Effort effort) 
   return {mean * field.area_mm2(), (error + kSliver_mm) * field.area_mm2(), kPatterns * rays};
 }
 
-// The one with the least error; not less than by how much it lies outside the others' errors.
-RayVolume best_of(const std::vector<RayVolume>& all) {
+// The one with the least error; not less than by how much it lies outside the others' errors. Where one field of rays met
+// metal, one that met none has passed it by (a sheet seen from its edge) and knows nothing of it.
+RayVolume best_of(std::vector<RayVolume> all) {
+  const auto met_nothing = [](const RayVolume& one) { return one.volume_mm3 <= 0.0; };
+  if (!std::all_of(all.begin(), all.end(), met_nothing)) std::erase_if(all, met_nothing);
   RayVolume best = *std::min_element(all.begin(), all.end(),
                                      [](const auto& a, const auto& b) { return a.error_mm3 < b.error_mm3; });
   best.rays = 0;
@@ -80,7 +83,7 @@ RayVolume metal_within(const Work& work, const Primitive& body, Effort effort) {
     all.push_back(measure(subject, field, effort));
     if (all.back().error_mm3 <= kNearEnough * all.back().volume_mm3) break;
   }
-  return best_of(all);
+  return best_of(std::move(all));
 }
 
 RayVolume metal_volume(const Work& work, Effort effort) {
