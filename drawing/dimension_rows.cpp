@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numeric>
 
 namespace sparewright::drawing {
@@ -50,7 +51,7 @@ double text_place(const RowSpan& span, const std::vector<double>& ends) {
     }
   }
   double best = std::max(above, ends.back() + half + kFree_mm);  // past everything
-  double best_cost = 1e300;
+  double best_cost = std::numeric_limits<double>::infinity();
   for (const double place : places) {
     if (!is_free(ends, place, span.text_mm - 1e-9)) continue;
     constexpr double kBeyond_mm = 30.0;  // as bad as so much way

@@ -19,7 +19,7 @@ constexpr double kArrow_mm = 2.2;
 constexpr double kSectionOver_mm = 2.2;  // the plane of a section past the view
 constexpr double kCentreOver_mm = 2.5;   // a centre line past its circle
 
-// ISO 5455, and between its 1:2, 1:5 and 1:10 those that drawing offices use (common practice).
+// ISO 5455 (from memory), and between its 1:2, 1:5 and 1:10 those that drawing offices use (common practice).
 struct Scale {
   double factor = 1.0;
   const char* says = "1:1";
@@ -312,7 +312,7 @@ std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom
   return best;
 }
 
-// A frustum, small end to the left, and its view from there: on the left in third angle, on the right in first (ISO 5456-2).
+// A frustum, small end to the left, and its view from there: on the left in third angle, on the right in first (ISO 5456-2, from memory).
 double add_symbol(DisplayList& list, Projection projection, Point at, double high_mm) {
   const double large = high_mm / 2.0;
   const double small = high_mm / 4.0;

@@ -11,7 +11,7 @@
 
 namespace sparewright::drawing {
 
-// ISO 128-3 and ASME Y14.3 know both; the symbol beside the scale says which (ISO 5456-2).
+// ISO 128-3 and ASME Y14.3 know both; the symbol beside the scale says which (ISO 5456-2; all named from memory).
 enum class Projection { kThirdAngle, kFirstAngle };
 
 // What is drawn.
@@ -36,7 +36,7 @@ struct PartDrawing {
 
 // As many sheets as it takes for the views not to shrink below half of the size they have without words, each with the same
 // views and a share of the lengths and notes; four at most. The largest usual scale at which a sheet fits. Lines
-// for visible edges, hidden edges and centres as in ISO 128-2. No words overlap others or lie on a line; a length stands
+// for visible edges, hidden edges and centres as in ISO 128-2 (from memory). No words overlap others or lie on a line; a length stands
 // outside the view that shows it; what fits or locates is framed. Deterministic.
 [[nodiscard]] std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom& room,
                                                  const Ruler& ruler);

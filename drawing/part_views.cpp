@@ -30,20 +30,22 @@ Face shown_from(const part::Feature& feature) {
   return formed.side;
 }
 
-bool anything_along(const part::Part& part, Axis axis);
-
-// A bar that is turned all over is round, as its notes say; what is not, shows it at its end.
-bool wants_end(const part::Part& part) {
-  const part::BlankShape shape = part.blank.shape;
-  const bool is_round = shape == part::BlankShape::kRoundBar || shape == part::BlankShape::kTube;
-  const bool is_flat_sided = part::is_bar(shape) && !is_round;
-  return is_flat_sided || anything_along(part, Axis::kX) || (is_round && anything_along(part, Axis::kZ)) ||
-         (is_round && anything_along(part, Axis::kY) && part.features.size() > 1);
-}
-
 bool anything_along(const part::Part& part, Axis axis) {
   return std::any_of(part.features.begin(), part.features.end(), [&](const part::Feature& feature) {
     return part::axis_of(shown_from(feature)) == axis;
+  });
+}
+
+// A round bar that is turned all over is round, as its notes say; what else is cut shows at its end.
+bool wants_end(const part::Part& part) {
+  const bool is_round =
+      part.blank.shape == part::BlankShape::kRoundBar || part.blank.shape == part::BlankShape::kTube;
+  if (!is_round) return part::is_bar(part.blank.shape) || anything_along(part, Axis::kX);
+  return std::any_of(part.features.begin(), part.features.end(), [](const part::Feature& feature) {
+    const auto* formed = std::get_if<part::Formed>(&feature.shape);
+    const bool is_rim = formed != nullptr && part::row_of(formed->form).edge && !formed->edge;
+    return formed == nullptr || formed->form == part::Form::kEccentric ||
+           !(part::row_of(formed->form).round_work || is_rim);
   });
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 
 #include "core/shape/cutters.hpp"
@@ -120,8 +121,8 @@ std::optional<double> section_wanted(const part::Part& part, const ledger::Snaps
 
 std::vector<ViewLine> hatched(const std::vector<ViewLine>& outline, double apart_mm) {
   if (outline.empty()) return {};
-  double low = 1e300;
-  double high = -1e300;
+  double low = std::numeric_limits<double>::infinity();
+  double high = -std::numeric_limits<double>::infinity();
   for (const ViewLine& piece : outline) {
     for (const FlatPoint& p : {piece.from, piece.to}) {
       low = std::min(low, p.u - p.v);

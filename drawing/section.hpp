@@ -13,8 +13,8 @@ namespace sparewright::drawing {
 // Gives the edges of the solid of a recipe (solid/edges.hpp); fails as the kernel does.
 using EdgesOf = std::function<base::Result<std::vector<solid::Edge>>(const shape::Recipe&)>;
 
-// Where the front view is better as a section: the y of the plane. That is where a hole with steps, a groove or a key in it
-// stands square to the top, and nothing on the front or the back would be lost. Of several the one with most to show.
+// Where the front view is better as a section: the y of the plane. That is where a hole square to the top has steps, or a
+// recess or an oil groove in it, and nothing on the front or the back would be lost. Of several the one with most to show.
 [[nodiscard]] std::optional<double> section_wanted(const part::Part& part, const ledger::Snapshot& figures);
 
 // The front view of what stands behind the plane, seen lines only. hatched: lines of part-mm over the metal the plane cuts,

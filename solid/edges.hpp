@@ -24,7 +24,7 @@ struct EdgeArc {
   double sweep_rad = 0.0;
 };
 
-// Any other curve, by points on it no further apart than kPathChord_mm and straight between them to kPathSag_mm.
+// Any other curve, by points on it; straight lines between them are off it by no more than kPathSag_mm.
 struct EdgePath {
   std::vector<shape::Point> points;
 };

@@ -19,6 +19,7 @@ using quantity::Kind;
 // Common practice in metal: one and a half diameters and nothing is thought of it; under one, the edge bulges or tears.
 constexpr double kEasy = 1.5;
 constexpr double kLeast = 1.0;
+constexpr double kRim = 0.5;  // the hole's own: a pin is never refused for its edge, only for none
 constexpr const char* kSource =
     "common practice: 1-1/2 diameters from middle to edge, 1 diameter at the least; the load is not known "
     "here";
@@ -82,7 +83,7 @@ void judge_distance(Pen& pen, const Subject& subject, const part::Feature& featu
   const Figure& way = limit(pen, "to edge", edge.to_middle_mm, Origin::kStandard,
                             fmt::format("by rays from its middle to {}, at nominal size", edge.of));
   const bool is_easy = edge.to_middle_mm >= kEasy * diameter.value;
-  const double asked = is_easy ? kEasy : takes_a_screw(hole) ? kLeast : 0.5;
+  const double asked = is_easy ? kEasy : takes_a_screw(hole) ? kLeast : kRim;
   const Figure& least = pen.work(
       "least to edge", Kind::kLength, fmt::format("{} diameters", asked),
       [asked](auto d) { return asked * d; }, diameter);

@@ -2,12 +2,10 @@
 #include <array>
 #include <cmath>
 #include <numbers>
-#include <span>
 
 #include "core/part/form_sizes.hpp"
 
 namespace sparewright::part {
-
 namespace {
 
 using shape::Cutter;
@@ -15,7 +13,6 @@ using shape::FlatPoint;
 using shape::Frame;
 using shape::kOverrun_mm;
 using shape::Open;
-using shape::Point;
 using shape::Vector;
 
 // The corner of a section, taken off straight or round: u and v lead away from the edge into the metal.

@@ -23,7 +23,7 @@ constexpr std::array kPocketSizes{
 constexpr std::array kKeyseatSizes{
     FormSize{"length", Kind::kLength, kGrows, true, "over its round ends"},
     FormSize{"width", Kind::kLength, kGrows, true, "the key's"},
-    FormSize{"depth", Kind::kLength, kGrows, true, "from the crest of the bar"}};
+    FormSize{"depth", Kind::kLength, kGrows, true, "from the crest of what is turned there"}};
 constexpr std::array kEdgeSizes{
     FormSize{"size", Kind::kLength, kGrows, true, "from the edge along both sides"},
     FormSize{"diameter", Kind::kDiameter, CutMakesIt::kNeither, false,
@@ -67,7 +67,8 @@ constexpr std::array kOilGrooveSizes{
              "from where the hole starts to its near end; open there where left out"},
     FormSize{"length", Kind::kLength, kGrows, false, "along the hole; right through where left out"}};
 constexpr std::array kDimpleSizes{
-    FormSize{"depth", Kind::kLength, kGrows, true, "of its point, from its side or the crest of the bar"},
+    FormSize{"depth", Kind::kLength, kGrows, true,
+             "of its point, from its side or the crest of what is turned there"},
     FormSize{"angle", Kind::kAngle, CutMakesIt::kNeither, true, "included: the screw's point, the drill's"}};
 constexpr std::array kTaperPinHoleSizes{
     FormSize{"diameter", Kind::kDiameter, kGrows, true, "of the large end, on its side"},

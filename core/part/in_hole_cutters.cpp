@@ -4,15 +4,12 @@
 #include "core/part/form_sizes.hpp"
 
 namespace sparewright::part {
-
 namespace {
 
 using shape::Cutter;
-using shape::FlatPoint;
 using shape::Frame;
 using shape::kOverrun_mm;
 using shape::Open;
-using shape::Point;
 using shape::Vector;
 
 // Local z leads along the hole into the metal, from the blank's side it starts on; local x towards this feature's side.

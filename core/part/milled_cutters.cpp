@@ -1,13 +1,10 @@
 // Slots, pockets, keyseats, dovetails, seats and splits: cut from a side of the work.
 #include <array>
 #include <cmath>
-#include <numbers>
-#include <span>
 
 #include "core/part/form_sizes.hpp"
 
 namespace sparewright::part {
-
 namespace {
 
 using shape::Cutter;

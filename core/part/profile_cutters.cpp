@@ -1,6 +1,7 @@
 // A profile milled out of the work, or the work milled round it.
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <fmt/format.h>
 
@@ -95,7 +96,7 @@ Contour backwards_between(const Contour& contour, const FlatPoint& from, const F
   };
   const auto on = [&](const FlatPoint& p) {  // the edge that starts at it or that it lies on
     std::size_t best = 0;
-    double least = 1e300;
+    double least = std::numeric_limits<double>::infinity();
     for (std::size_t i = 0; i < contour.size(); ++i) {
       const shape::ContourEdge e = shape::edge(contour, i);
       const FlatPoint near = e.nearest(p);

@@ -7,16 +7,12 @@
 #include "core/part/form_sizes.hpp"
 
 namespace sparewright::part {
-
 namespace {
 
 using shape::Cutter;
-using shape::FlatPoint;
 using shape::Frame;
 using shape::kOverrun_mm;
 using shape::Open;
-using shape::Point;
-using shape::Vector;
 
 constexpr double kCentre_rad = std::numbers::pi / 3.0;  // 60 degrees included: common practice
 

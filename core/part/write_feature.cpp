@@ -36,38 +36,51 @@ bool lies_over(Pen& pen, const Flat& flat, const std::string& flat_name, const H
   return flat.region->towards_greater ? place.value > wall.value : place.value < wall.value;
 }
 
-// Along the bar, what a turned form reaches over.
-bool is_turned_at(Pen& pen, const Feature& feature, const Formed& formed, double x_mm) {
+// The diameter that a turned form leaves at a place along the bar; none where it does not reach so far.
+const Figure* turned_to(Pen& pen, const Feature& feature, const Formed& formed, const Figure& along_bar) {
+  const std::string path = feature_path(feature.name);
   const auto size = [&](std::string_view local) -> double {
-    return formed.sizes.contains(local)
-               ? pen.need(fmt::format("{}/{}", feature_path(feature.name), local)).value
-               : 0.0;
+    return formed.sizes.contains(local) ? pen.need(fmt::format("{}/{}", path, local)).value : 0.0;
   };
   const double way = at_greater_end(formed.side) ? -1.0 : 1.0;
-  const double end = pen.need(feature_path(feature.name) + "/starts at").value;
-  const double in = way * (x_mm - end);  // from its end into the bar
-  return in >= size("from end") && in <= size("from end") + size("length") + size("width");
+  const Figure& end = pen.need(path + "/starts at");
+  const double in = way * (along_bar.value - end.value);  // from its end into the bar
+  const double from = size("from end");
+  if (in < from || in > from + size("length") + size("width")) return nullptr;
+  if (formed.form != Form::kTaper) return &pen.need(path + "/diameter");
+  return &pen.work(
+      "diameter of " + feature.name, Kind::kDiameter,
+      "the taper's small end and its part of the way to the large one",
+      [way](auto small, auto large, auto length, auto start, auto x) {
+        return small + (large - small) * (way * (x - start)) / length;
+      },
+      pen.need(path + "/small diameter"), pen.need(path + "/large diameter"), pen.need(path + "/length"), end,
+      along_bar);
+}
+
+bool is_turned(Form form) {
+  return form == Form::kTurned || form == Form::kThread || form == Form::kKnurl || form == Form::kGroove ||
+         form == Form::kTaper;
 }
 
 // On a bar a side is what has been turned there: the least diameter over the place. None where nothing is turned.
-const Figure* turned_under(Pen& pen, const Part& part, Face side, const Figure& along_bar) {
-  if (!is_bar(part.blank.shape) || axis_of(side) == Axis::kX || !along_bar.known()) return nullptr;
+const Figure* turned_under(Pen& pen, const Part& part, Face side) {
+  if (!is_bar(part.blank.shape) || axis_of(side) == Axis::kX) return nullptr;
+  const Figure& along_bar = pen.ask(fmt::format("{}/at x", pen.stage()));
+  if (!along_bar.known()) return nullptr;
   const Figure* least = nullptr;
   for (const Feature& feature : part.features) {
     const auto* formed = std::get_if<Formed>(&feature.shape);
-    const bool turns = formed != nullptr && (formed->form == Form::kTurned || formed->form == Form::kThread ||
-                                             formed->form == Form::kKnurl || formed->form == Form::kGroove);
-    if (!turns || !is_turned_at(pen, feature, *formed, along_bar.value)) continue;
-    const Figure& diameter = pen.need(feature_path(feature.name) + "/diameter");
-    if (least == nullptr || diameter.value < least->value) least = &diameter;
+    if (formed == nullptr || !is_turned(formed->form)) continue;
+    const Figure* diameter = turned_to(pen, feature, *formed, along_bar);
+    if (diameter != nullptr && (least == nullptr || diameter->value < least->value)) least = diameter;
   }
   return least;
 }
 
 // The surface a feature starts from: the side, or what has been turned there if that lies deeper.
 void write_starts_at(Pen& pen, const Part& part, Face side, const Figure& surface) {
-  const Figure& along_bar = pen.ask(fmt::format("{}/at x", pen.stage()));
-  const Figure* diameter = turned_under(pen, part, side, along_bar);
+  const Figure* diameter = turned_under(pen, part, side);
   const double way = at_greater_end(side) ? 1.0 : -1.0;
   if (diameter != nullptr) {
     const Figure& low = pen.need(blank_side_path(face_at(axis_of(side), false)));

@@ -82,7 +82,6 @@ TEST(View, ABlindHoleShowsItsFloor) {
   EXPECT_NEAR(length(front, Seen::kHidden, false), 8.0, 0.02);
 }
 
-// A hole half covered: a step over it, so that from the front its upper part is hidden and its mouth shows.
 TEST(View, AStepHidesWhatStandsBehindIt) {
   // Milled from the top, front 15 deep, 4 down: the back stands 10 high behind it.
   const Cutter step =

@@ -122,6 +122,13 @@ TEST(MoreForms, WhatIsCutIntoABarIsMeasuredFromWhatIsTurnedThere) {
   EXPECT_NEAR(start("underside", "80"), 5.0, 1e-9);
   EXPECT_NEAR(start("front", "80"), 5.0, 1e-9);
   EXPECT_NEAR(start("top", "30"), 40.0, 1e-9) << "beyond the shoulder the bar is as it was";
+  // From 20 at the end to 40 in 40: at 30 from the end it is 35 across.
+  const std::string taper =
+      "[[feature]]\nname = \"cone\"\nkind = \"taper\"\nside = \"right end\"\nsmall_diameter = "
+      "\"20\"\nlarge_diameter = "
+      "\"40\"\nlength = \"40\"\n";
+  EXPECT_NEAR(judged(bar() + taper + keyseat("top", "70")).ledger.get("feature/it/starts at").value, 37.5,
+              1e-9);
   // 4 deep below the crest of the seat: the cutter's floor lies 11 above the middle, 9 below the blank's crest.
   const auto job = judged(bar() + seat + keyseat("top", "80")).ledger.value<shape::Recipe>(part::kRecipe);
   ASSERT_TRUE(job);
@@ -300,7 +307,8 @@ TEST(Bushes, AreAPieceOfTheirOwn) {
 }
 
 // --- threads -----------------------------------------------------------------------------------------------------
-// M24x3-6g: major 23.577 to 23.952 mm (ISO 965-2:1998, table 2; from memory).
+// M24x3-6g: the allowance of g at a pitch of 3 is 0.048, the tolerance of the major diameter in grade 6 is 0.375 (ISO 965-1,
+// from memory): 24 - 0.048 = 23.952 and 0.375 less, 23.577.
 TEST(Threads, WhatIsTurnedForThemLiesInTheirLimits) {
   const auto thread = [](const std::string& diameter) {
     return judged(bar() +
@@ -315,8 +323,9 @@ TEST(Threads, WhatIsTurnedForThemLiesInTheirLimits) {
 }
 
 // --- measuring ---------------------------------------------------------------------------------------------------
-// The caliper is good to 0.001 in either way, taken as rectangular, and reads in steps of 0.001 in; its one reading is not
-// known by U = k sqrt(0.001^2/3 + ...) in: between 0.0010 and 0.0015. A tolerance of 0.010 leaves plenty, one of 0.001 nothing.
+// The caliper is good to 0.001 in either way, reads in steps of 0.001, and its zero is left within half a step, each
+// rectangular: u = sqrt(0.001^2 + 0.0005^2 + 0.0005^2) / sqrt(3) = 0.000707 in, and 1.96 u = 0.00139 in = 0.0352 mm at each
+// limit. A tolerance of 0.070 mm leaves nothing, one of 0.071 something; from 4 times 0.0352, 0.1408, on nothing is said.
 TEST(Measuring, AnInstrumentHasToLeaveSomeOfTheTolerance) {
   const auto hole = [](const std::string& tolerance) {
     return judged(plate() +
@@ -325,9 +334,10 @@ TEST(Measuring, AnInstrumentHasToLeaveSomeOfTheTolerance) {
                   "= { size = \"20\", tol = \"" +
                   tolerance + "\", duty = \"fits\", with = \"caliper\" }\n");
   };
-  EXPECT_EQ(hole("+0.020/-0.000").state("instrument proves diameter", "it"), State::kNo);
-  EXPECT_EQ(hole("+0.090/-0.000").state("instrument proves diameter", "it"), State::kClose);
-  auto wide = hole("+0.25/-0.00");
+  EXPECT_EQ(hole("+0.070/-0.000").state("instrument proves diameter", "it"), State::kNo);
+  EXPECT_EQ(hole("+0.071/-0.000").state("instrument proves diameter", "it"), State::kClose);
+  EXPECT_EQ(hole("+0.140/-0.000").state("instrument proves diameter", "it"), State::kClose);
+  auto wide = hole("+0.142/-0.000");
   for (const auto& verdict : wide.ledger.verdicts())
     EXPECT_NE(verdict.check, "instrument proves diameter");
 }
