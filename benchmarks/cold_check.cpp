@@ -14,7 +14,11 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include "timing.hpp"
+
 namespace {
+
+using sparewright::benchmarks::median;
 
 constexpr double kTimesSlower = 3.0;
 
@@ -37,12 +41,6 @@ double timed(const std::vector<std::string>& command) {
   const double seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
   if (!WIFEXITED(ended) || WEXITSTATUS(ended) != 0) throw std::runtime_error(command.front() + " failed");
   return seconds;
-}
-
-double median(std::vector<double> values) {
-  std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2),
-                   values.end());
-  return values[values.size() / 2];
 }
 
 int run(const std::string& program, const std::string& job, const std::string& bare, bool smoke) {

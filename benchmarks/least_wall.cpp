@@ -19,9 +19,12 @@
 #include "core/shape/material.hpp"
 #include "core/shape/near_cuts.hpp"
 #include "solid/kernel_shape.hpp"
+#include "timing.hpp"
 
 namespace {
 
+using sparewright::benchmarks::median;
+using sparewright::benchmarks::seconds_of;
 using namespace sparewright;
 using quantity::Diameter;
 using quantity::Length;
@@ -69,13 +72,6 @@ Recipe plate() {
   return *made;
 }
 
-template <typename Work>
-double seconds_of(const Work& work) {
-  const auto begin = std::chrono::steady_clock::now();
-  work();
-  return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-}
-
 bool is_wall(const shape::Wall& wall) {
   return wall.kind == shape::WallKind::kMetal || wall.kind == shape::WallKind::kTangent;
 }
@@ -112,12 +108,6 @@ std::vector<double> by_the_kernel(const std::vector<TopoDS_Shape>& bodies) {
     }
   }
   return least_mm;
-}
-
-double median(std::vector<double> values) {
-  std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2),
-                   values.end());
-  return values[values.size() / 2];
 }
 
 // Along x and slantwise through the whole plate.

@@ -2,7 +2,6 @@
 // the same formulas, in one run.   numbers FILE SCRIPT [--smoke]
 // Times are printed to be read; only the ratio decides the exit status.
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
@@ -17,6 +16,7 @@
 #include "core/base/messages.hpp"
 #include "core/formula/expression.hpp"
 #include "core/ledger/ledger.hpp"
+#include "timing.hpp"
 
 namespace {
 
@@ -130,12 +130,9 @@ Timed time_ledger(const std::vector<Entry>& entries, int trials) {
   std::vector<double> seconds;
   Timed timed;
   for (int i = 0; i < trials; ++i) {
-    const auto begin = std::chrono::steady_clock::now();
-    timed.sum_of_u = trial(entries);
-    seconds.push_back(std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count());
+    seconds.push_back(benchmarks::seconds_of([&] { timed.sum_of_u = trial(entries); }));
   }
-  std::nth_element(seconds.begin(), seconds.begin() + trials / 2, seconds.end());
-  timed.seconds = seconds[static_cast<std::size_t>(trials / 2)];
+  timed.seconds = benchmarks::median(std::move(seconds));
   return timed;
 }
 

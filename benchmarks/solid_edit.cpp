@@ -17,9 +17,12 @@
 #include "core/shape/cutters.hpp"
 #include "solid/kernel_shape.hpp"
 #include "solid/shelf.hpp"
+#include "timing.hpp"
 
 namespace {
 
+using sparewright::benchmarks::median;
+using sparewright::benchmarks::seconds_of;
 using namespace sparewright;
 using quantity::Angle;
 using quantity::Diameter;
@@ -104,13 +107,6 @@ shape::Recipe edited(double diameter) {
   return recipe_of(cutters);
 }
 
-template <typename Work>
-double seconds_of(const Work& work) {
-  const auto begin = std::chrono::steady_clock::now();
-  work();
-  return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
-}
-
 double through_shelf(solid::Shelf& shelf, double diameter, double& volume_mm3) {
   return seconds_of([&] {
     const auto made = shelf.solid(edited(diameter)).get();
@@ -139,12 +135,6 @@ double by_the_kernel(double diameter, double& volume_mm3) {
   });
   volume_mm3 = solid::kernel_volume_mm3(result);
   return seconds;
-}
-
-double median(std::vector<double> values) {
-  std::nth_element(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2),
-                   values.end());
-  return values[values.size() / 2];
 }
 
 struct Times {

@@ -133,7 +133,7 @@ class Check:
         return room, room
 
     def quoted(self, header, path, guest, room, through=""):
-        if guest == "tests" and "/" not in header and (path.parent / header).is_file():
+        if guest in ("tests", "benchmarks") and "/" not in header and (path.parent / header).is_file():
             return None  # checked as a file of its own
         if guest == "tests" and header in self.support:
             return self.through_support(header, room)

@@ -1,0 +1,25 @@
+// What the benchmarks share: how long something takes, and the middle of many such times.
+#pragma once
+
+#include <algorithm>
+#include <chrono>
+#include <cstddef>
+#include <vector>
+
+namespace sparewright::benchmarks {
+
+template <typename Work>
+[[nodiscard]] double seconds_of(const Work& work) {
+  const auto begin = std::chrono::steady_clock::now();
+  work();
+  return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+}
+
+// Precondition: there is one. Of an even number the upper one of the two in the middle.
+[[nodiscard]] inline double median(std::vector<double> values) {
+  const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+  std::nth_element(values.begin(), middle, values.end());
+  return *middle;
+}
+
+}  // namespace sparewright::benchmarks
