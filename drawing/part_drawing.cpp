@@ -313,7 +313,7 @@ std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom
 }
 
 // A frustum, small end to the left, and its view from there: on the left in third angle, on the right in first (ISO 5456-2, from memory).
-double add_symbol(DisplayList& list, Projection projection, Point at, double high_mm) {
+void add_symbol(DisplayList& list, Projection projection, Point at, double high_mm) {
   const double large = high_mm / 2.0;
   const double small = high_mm / 4.0;
   const double gap = high_mm / 2.0;
@@ -328,7 +328,6 @@ double add_symbol(DisplayList& list, Projection projection, Point at, double hig
   list.emplace_back(Line{{left + length, y - large}, {left + length, y + large}, Weight::kThin});
   list.emplace_back(Line{{left, y - small}, {left + length, y - large}, Weight::kThin});
   list.emplace_back(Line{{left, y + small}, {left + length, y + large}, Weight::kThin});
-  return 2.0 * large + gap + length;
 }
 
 }  // namespace sparewright::drawing

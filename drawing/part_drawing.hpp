@@ -41,7 +41,10 @@ struct PartDrawing {
 [[nodiscard]] std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom& room,
                                                  const Ruler& ruler);
 
-// The symbol of the projection, high as a capital, its left end at `at` in the middle of its height. Returns its width.
-double add_symbol(DisplayList& list, Projection projection, Point at, double high_mm);
+// The symbol of the projection, its left end at `at` in the middle of its height.
+void add_symbol(DisplayList& list, Projection projection, Point at, double high_mm);
+[[nodiscard]] constexpr double symbol_width_mm(double high_mm) {
+  return 2.5 * high_mm;
+}
 
 }  // namespace sparewright::drawing

@@ -207,9 +207,9 @@ class Marking {
     if (alike > 1) title = title.substr(0, title.find_last_of(' '));
     note.lines.push_back(fmt::format("{}:", title));
     if (!hole.thread.empty()) note.lines.push_back(count + hole.thread);
-    note.lines.push_back(fmt::format("{}{}dia {} {}", hole.thread.empty() ? count : "", made(hole),
+    note.lines.push_back(fmt::format("{}{}dia {}{}", hole.thread.empty() ? count : "", made(hole),
                                      size("diameter", hole.diameter),
-                                     hole.depth ? size("depth", *hole.depth) + " deep" : "through"));
+                                     hole.depth ? ", " + size("depth", *hole.depth) + " deep" : " through"));
     if (hole.counterbore)
       note.lines.push_back(fmt::format("{} dia {} x {} deep",
                                        hole.make == part::HoleMake::kSpotfaced ? "spotface" : "counterbore",

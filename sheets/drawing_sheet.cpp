@@ -21,8 +21,8 @@ Block scale_line(const Setting& setting, const Packet& packet, const drawing::Pa
   if (packet.drawing->views.section_y_mm) words += "   front: section along the chain line with arrows";
   Block block = setting.line(words, setting.type.body);
   const double height = setting.type.body.cap_mm * 1.4;
-  const double symbol_mm = 3.0 * height;
-  drawing::add_symbol(block.list, projection, {width_mm - symbol_mm, block.height_mm / 2.0}, height);
+  drawing::add_symbol(block.list, projection,
+                      {width_mm - drawing::symbol_width_mm(height), block.height_mm / 2.0}, height);
   return block;
 }
 
