@@ -1,14 +1,18 @@
 #include "app/packet.hpp"
 
 #include <algorithm>
-#include <map>
+#include <iterator>
+#include <limits>
 #include <set>
+#include <span>
 
 #include <fmt/format.h>
 
 #include "app/printing.hpp"
 #include "core/base/messages.hpp"
+#include "core/route/lists.hpp"
 #include "core/route/printing.hpp"
+#include "core/route/stock.hpp"
 
 namespace sparewright::app {
 namespace {
@@ -25,29 +29,6 @@ class Listed {
   std::set<std::string> seen_;
   std::vector<std::string> entries_;
 };
-
-std::string blank_words(const part::Blank& blank, const route::Printing& print) {
-  const auto typed = [](const part::BlankSize& size) { return size.nominal.typed; };
-  std::string words;
-  if (part::is_bar(blank.shape)) {
-    const bool is_round =
-        blank.shape == part::BlankShape::kRoundBar || blank.shape == part::BlankShape::kTube;
-    words = fmt::format("{} {}{}{}, {} long", part::name_of(blank.shape), typed(blank.sizes[1]),
-                        is_round ? " dia" : " across",
-                        blank.bore ? fmt::format(", bore {}", blank.bore->nominal.typed) : std::string(),
-                        typed(blank.sizes[0]));
-  } else {
-    words = fmt::format("{} {} x {} x {}", part::name_of(blank.shape), typed(blank.sizes[2]),
-                        typed(blank.sizes[1]), typed(blank.sizes[0]));
-  }
-  std::string found;
-  for (const std::size_t axis : {std::size_t{2}, std::size_t{1}, std::size_t{0}}) {
-    if (part::is_bar(blank.shape) && axis == 2) continue;
-    if (!blank.sizes.at(axis).found) continue;
-    found += (found.empty() ? "" : " x ") + print.plain(blank.sizes.at(axis).found->base);
-  }
-  return found.empty() ? words : fmt::format("{}, found {}", words, found);
-}
 
 std::string hand_words(const job::Job& job) {
   std::string words = job.subject.hand.empty() ? "not said" : job.subject.hand;
@@ -94,12 +75,56 @@ std::vector<sheets::Mate> mates_of(const job::Job& job, const ledger::Snapshot& 
   return mates;
 }
 
+// Of one check those that are OK, as one line of the sheet.
+struct AllOk {
+  sheets::Check check;  // of the one that has the least to spare
+  double margin = std::numeric_limits<double>::infinity();
+  Listed subjects;
+};
+
+constexpr std::size_t kMostSubjects = 4;  // named on one line
+
+std::string subjects_words(const std::vector<std::string>& subjects) {
+  const bool too_many = subjects.size() > kMostSubjects;
+  const std::size_t named = too_many ? kMostSubjects - 1 : subjects.size();
+  std::string words;
+  for (std::size_t i = 0; i < named; ++i)
+    words += (words.empty() ? "" : ", ") + subjects[i];
+  return too_many ? fmt::format("{} and {} more", words, subjects.size() - named) : words;
+}
+
+void add_ok(std::vector<AllOk>& all, sheets::Check check, double margin) {
+  auto same = std::find_if(all.begin(), all.end(),
+                           [&](const AllOk& other) { return other.check.check == check.check; });
+  if (same == all.end()) {
+    all.push_back({check, margin, {}});
+    same = std::prev(all.end());
+    same->check.count = 0;
+  }
+  same->subjects.add(check.subject);
+  ++same->check.count;
+  if (margin >= same->margin) return;
+  same->margin = margin;
+  same->check.margin = std::move(check.margin);
+  same->check.reason = std::move(check.reason);
+}
+
 std::vector<sheets::Check> checks_of(const ledger::Snapshot& figures, quantity::UnitSystem system) {
   std::vector<sheets::Check> checks;
+  std::vector<AllOk> all_ok;
   for (const ledger::Verdict& verdict : figures.verdicts()) {
     const VerdictRow row = row_of(verdict, figures, system);
-    checks.push_back(
-        {verdict.check, verdict.subject, verdict.state, row.margin_shown, verdict.reason, verdict.todo});
+    sheets::Check check{verdict.check,    verdict.subject, verdict.state,
+                        row.margin_shown, verdict.reason,  verdict.todo};
+    if (verdict.state == ledger::State::kOk) {
+      add_ok(all_ok, std::move(check), row.margin.value_or(std::numeric_limits<double>::infinity()));
+    } else {
+      checks.push_back(std::move(check));
+    }
+  }
+  for (AllOk& ok : all_ok) {
+    ok.check.subject = subjects_words(ok.subjects.entries());
+    checks.push_back(std::move(ok.check));
   }
   return checks;
 }
@@ -123,7 +148,7 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
   first.material = job.material_assumed.empty()
                        ? part.blank.material
                        : fmt::format("{} ({})", part.blank.material, job.material_assumed);
-  first.blank = blank_words(part.blank, print);
+  first.blank = route::blank_words(part.blank, print);
   first.sizes_in = job.system == quantity::UnitSystem::kInch ? "inches" : "millimetres";
   first.mates = mates_of(job, figures);
   first.checks = checks_of(figures, job.system);
@@ -139,33 +164,20 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
     for (const std::string& caution : setup.cautions)
       cautions.add(caution);
   }
-  Listed hardware;
-  std::map<std::string, int> screws;
-  for (const part::Feature& feature : part.features) {
-    const auto* hole = std::get_if<part::Hole>(&feature.shape);
-    if (hole != nullptr && hole->screw) ++screws[hole->screw->designation];
-  }
-  for (const auto& [designation, count] : screws)
-    hardware.add(fmt::format("{} x {}, length not worked out", count, designation));
-  Listed tools;
-  for (const route::Setup& setup : job.subject.route.plan.setups) {
-    tools.add(setup.holding.vise.name + ", parallels " + setup.holding.parallels.typed);
-    tools.add(setup.x.edge_finder.name);
-    for (const route::Work& work : setup.works) {
-      for (const shop::Tool& tool : work.tools)
-        tools.add(tool.name);
-    }
-  }
   first.sizes_that_matter = matters.entries();
   first.cautions = cautions.entries();
-  first.hardware = hardware.entries();
-  first.tools = tools.entries();
   return first;
 }
 
-}  // namespace
-
-namespace {
+// Those that have anything to say.
+std::vector<route::ListSheet> lists_of(ledger::Ledger& ledger, std::span<const std::string_view> names) {
+  std::vector<route::ListSheet> lists;
+  for (const std::string_view name : names) {
+    const auto sheet = ledger.value<route::ListSheet>(route::list_path(name));
+    if (sheet && !sheet->sections.empty()) lists.push_back(*sheet);
+  }
+  return lists;
+}
 
 void add_drawing(const job::Job& job, ledger::Ledger& ledger, const ledger::Snapshot& figures,
                  solid::Shelf& solids, sheets::Packet& packet) {
@@ -202,9 +214,11 @@ sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger, solid::She
     if (const auto sheet = ledger.value<route::SetupSheet>(route::sheet_path(setup))) {
       packet.setups.push_back(*sheet);
       packet.setups.back().stock = fmt::format("{}, {}", job.subject.route.part.blank.material,
-                                               blank_words(job.subject.route.part.blank, print));
+                                               route::blank_words(job.subject.route.part.blank, print));
     }
   }
+  packet.before = lists_of(ledger, route::kListsBefore);
+  packet.after = lists_of(ledger, route::kListsAfter);
   add_drawing(job, ledger, figures, solids, packet);
   packet.first = first_sheet(job, ledger, figures, packet.setups);
   return packet;

@@ -1,4 +1,4 @@
-// What the first sheet of a job says: what the part is, whether it will do, and what to lay out. Sizes are printed
+// What the first sheet of a job says: what the part is and whether it will do. Sizes are printed
 // already, in the job's unit; trade words that differ between British and American stand in square brackets.
 #pragma once
 
@@ -18,7 +18,7 @@ struct Mate {
   std::string how;       // "micrometer 0-1, sound, inboard of the worn band"
 };
 
-// One check on one subject.
+// One check on one subject, or what comes of it on several where all are OK.
 struct Check {
   std::string check;    // "head seats below the face"
   std::string subject;  // "clamp screw"
@@ -26,6 +26,7 @@ struct Check {
   std::string margin;  // "short by 0.016"
   std::string reason;  // one sentence
   std::string todo;    // the smallest change that mends it; empty where nothing is to be done
+  int count = 1;       // how many subjects it stands for
 };
 
 // A number that may not be true.
@@ -50,8 +51,6 @@ struct FirstSheet {
   std::vector<Check> checks;   // printed NO first, then NOT KNOWN, CLOSE, OK; among like ones in this order
   std::vector<Query> queries;  // at most kMostQueries
   std::vector<std::string> cautions;
-  std::vector<std::string> hardware;  // to lay out
-  std::vector<std::string> tools;
 };
 
 }  // namespace sparewright::sheets

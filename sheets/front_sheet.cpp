@@ -5,7 +5,6 @@
 
 #include <fmt/format.h>
 
-#include "sheets/grid.hpp"
 #include "sheets/head.hpp"
 #include "sheets/setup_sheet.hpp"
 #include "sheets/table.hpp"
@@ -140,15 +139,6 @@ std::vector<Block> queries(const Setting& setting, const std::vector<Query>& all
   return blocks;
 }
 
-std::vector<Block> to_lay_out(const Setting& setting, std::string_view label,
-                              const std::vector<std::string>& things, double width_mm) {
-  std::vector<Entry> entries;
-  for (const std::string& thing : things)
-    entries.push_back({thing, "", true, false});
-  return labelled(setting, label,
-                  grid(setting, entries, setting.type.body, width_mm - label_column_mm(setting.type), 3));
-}
-
 std::vector<Block> sheets_to_come(const Setting& setting, const Packet& packet, int drawings,
                                   double width_mm) {
   std::vector<std::string> names;
@@ -156,8 +146,13 @@ std::vector<Block> sheets_to_come(const Setting& setting, const Packet& packet, 
   if (!packet.no_drawing.empty()) names.push_back(packet.no_drawing);
   for (int i = 0; i < drawings; ++i)
     names.push_back(fmt::format("Sheet {}: drawing of the finished part", sheet++));
+  const auto add_list = [&](const route::ListSheet& list) {
+    names.push_back(fmt::format("Sheet {}: {}, {}", sheet++, list.tab, list.name));
+  };
+  std::for_each(packet.before.begin(), packet.before.end(), add_list);
   for (const route::SetupSheet& setup : packet.setups)
     names.push_back(fmt::format("Sheet {}: op {}, {}", sheet++, setup.op, setup.name));
+  std::for_each(packet.after.begin(), packet.after.end(), add_list);
   return field(setting, "THEN", names, width_mm);
 }
 
@@ -166,8 +161,9 @@ std::vector<Block> sheets_to_come(const Setting& setting, const Packet& packet, 
 std::string counted(const std::vector<Check>& checks) {
   std::string all;
   for (const State state : kWorstFirst) {
-    const auto count =
-        std::count_if(checks.begin(), checks.end(), [&](const Check& c) { return c.state == state; });
+    int count = 0;
+    for (const Check& check : checks)
+      count += check.state == state ? check.count : 0;
     if (count > 0) all += fmt::format("{}{} {}", all.empty() ? "" : ", ", count, ledger::name_of(state));
   }
   return all.empty() ? "no checks" : all;
@@ -187,8 +183,6 @@ Flow front_flow(const Setting& setting, const Packet& packet, double width_mm, i
   add(queries(setting, first.queries, width_mm));
   add_checks(flow, setting, first.checks, width_mm);
   add(caution_blocks(setting, first.cautions, width_mm));
-  add(to_lay_out(setting, "HARDWARE", first.hardware, width_mm));
-  add(to_lay_out(setting, "TOOLS", first.tools, width_mm));
   add(sheets_to_come(setting, packet, drawings, width_mm));
   flow.add(signature_block(setting, width_mm));
   return flow;

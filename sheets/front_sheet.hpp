@@ -9,7 +9,7 @@
 
 namespace sparewright::sheets {
 
-// Without head and foot. The sheets that follow are so many with the drawing, and those of packet.setups.
+// Without head and foot. The sheets that follow are so many with the drawing, and those of packet.before, setups and after.
 [[nodiscard]] Flow front_flow(const Setting& setting, const Packet& packet, double width_mm,
                               int drawings = 0);
 

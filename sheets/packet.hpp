@@ -1,10 +1,12 @@
-// All sheets of one job: the first sheet, the drawing, then one for every setup, in the order of work.
+// All sheets of one job: the first sheet, the drawing, what to lay out and to mark out, then one for every setup, in the
+// order of work, and what comes after.
 #pragma once
 
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "core/route/list_sheet.hpp"
 #include "core/route/sheet.hpp"
 #include "drawing/part_drawing.hpp"
 #include "sheets/first_sheet.hpp"
@@ -18,6 +20,8 @@ struct Packet {
   std::optional<drawing::PartContent> drawing;
   std::string no_drawing;  // why there is none; empty where none is wanted
   std::vector<route::SetupSheet> setups;
+  std::vector<route::ListSheet> before;  // the first setup
+  std::vector<route::ListSheet> after;   // the last
 };
 
 }  // namespace sparewright::sheets

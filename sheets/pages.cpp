@@ -11,6 +11,7 @@
 #include "sheets/front_sheet.hpp"
 #include "sheets/head.hpp"
 #include "sheets/layout.hpp"
+#include "sheets/list_sheet.hpp"
 #include "sheets/paper.hpp"
 #include "sheets/printable.hpp"
 #include "sheets/setup_sheet.hpp"
@@ -113,6 +114,54 @@ tl::unexpected<base::Failure> does_not_fit(int sheet) {
                     fmt::format("sheet {}", sheet));
 }
 
+// One sheet of the packet before it is laid out.
+struct Wanted {
+  std::string tab;
+  std::string name;
+  bool letters_replaced = false;
+  std::vector<MakeFlow> parts;
+};
+
+// In the order of the packet. Refers to the packet and the drawings.
+std::vector<Wanted> wanted(const PrintablePacket& prepared,
+                           const std::vector<drawing::PartDrawing>& drawings) {
+  const Packet& packet = prepared.packet;
+  std::vector<Wanted> all;
+  all.push_back({"THE JOB",
+                 counted(packet.first.checks),
+                 prepared.first_replaced,
+                 {[&](const Setting& s, double width) {
+                   return front_flow(s, packet, width, static_cast<int>(drawings.size()));
+                 }}});
+  for (const drawing::PartDrawing& sheet : drawings) {
+    const std::string count =
+        drawings.size() > 1 ? fmt::format(", {} of {}", all.size(), drawings.size()) : "";
+    all.push_back({"DRAWING",
+                   "the finished part" + count,
+                   prepared.drawing_replaced,
+                   {[&](const Setting& s, double width) { return drawing_flow(s, packet, sheet, width); }}});
+  }
+  const auto add_lists = [&](const std::vector<route::ListSheet>& lists, const std::vector<bool>& replaced) {
+    for (std::size_t i = 0; i < lists.size(); ++i) {
+      const route::ListSheet& list = lists[i];
+      all.push_back({list.tab, list.name, replaced[i], {[&list](const Setting& s, double width) {
+                       return list_flow(s, list, width);
+                     }}});
+    }
+  };
+  add_lists(packet.before, prepared.before_replaced);
+  for (std::size_t i = 0; i < packet.setups.size(); ++i) {
+    const route::SetupSheet& setup = packet.setups[i];
+    all.push_back({fmt::format("OP {}", setup.op),
+                   setup.name,
+                   prepared.setups_replaced[i],
+                   {[&](const Setting& s, double width) { return before_the_lines(s, setup, width); },
+                    [&](const Setting& s, double width) { return lines_and_after(s, setup, width); }}});
+  }
+  add_lists(packet.after, prepared.after_replaced);
+  return all;
+}
+
 }  // namespace
 
 base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions& options, const Press& press,
@@ -126,53 +175,22 @@ base::Result<std::vector<Page>> laid_out(const Packet& given, const PaperOptions
   const std::vector<drawing::PartDrawing> drawings =
       packet.drawing ? drawing::draw_part(*packet.drawing, drawing_room(options.paper), press)
                      : std::vector<drawing::PartDrawing>{};
-  const int of = static_cast<int>(packet.setups.size() + drawings.size()) + 1;
-
+  const std::vector<Wanted> sheets = wanted(prepared, drawings);
   std::vector<Page> all;
-  const auto add = [&](const SheetHead& head, const std::vector<MakeFlow>& parts) {
-    if (only && head.tab != fmt::format("OP {}", *only)) return true;
-    auto made = SheetMaker(press, size_of(options.paper), head).make(parts);
-    if (made) std::move(made->begin(), made->end(), std::back_inserter(all));
-    return made.has_value();
-  };
-  const SheetHead first{packet.title,
-                        packet.revision,
-                        1,
-                        of,
-                        "THE JOB",
-                        counted(packet.first.checks),
-                        prepared.head_replaced || prepared.first_replaced};
-  if (!add(first, {[&](const Setting& s, double width) {
-             return front_flow(s, packet, width, static_cast<int>(drawings.size()));
-           }})) {
-    return does_not_fit(1);
-  }
-  for (std::size_t i = 0; i < drawings.size(); ++i) {
-    const std::string count = drawings.size() > 1 ? fmt::format(", {} of {}", i + 1, drawings.size()) : "";
+  for (std::size_t i = 0; i < sheets.size(); ++i) {
+    const Wanted& sheet = sheets[i];
+    if (only && sheet.tab != fmt::format("OP {}", *only)) continue;
+    const int number = static_cast<int>(i) + 1;
     const SheetHead head{packet.title,
                          packet.revision,
-                         static_cast<int>(i) + 2,
-                         of,
-                         "DRAWING",
-                         "the finished part" + count,
-                         prepared.head_replaced || prepared.drawing_replaced};
-    if (!add(head,
-             {[&](const Setting& s, double width) { return drawing_flow(s, packet, drawings[i], width); }}))
-      return does_not_fit(head.sheet);
-  }
-  for (std::size_t i = 0; i < packet.setups.size(); ++i) {
-    const route::SetupSheet& setup = packet.setups[i];
-    const SheetHead head{packet.title,
-                         packet.revision,
-                         static_cast<int>(i + drawings.size()) + 2,
-                         of,
-                         fmt::format("OP {}", setup.op),
-                         setup.name,
-                         prepared.head_replaced || prepared.setups_replaced[i]};
-    if (!add(head, {[&](const Setting& s, double width) { return before_the_lines(s, setup, width); },
-                    [&](const Setting& s, double width) { return lines_and_after(s, setup, width); }})) {
-      return does_not_fit(head.sheet);
-    }
+                         number,
+                         static_cast<int>(sheets.size()),
+                         sheet.tab,
+                         sheet.name,
+                         prepared.head_replaced || sheet.letters_replaced};
+    auto made = SheetMaker(press, size_of(options.paper), head).make(sheet.parts);
+    if (!made) return does_not_fit(number);
+    std::move(made->begin(), made->end(), std::back_inserter(all));
   }
   return all;
 }

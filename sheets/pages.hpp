@@ -24,7 +24,7 @@ struct Page {
   drawing::DisplayList list;
 };
 
-// The first sheet, then one sheet a setup; "sheet 2 of 5" counts sheets. A sheet that does not fit on one page goes on to
+// The first sheet, the drawing, the lists before the first setup, one sheet a setup, the lists after the last; "sheet 2 of 5" counts sheets. A sheet that does not fit on one page goes on to
 // a further page under the same head, "page 2 of 2"; the numbered lines start a page of their own where that costs none.
 // The type is the largest with which a sheet takes the fewest pages.
 //

@@ -64,7 +64,7 @@ class Preparing {
     names({&f.hand});
     sizes({&f.material, &f.blank});
     sentences({&f.sizes_in, &f.the_rest});
-    lists({&f.sizes_that_matter, &f.cautions, &f.hardware, &f.tools});
+    lists({&f.sizes_that_matter, &f.cautions});
     for (Mate& mate : f.mates) {
       names({&mate.name});
       sentences({&mate.measured, &mate.good_to, &mate.how});
@@ -88,6 +88,17 @@ class Preparing {
     for (drawing::NoteMark& note : content.marks.notes) {
       for (std::string& line : note.lines)
         names({&line});
+    }
+  }
+
+  void list(route::ListSheet& sheet) {
+    sentences({&sheet.name});
+    lists({&sheet.cautions});
+    for (route::ListSection& section : sheet.sections) {
+      sentences({&section.heading});
+      lists({&section.says, &section.ticks, &section.blanks, &section.table.headings});
+      for (auto& row : section.table.rows)
+        lists({&row});
     }
   }
 
@@ -159,6 +170,14 @@ PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Pre
   preparing.sentences({&result.packet.no_drawing});
   if (result.packet.drawing) preparing.drawing(*result.packet.drawing);
   result.drawing_replaced = preparing.take_replaced();
+  const auto add_lists = [&](std::vector<route::ListSheet>& lists, std::vector<bool>& replaced) {
+    for (route::ListSheet& list : lists) {
+      preparing.list(list);
+      replaced.push_back(preparing.take_replaced());
+    }
+  };
+  add_lists(result.packet.before, result.before_replaced);
+  add_lists(result.packet.after, result.after_replaced);
   for (route::SetupSheet& setup : result.packet.setups) {
     preparing.names({&setup.name});
     const bool name_replaced = preparing.take_replaced();

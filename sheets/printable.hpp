@@ -24,6 +24,8 @@ struct PrintablePacket {
   bool first_replaced = false;        // on the first sheet
   bool drawing_replaced = false;      // on the drawing
   std::vector<bool> setups_replaced;  // on each setup's sheet
+  std::vector<bool> before_replaced;  // on each sheet of lists
+  std::vector<bool> after_replaced;
 };
 [[nodiscard]] PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Press& press);
 

@@ -2,6 +2,7 @@
 
 #include <iterator>
 
+#include "core/route/lists.hpp"
 #include "core/survey/good_to.hpp"
 #include "core/survey/stage.hpp"
 
@@ -23,6 +24,7 @@ base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job) {
   }
   append(all, part::stages(job.subject.route.part));
   append(all, route::stages(job.subject.route));
+  append(all, route::list_stages(job.subject.route));
   append(all, judge::stages(job.subject));
   return all;
 }

@@ -1,7 +1,6 @@
 // What the writers of one setup's stage share. Used inside this room only.
 #pragma once
 
-#include <set>
 #include <string>
 
 #include "core/ledger/pen.hpp"
@@ -20,8 +19,6 @@ struct Bench {
   Orientation orientation;
   Printing print;
   SetupSheet sheet;
-  std::set<std::string>
-      pairs_measured;  // two holes whose distance is measured once, though it is located along two axes
 
   // A figure of a feature: feature_figure("pivot bore", "diameter/aim").
   const ledger::Figure& feature_figure(std::string_view feature, std::string_view local) const;

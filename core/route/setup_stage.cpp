@@ -11,7 +11,7 @@ namespace {
 void write_setup(ledger::Pen& pen, const Route& route, const Setup& setup) {
   const auto orientation = orientation_of(setup.holding);
   if (!orientation) return;  // refused when the text was read
-  Bench bench{pen, route, setup, *orientation, Printing(route.system), {}, {}};
+  Bench bench{pen, route, setup, *orientation, Printing(route.system), {}};
   bench.sheet.op = setup.op;
   bench.sheet.name = setup.name;
   bench.sheet.done_before = setup.done_before;

@@ -140,16 +140,55 @@ inline sheets::FirstSheet first_sheet() {
                 "The stud hole would stand 0.0025 off, its limit is 0.002.",
                 "Measure over both once more, or take 6.0025.", true, ""}};
   f.cautions = {"The old boss is cast iron with lead paint: no dry sanding."};
-  f.hardware = {"2 socket head screws 5/16-18 x 1-1/2", "bronze [bushing] 3/4 x 7/8 x 1"};
-  f.tools = {
-      "drills 1/4, 5/16, 27/32", "spot drill",     "boring head, bar 1/2", "tap 3/8-16", "edge finder 0.200",
-      "parallels 1-1/4 x 1/4",   "micrometer 0-1", "telescoping gauge"};
   return f;
 }
 
+inline route::ListSheet lay_out() {
+  route::ListSheet sheet;
+  sheet.tab = "LAY OUT";
+  sheet.name = "before the first cut";
+  route::ListSection stock{"STOCK TO TAKE", {"Add the saw's cut."}, {}, {}, {}};
+  stock.table = {{"FOR", "TAKE", "LONG"}, {{"the part", "flat bar 3/4 x 2", "4-1/4"}}, 2, false, true};
+  sheet.sections = {
+      stock,
+      {"HARDWARE", {}, {}, {"2 socket head screws 5/16-18 x 1-1/2", "bronze [bushing] 3/4 x 7/8 x 1"}, {}},
+      {"TOOLS",
+       {},
+       {},
+       {"drills 1/4, 5/16, 27/32", "spot drill", "boring head, bar 1/2", "tap 3/8-16", "edge finder 0.200",
+        "parallels 1-1/4 x 1/4", "micrometer 0-1", "telescoping gauge"},
+       {}}};
+  return sheet;
+}
+
+inline route::ListSheet inspect() {
+  route::ListSheet sheet;
+  sheet.tab = "INSPECT";
+  sheet.name = "the finished part";
+  sheet.cautions = {"Edges are sharp."};
+  sheet.is_signed = true;
+  route::ListSection sizes{"", {}, {}, {}, {"Out of limits, and what was decided"}};
+  sizes.table = {{"", "MEASURE", "MUST SHOW", "WITH"},
+                 {{"1", "bore, top and bottom, two ways", "0.8750-0.8758", "bore gauge"},
+                  {"2", "bore edge to plug in hole 1", "1.711 ±0.004", "caliper 8"}},
+                 2,
+                 true,
+                 false};
+  route::ListSection changed{"CHANGED", {}, {}, {}, {}};
+  changed.table = {{"SIZE", "MADE", "WHY"}, {{"", "", ""}, {"", "", ""}}, std::nullopt, false, false};
+  sheet.sections = {sizes, changed};
+  return sheet;
+}
+
 inline sheets::Packet invented_packet() {
-  return {"Cider press, idler bracket",           "C", first_sheet(), std::nullopt, "",
-          {bore_drill_and_tap(), mill_the_step()}};
+  return {"Cider press, idler bracket",
+          "C",
+          first_sheet(),
+          std::nullopt,
+          "",
+          {bore_drill_and_tap(), mill_the_step()},
+          {lay_out()},
+          {inspect()}};
 }
 
 }  // namespace sparewright::tests

@@ -88,7 +88,7 @@ inline std::vector<std::string> texts_of(const route::SetupSheet& s) {
 
 inline std::vector<std::string> texts_of(const sheets::FirstSheet& f) {
   std::vector<std::string> all{f.hand, f.material, f.blank, f.sizes_in, f.the_rest};
-  for (const auto* list : {&f.sizes_that_matter, &f.cautions, &f.hardware, &f.tools}) {
+  for (const auto* list : {&f.sizes_that_matter, &f.cautions}) {
     all.insert(all.end(), list->begin(), list->end());
   }
   for (const auto& m : f.mates)
@@ -100,12 +100,35 @@ inline std::vector<std::string> texts_of(const sheets::FirstSheet& f) {
   return all;
 }
 
+inline std::vector<std::string> texts_of(const route::ListSheet& sheet) {
+  std::vector<std::string> all{sheet.tab, sheet.name};
+  const auto add = [&](const std::vector<std::string>& more) {
+    all.insert(all.end(), more.begin(), more.end());
+  };
+  add(sheet.cautions);
+  for (const route::ListSection& section : sheet.sections) {
+    all.push_back(section.heading);
+    for (const auto* list : {&section.says, &section.ticks, &section.blanks})
+      add(*list);
+    if (!section.table.rows.empty()) add(section.table.headings);
+    for (const auto& row : section.table.rows)
+      add(row);
+  }
+  return all;
+}
+
 inline std::vector<std::string> texts_of(const sheets::Packet& packet) {
   std::vector<std::string> all = texts_of(packet.first);
   all.push_back(packet.title);
   for (const auto& setup : packet.setups) {
     const auto more = texts_of(setup);
     all.insert(all.end(), more.begin(), more.end());
+  }
+  for (const auto* lists : {&packet.before, &packet.after}) {
+    for (const route::ListSheet& list : *lists) {
+      const auto more = texts_of(list);
+      all.insert(all.end(), more.begin(), more.end());
+    }
   }
   return all;
 }

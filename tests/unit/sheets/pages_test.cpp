@@ -53,10 +53,12 @@ double largest_cap(const std::vector<Page>& all, std::string_view says) {
 
 TEST(Pages, AreTheGoldenOnes) {
   const auto all = laid_out(tests::invented_packet());
-  ASSERT_EQ(all.size(), 3U);  // the first sheet and two setups, each on one page
+  ASSERT_EQ(all.size(), 5U);  // the first sheet, what to lay out, two setups, inspection: each on one page
   EXPECT_TRUE(tests::golden("sheets/first_sheet.txt", golden_text(all[0])));
-  EXPECT_TRUE(tests::golden("sheets/bore_drill_and_tap.txt", golden_text(all[1])));
-  EXPECT_TRUE(tests::golden("sheets/mill_the_step.txt", golden_text(all[2])));
+  EXPECT_TRUE(tests::golden("sheets/lay_out.txt", golden_text(all[1])));
+  EXPECT_TRUE(tests::golden("sheets/bore_drill_and_tap.txt", golden_text(all[2])));
+  EXPECT_TRUE(tests::golden("sheets/mill_the_step.txt", golden_text(all[3])));
+  EXPECT_TRUE(tests::golden("sheets/inspect.txt", golden_text(all[4])));
 }
 
 TEST(Pages, SayEverything) {
@@ -68,10 +70,11 @@ TEST(Pages, SayEverything) {
       EXPECT_THAT(said, HasSubstr(tests::levelled(base::worded(text, base::Dialect::kAmerican))));
     }
     for (const char* text :
-         {"SHEET 2 of 3", "Rev C", "one off", "SIZES THAT MATTER", "MACHINE", "CHECK", "HOLD", "PICK UP",
+         {"SHEET 2 of 5", "Rev C", "one off", "SIZES THAT MATTER", "MACHINE", "CHECK", "HOLD", "PICK UP",
           "STOP", "BEFORE YOU", "UNCLAMP", "IF WRONG",
           "overruled, and why:", "NOT CHECKED FOR STRENGTH by a qualified person; local codes come first.",
-          "1 NO, 1 NOT KNOWN, 1 CLOSE, 2 OK", "Sheet 3: op 30, Mill the idler step"}) {
+          "1 NO, 1 NOT KNOWN, 1 CLOSE, 2 OK", "Sheet 4: op 30, Mill the idler step",
+          "Sheet 5: INSPECT, the finished part"}) {
       EXPECT_THAT(said, HasSubstr(tests::levelled(text)));
     }
     EXPECT_THAT(faults(all), IsEmpty());
@@ -104,6 +107,8 @@ TEST(Pages, ChooseTheDialect) {
 
 TEST(Pages, GoOnToAFurtherPageUnderTheSameHead) {
   Packet packet = tests::invented_packet();
+  packet.before.clear();
+  packet.after.clear();
   auto& items = packet.setups[0].items;
   const auto once = items;
   while (items.size() < 200)
@@ -112,7 +117,8 @@ TEST(Pages, GoOnToAFurtherPageUnderTheSameHead) {
   ASSERT_GT(all.size(), 7U);
   EXPECT_THAT(faults(all), IsEmpty());
   const std::string of = fmt::format("of {}", all.size() - 2);
-  for (std::size_t page = 1; page + 1 < all.size(); ++page) {
+  for (std::size_t page = 1; page + 1 < all.size();
+       ++page) {  // between the first sheet and the second setup's
     const std::string said = tests::said({all[page]});
     EXPECT_THAT(said, HasSubstr("OP20"));
     EXPECT_THAT(said, HasSubstr("SHEET2of3"));
@@ -155,9 +161,10 @@ TEST(Pages, PrintTheNumberOfALetterTheTypeHasNotAndSaySo) {
   EXPECT_THAT(tests::said(laid_out(packet)), Not(HasSubstr(note)));
   packet.setups[1].name = "\u4e2d";
   const auto all = laid_out(packet);
-  EXPECT_THAT(tests::said({all[2]}), HasSubstr("U+4E2D"));
-  EXPECT_THAT(tests::said({all[2]}), HasSubstr(note));
-  EXPECT_THAT(tests::said({all[1]}), Not(HasSubstr(note)));
+  EXPECT_THAT(tests::said({all[3]}), HasSubstr("U+4E2D"));
+  EXPECT_THAT(tests::said({all[3]}), HasSubstr(note));
+  for (const std::size_t other : {1U, 2U, 4U})
+    EXPECT_THAT(tests::said({all[other]}), Not(HasSubstr(note)));
   EXPECT_THAT(tests::said({all[0]}), HasSubstr(note));  // it lists the sheets that follow
 }
 
@@ -185,7 +192,7 @@ TEST(Pages, RefuseATextHigherThanAPage) {
   const auto all = pages(packet);
   ASSERT_FALSE(all.has_value());
   EXPECT_EQ(all.error().code, base::Code::kTooMany);
-  EXPECT_THAT(base::report(all.error()), HasSubstr("sheet 3"));
+  EXPECT_THAT(base::report(all.error()), HasSubstr("sheet 4"));
 }
 
 TEST(Pages, LetALongTextRunOverPages) {

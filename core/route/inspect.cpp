@@ -1,0 +1,57 @@
+// The finished part, size by size, in what an instrument can touch.
+#include <fmt/format.h>
+
+#include "core/route/desk.hpp"
+#include "core/route/touched.hpp"
+
+namespace sparewright::route {
+namespace {
+
+std::string aim_of(Desk& desk, const part::Feature& feature, const part::NamedDimension& d) {
+  if (d.dimension->duty != part::Duty::kFits) return "";
+  const ledger::Figure& aim =
+      desk.pen.ask(fmt::format("{}/{}/aim", part::feature_path(feature.name), d.local));
+  return or_not_known(aim, desk.print.fine(aim.value));
+}
+
+ListTable sizes(Desk& desk) {
+  ListTable table;
+  table.headings = {"", "MEASURE", "MUST SHOW", "AIM WAS", "WITH"};
+  table.figures = 2;
+  table.to_fill = true;
+  Touch touch(desk.pen, desk.route.part, desk.print);
+  for (const part::Feature& feature : desk.route.part.features) {
+    for (const part::NamedDimension& d : part::dimensions_of(feature)) {
+      if (!part::has_aim(*d.dimension)) continue;
+      const auto reading = touch.reading(feature, d);
+      if (!reading) continue;
+      table.rows.push_back({fmt::format("{}", table.rows.size() + 1), reading->what, reading->expect,
+                            aim_of(desk, feature, d),
+                            d.dimension->instrument.empty() ? "not said" : d.dimension->instrument});
+    }
+  }
+  return table;
+}
+
+}  // namespace
+
+void write_inspect(Desk& desk) {
+  desk.sheet.tab = "INSPECT";
+  desk.sheet.name = "the finished part, cold and clean";
+  desk.sheet.is_signed = true;
+  ListSection section;
+  section.says = {
+      "Prove the zero of each instrument first. Write down what it shows, not what it should show."};
+  section.table = sizes(desk);
+  if (section.table.rows.empty()) return;
+  desk.sheet.sections.push_back(std::move(section));
+  const auto& general = desk.route.part.surroundings.general;
+  desk.sheet.sections.push_back({"",
+                                 {fmt::format("All others: two places and fractions {}, three places {}.",
+                                              general.two_places.typed, general.three_places.typed)},
+                                 {},
+                                 {},
+                                 {"Out of limits, and what was decided"}});
+}
+
+}  // namespace sparewright::route

@@ -1,0 +1,139 @@
+// The lines to scribe before the first cut: a check on the collars, and the way to find a place where there are none.
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "core/route/desk.hpp"
+
+namespace sparewright::route {
+namespace {
+
+using ledger::Figure;
+using part::Axis;
+using part::Face;
+
+// A line across one side of the work.
+struct Scribed {
+  Face on = Face::kTop;
+  Face from = Face::kLeftEnd;  // the side the work stands on while it is scribed
+  double height_mm = 0.0;
+  bool known = true;
+  std::vector<std::string> what;
+};
+
+struct Placed {
+  Face on = Face::kTop;
+  std::vector<Axis> axes;
+  bool is_wall = false;
+};
+
+// Where a feature has a place that can be scribed.
+std::optional<Placed> placed(const part::Feature& feature) {
+  if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
+    if (hole->placed_by != part::PlacedBy::kCoordinates || hole->around_bar) return std::nullopt;
+    Placed place{hole->into, {}, false};
+    for (const auto& [axis, position] : hole->at)
+      place.axes.push_back(axis);
+    return place;
+  }
+  if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) {
+    if (formed->at.empty()) return std::nullopt;
+    Placed place{formed->side, {}, false};
+    for (const auto& [axis, position] : formed->at)
+      place.axes.push_back(axis);
+    return place;
+  }
+  const auto& flat = std::get<part::Flat>(feature.shape);
+  if (!flat.region) return std::nullopt;
+  return Placed{flat.side, {flat.region->along}, true};
+}
+
+bool is_cut(const part::Part& part, Face side) {
+  return part::side_path(part, side) != fmt::format("blank/{}", part::name_of(side));
+}
+
+// The side the work is picked up from where the feature is made, else the left end, the front or the underside; rather one
+// that is not cut.
+Face stands_on(const Route& route, const std::string& feature, Axis axis) {
+  Face side = part::face_at(axis, false);
+  for (const Setup& setup : route.plan.setups) {
+    const bool makes = std::any_of(setup.works.begin(), setup.works.end(),
+                                   [&](const Work& work) { return work.feature == feature; });
+    if (!makes) continue;
+    for (const EdgePickUp& pick_up : {setup.x, setup.y}) {
+      if (part::axis_of(pick_up.side) == axis) side = pick_up.side;
+    }
+  }
+  return is_cut(route.part, side) && !is_cut(route.part, part::opposite(side)) ? part::opposite(side) : side;
+}
+
+const Figure& height(Desk& desk, Face on, Face from, const std::string& feature, Axis axis) {
+  const bool from_above = part::at_greater_end(from);
+  return desk.pen.work(
+      fmt::format("{}/{}/{}", part::name_of(on), feature, part::name_of(axis)), quantity::Kind::kLength,
+      fmt::format("from the {} to its place", part::name_of(from)),
+      [from_above](auto at, auto side) { return from_above ? side - at : at - side; },
+      desk.pen.ask(part::at_path(feature, axis)), desk.pen.ask(part::side_path(desk.route.part, from)));
+}
+
+void add_line(std::vector<Scribed>& all, Scribed line, const Printing& print) {
+  const auto same = std::find_if(all.begin(), all.end(), [&](const Scribed& other) {
+    return line.known && other.known && other.on == line.on && other.from == line.from &&
+           print.plain(other.height_mm) == print.plain(line.height_mm);
+  });
+  if (same == all.end()) {
+    all.push_back(std::move(line));
+  } else {
+    same->what.push_back(line.what.front());
+  }
+}
+
+std::vector<Scribed> lines_of(Desk& desk) {
+  std::vector<Scribed> all;
+  for (const part::Feature& feature : desk.route.part.features) {
+    const auto place = placed(feature);
+    if (!place) continue;
+    for (const Axis axis : place->axes) {
+      const Face from = stands_on(desk.route, feature.name, axis);
+      const Figure& up = height(desk, place->on, from, feature.name, axis);
+      add_line(all,
+               {place->on, from, up.value, up.known(), {feature.name + (place->is_wall ? ", wall" : "")}},
+               desk.print);
+    }
+  }
+  std::stable_sort(all.begin(), all.end(), [](const Scribed& a, const Scribed& b) {
+    if (a.on != b.on) return a.on > b.on;  // the top first
+    if (a.from != b.from) return a.from < b.from;
+    return a.known && b.known && a.height_mm < b.height_mm;
+  });
+  return all;
+}
+
+std::string from_words(const part::Part& part, Face side) {
+  return is_cut(part, side) ? fmt::format("{}, once it is cut", part::name_of(side))
+                            : std::string(part::name_of(side));
+}
+
+}  // namespace
+
+void write_mark_out(Desk& desk) {
+  desk.sheet.tab = "MARK OUT";
+  desk.sheet.name = "lines to scribe";
+  ListSection section;
+  section.says = {"Stand the work on the side named FROM, scribe across the side named ON.",
+                  "The lines are a check: they show a turn missed on a collar. Where there is a collar, "
+                  "drill by the collar."};
+  section.table.headings = {"ON", "FROM", "HEIGHT", "FOR"};
+  section.table.figures = 2;
+  section.table.ticks = true;
+  for (const Scribed& line : lines_of(desk)) {
+    std::string what;
+    for (const std::string& name : line.what)
+      what += (what.empty() ? "" : ", ") + name;
+    section.table.rows.push_back({std::string(part::name_of(line.on)), from_words(desk.route.part, line.from),
+                                  line.known ? desk.print.plain(line.height_mm) : "NOT KNOWN", what});
+  }
+  if (!section.table.rows.empty()) desk.sheet.sections.push_back(std::move(section));
+}
+
+}  // namespace sparewright::route

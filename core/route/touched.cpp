@@ -1,0 +1,154 @@
+#include "core/route/touched.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include <fmt/format.h>
+
+namespace sparewright::route {
+namespace {
+
+using ledger::Figure;
+using part::Duty;
+using quantity::Kind;
+
+std::optional<part::Axis> axis_named(std::string_view local) {
+  for (const part::Axis axis : part::kAxes) {
+    if (local == part::name_of(axis)) return axis;
+  }
+  return std::nullopt;
+}
+
+bool has_duty(const part::Dimension& dimension) {
+  return dimension.duty == Duty::kFits || dimension.duty == Duty::kLocates;
+}
+
+const std::map<part::Axis, part::Position>* places_of(const part::Feature& feature) {
+  if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) return &hole->at;
+  if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) return &formed->at;
+  return nullptr;
+}
+
+// The size of a feature along an axis on both sides of its middle: "diameter", "width"; empty where it has none.
+std::string extent_along(const part::Feature& feature, part::Axis axis) {
+  if (std::holds_alternative<part::Hole>(feature.shape)) return "diameter";
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  if (formed == nullptr) return "";
+  const std::optional<part::Axis> runs_along = formed->along;
+  if (!runs_along) return "";
+  const std::string extent = *runs_along == axis ? "length" : "width";
+  return formed->sizes.contains(extent) ? extent : "";
+}
+
+const part::Hole* hole_named(const part::Part& part, const std::string& name) {
+  const part::Feature* found = part::find_feature(part, name);
+  return found == nullptr ? nullptr : std::get_if<part::Hole>(&found->shape);
+}
+
+}  // namespace
+
+std::string what_of(const part::Feature& feature, const part::NamedDimension& d) {
+  if (d.local == "diameter") return feature.name;
+  if (!d.from.empty() && axis_named(d.local)) {
+    return fmt::format("{} to {}, along {}:", d.from, feature.name, d.local);
+  }
+  return fmt::format("{}, {}", feature.name, d.local);
+}
+
+std::string room_of(ledger::Pen& pen, const Printing& print, const part::Feature& feature,
+                    const part::NamedDimension& d) {
+  const std::string path = fmt::format("{}/{}", part::feature_path(feature.name), d.local);
+  const Figure& nominal = pen.ask(path);
+  const Figure& least = pen.ask(path + "/least");
+  const Figure& most = pen.ask(path + "/most");
+  const bool fits = d.dimension->duty == Duty::kFits;
+  return or_not_known(least, fits ? print.limits(least.value, most.value, true)
+                                  : print.size_with_room(nominal.value, least.value, most.value));
+}
+
+const Figure& Touch::figure(std::string_view feature, std::string_view local) {
+  return pen_.ask(fmt::format("{}/{}", part::feature_path(feature), local));
+}
+
+// From the side the hole starts on: the counterbore hides the hole.
+const Figure& Touch::touched_diameter(const std::string& feature) {
+  const part::Hole* hole = hole_named(part_, feature);
+  if (hole != nullptr && hole->counterbore) return figure(feature, "counterbore diameter");
+  return figure(feature, hole != nullptr && has_duty(hole->diameter) ? "diameter/aim" : "diameter");
+}
+
+std::optional<ProofReading> Touch::holes_apart(const part::Feature& feature, const part::Hole& hole,
+                                               const std::string& other) {
+  const std::string name = fmt::format("{}/edge to {}", feature.name, other);
+  if (!pairs_.insert(name).second) return std::nullopt;
+  const auto axes = part::axes_in(hole.into);
+  const auto at = [&](const std::string& of, part::Axis axis) -> const Figure& {
+    return figure(of, fmt::format("at {}", part::name_of(axis)));
+  };
+  const auto apart = [](auto ax, auto ay, auto bx, auto by, auto da, auto db) {
+    using std::sqrt;
+    return sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by)) - da / 2.0 - db / 2.0;
+  };
+  const Figure& gap = pen_.work(name, Kind::kLength, "centre distance less half of each hole", apart,
+                                at(feature.name, axes[0]), at(feature.name, axes[1]), at(other, axes[0]),
+                                at(other, axes[1]), touched_diameter(feature.name), touched_diameter(other));
+  double room = std::numeric_limits<double>::infinity();  // the least of the two positions
+  for (const auto& [axis, position] : hole.at) {
+    const std::string local(part::name_of(axis));
+    room = std::min(
+        room,
+        (figure(feature.name, local + "/most").value - figure(feature.name, local + "/least").value) / 2.0);
+  }
+  return ProofReading{
+      fmt::format("nearest edges, {} and {}", other, feature.name),
+      or_not_known(gap, print_.size_with_room(gap.value, gap.value - room, gap.value + room))};
+}
+
+std::optional<ProofReading> Touch::place(const part::Feature& feature, const part::NamedDimension& d,
+                                         part::Axis axis, const part::Position& position) {
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  const std::string extent = extent_along(feature, axis);
+  if (const auto* other = std::get_if<std::string>(&position.from)) {
+    const part::Hole* other_hole = hole_named(part_, *other);
+    const bool of_one_side = hole != nullptr && other_hole != nullptr && hole->into == other_hole->into;
+    if (of_one_side && !hole->around_bar && !other_hole->around_bar)
+      return holes_apart(feature, *hole, *other);
+    return ProofReading{fmt::format("{} to {}, middles, along {}", *other, feature.name, d.local),
+                        room_of(pen_, print_, feature, d)};
+  }
+  if (extent.empty()) {
+    return ProofReading{fmt::format("{} to the middle of {}, along {}", d.from, feature.name, d.local),
+                        room_of(pen_, print_, feature, d)};
+  }
+  const Figure& across = hole != nullptr ? touched_diameter(feature.name) : figure(feature.name, extent);
+  const auto near_edge = [](auto distance, auto size) { return distance - size / 2.0; };
+  const auto edge = [&](const char* which) -> const Figure& {
+    return pen_.work(fmt::format("{}/{} near edge{}", feature.name, d.local, which), Kind::kLength,
+                     hole != nullptr ? "distance less half the hole" : "distance less half the size across",
+                     near_edge, figure(feature.name, d.local + which), across);
+  };
+  const Figure& nominal = edge("");
+  const Figure& least = edge("/least");
+  const Figure& most = edge("/most");
+  return ProofReading{fmt::format("{} to near edge of {} (at {})", d.from, feature.name,
+                                  or_not_known(across, print_.fine(across.value))),
+                      or_not_known(nominal, print_.size_with_room(nominal.value, least.value, most.value))};
+}
+
+std::optional<ProofReading> Touch::reading(const part::Feature& feature, const part::NamedDimension& d) {
+  const auto axis = axis_named(d.local);
+  const auto* places = places_of(feature);
+  if (axis && places != nullptr) {
+    const auto position = places->find(*axis);
+    if (position != places->end()) return place(feature, d, *axis, position->second);
+  }
+  const bool is_hole_size = d.local == "diameter" && std::holds_alternative<part::Hole>(feature.shape);
+  const Figure& least = figure(feature.name, d.local + "/least");
+  const Figure& most = figure(feature.name, d.local + "/most");
+  return ProofReading{
+      is_hole_size ? feature.name + ", top and bottom, two ways" : what_of(feature, d),
+      or_not_known(least, print_.limits(least.value, most.value, d.dimension->duty == Duty::kFits))};
+}
+
+}  // namespace sparewright::route

@@ -1,0 +1,140 @@
+// The sheets of lists of a whole job: each number worked by hand from the job's text.
+#include "core/route/lists.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/route/list_sheet.hpp"
+#include "judged_job.hpp"
+
+namespace sparewright {
+namespace {
+
+using testing::ElementsAre;
+using testing::HasSubstr;
+using testing::IsEmpty;
+using tests::job_with;
+using tests::judged;
+using tests::setup_with;
+
+// The block is 4 x 3 x 1 in; the pin in hand is 0.5000.
+constexpr const char* kFeatures = R"(
+[[feature]]
+name = "step"
+kind = "flat"
+side = "top"
+leaves = "0.750"
+region = { along = "x", start = "2.500", towards = "right end" }
+[[feature]]
+name = "bore"
+kind = "hole"
+how = "bored"
+at.x = { size = "1.000", tol = "\u00b10.004", duty = "locates", with = "caliper" }
+at.y = { size = "1.250", tol = "\u00b10.004", from = "back", duty = "locates", with = "caliper" }
+diameter = { on = "pin", clearance = "+0.0010 to +0.0020", with = "fine" }
+[[feature]]
+name = "near hole"
+kind = "hole"
+how = "drilled"
+diameter = "0.250"
+at.x = "1.000"
+at.y = { size = "1.000", tol = "\u00b10.010", from = "bore", towards = "front", duty = "locates", with = "caliper" }
+[[feature]]
+name = "tee"
+kind = "slot"
+side = "top"
+along = "x"
+at.x = "3.250"
+at.y = { size = "1.500", tol = "\u00b10.005", duty = "locates", with = "caliper" }
+length = "1.000"
+width = "0.250"
+depth = "0.100"
+)";
+
+route::ListSheet list(tests::Judged& job, std::string_view name) {
+  const auto sheet = job.ledger.value<route::ListSheet>(route::list_path(name));
+  EXPECT_TRUE(sheet != nullptr) << name;
+  return sheet ? *sheet : route::ListSheet{};
+}
+
+TEST(MarkOut, GivesHeightsFromTheSideThatIsPickedUp) {
+  auto job =
+      judged(job_with(std::string(kFeatures) +
+                      setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"spot\", \"boring head\"]\n")));
+  const route::ListSheet sheet = list(job, "mark out");
+  ASSERT_EQ(sheet.sections.size(), 1U);
+  // The setup picks up left end and back; what no setup makes stands on the left end or the front. One height, one line.
+  EXPECT_THAT(
+      sheet.sections[0].table.rows,
+      ElementsAre(ElementsAre("top", "left end", "1.000", "bore, near hole"),
+                  ElementsAre("top", "left end", "2.500", "step, wall"),
+                  ElementsAre("top", "left end", "3.250", "tee"),
+                  ElementsAre("top", "front", "0.750", "near hole"),  // 3 - 1.250 - 1.000
+                  ElementsAre("top", "front", "1.500", "tee"), ElementsAre("top", "back", "1.250", "bore")));
+  EXPECT_NEAR(job.inches("mark out/top/near hole/y"), 0.750, 1e-12);
+}
+
+TEST(Inspect, GivesWhatAnInstrumentCanTouch) {
+  auto job = judged(job_with(kFeatures));
+  const route::ListSheet sheet = list(job, "inspect");
+  ASSERT_FALSE(sheet.sections.empty());
+  // The bore's limits are 0.5010 to 0.5020. The instrument is good to 0.000002, so the aim is its lower limit, printed
+  // inwards: 0.5011; half of that off the place is the near edge: 1.000 - 0.250, 1.250 - 0.250.
+  std::vector<std::string> rows;
+  for (const auto& row : sheet.sections[0].table.rows)
+    rows.push_back(row[1] + " | " + row[2] + " | " + row[4]);
+  EXPECT_THAT(rows,
+              ElementsAre("bore, top and bottom, two ways | 0.5010-0.5020 | fine",
+                          HasSubstr("left end to near edge of bore"), HasSubstr("back to near edge of bore"),
+                          HasSubstr("nearest edges, bore and near hole | 0.62"),
+                          "front to near edge of tee (at 0.2500) | 1.375 ±0.005 | caliper"));
+  EXPECT_NEAR(job.inches("inspect/bore/x near edge"), 1.000 - 0.5011 / 2.0, 1e-6);
+  EXPECT_NEAR(job.inches("inspect/near hole/edge to bore"), 1.000 - 0.125 - 0.5011 / 2.0, 1e-6);
+}
+
+TEST(Inspect, IsNotThereWhereNothingMatters) {
+  auto job = judged(job_with(""));
+  EXPECT_THAT(list(job, "inspect").sections, IsEmpty());
+  EXPECT_THAT(list(job, "mark out").sections, IsEmpty());
+}
+
+TEST(Fit, SaysHowTightTheMateGoes) {
+  auto job = judged(job_with(kFeatures));
+  EXPECT_NEAR(job.inches("fit/bore/least clearance"), 0.0010, 1e-9);
+  EXPECT_NEAR(job.inches("fit/bore/most clearance"), 0.0020, 1e-9);
+  const route::ListSheet sheet = list(job, "fit");
+  EXPECT_THAT(sheet.sections.at(0).table.rows.at(1),
+              ElementsAre("2", "pin into bore", "goes in by hand, 0.0010 to 0.0020 clear"));
+  EXPECT_THAT(sheet.cautions, testing::Not(IsEmpty()));
+}
+
+TEST(Fit, APressIsTold) {
+  const auto with = [](const std::string& clearance) {
+    return job_with(
+        "[[feature]]\nname = \"bore\"\nkind = \"hole\"\nhow = \"bored\"\nat.x = \"1\"\nat.y = \"1\"\n"
+        "diameter = { on = \"pin\", clearance = \"" +
+        clearance + "\", with = \"fine\" }\n");
+  };
+  auto pressed = judged(with("-0.0012 to -0.0004"));
+  EXPECT_THAT(list(pressed, "fit").sections.at(0).table.rows.at(1).at(2),
+              "pressed, 0.0004 to 0.0012 tight; the force is not computed");
+  auto between = judged(with("-0.0004 to +0.0004"));
+  EXPECT_THAT(list(between, "fit").sections.at(0).table.rows.at(1).at(2),
+              HasSubstr("between 0.0004 tight and 0.0004 clear"));
+}
+
+TEST(LayOut, NamesStockToolsAndInstruments) {
+  auto job =
+      judged(job_with(std::string(kFeatures) +
+                      setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"spot\", \"boring head\"]\n")));
+  const route::ListSheet sheet = list(job, "lay out");
+  ASSERT_EQ(sheet.sections.size(), 3U);  // no screws
+  EXPECT_THAT(sheet.sections[0].table.rows,
+              ElementsAre(ElementsAre("the part", "1018 cold drawn", "block 1 x 3", "4", "")));
+  EXPECT_THAT(sheet.sections[1].ticks,
+              ElementsAre("vise, parallels 1-1/2 x 1/8", "edge finder", "spot", "boring head"));
+  EXPECT_THAT(sheet.sections[2].ticks, ElementsAre("fine", "caliper"));  // in the order of the features
+}
+
+}  // namespace
+}  // namespace sparewright
