@@ -3,32 +3,19 @@
 #include <algorithm>
 #include <iterator>
 #include <limits>
-#include <set>
 #include <span>
 
 #include <fmt/format.h>
 
 #include "app/printing.hpp"
 #include "core/base/messages.hpp"
+#include "core/base/once.hpp"
 #include "core/route/lists.hpp"
 #include "core/route/printing.hpp"
 #include "core/route/stock.hpp"
 
 namespace sparewright::app {
 namespace {
-
-// A list without repeats, in the order of first mention.
-class Listed {
- public:
-  void add(std::string entry) {
-    if (seen_.insert(entry).second) entries_.push_back(std::move(entry));
-  }
-  [[nodiscard]] std::vector<std::string> entries() const { return entries_; }
-
- private:
-  std::set<std::string> seen_;
-  std::vector<std::string> entries_;
-};
 
 std::string hand_words(const job::Job& job) {
   std::string words = job.subject.hand.empty() ? "not said" : job.subject.hand;
@@ -58,7 +45,7 @@ std::string how_measured(const job::Job& job, const ledger::Snapshot& figures, c
 // Every measured dimension that a feature of the new part is made to or checked against.
 std::vector<sheets::Mate> mates_of(const job::Job& job, const ledger::Snapshot& figures) {
   std::vector<sheets::Mate> mates;
-  Listed names;
+  base::Once names;
   for (const part::Feature& feature : job.subject.route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
     if (hole == nullptr) continue;
@@ -66,7 +53,7 @@ std::vector<sheets::Mate> mates_of(const job::Job& job, const ledger::Snapshot& 
     if (on != nullptr) names.add(on->mate);
     if (!hole->mate.empty()) names.add(hole->mate);
   }
-  for (const std::string& name : names.entries()) {
+  for (const std::string& name : names.texts()) {
     const ledger::Figure* figure = figures.find("survey/" + name);
     if (figure == nullptr) continue;
     const NumberRow row = row_of(*figure, job.system);
@@ -79,7 +66,7 @@ std::vector<sheets::Mate> mates_of(const job::Job& job, const ledger::Snapshot& 
 struct AllOk {
   sheets::Check check;  // of the one that has the least to spare
   double margin = std::numeric_limits<double>::infinity();
-  Listed subjects;
+  base::Once subjects;
 };
 
 constexpr std::size_t kMostSubjects = 4;  // named on one line
@@ -123,7 +110,7 @@ std::vector<sheets::Check> checks_of(const ledger::Snapshot& figures, quantity::
     }
   }
   for (AllOk& ok : all_ok) {
-    ok.check.subject = subjects_words(ok.subjects.entries());
+    ok.check.subject = subjects_words(ok.subjects.texts());
     checks.push_back(std::move(ok.check));
   }
   return checks;
@@ -156,16 +143,16 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
   const auto& general = part.surroundings.general;
   first.the_rest = fmt::format("all others: two places and fractions {}, three places {}",
                                general.two_places.typed, general.three_places.typed);
-  Listed matters;
-  Listed cautions;
+  base::Once matters;
+  base::Once cautions;
   for (const route::SetupSheet& setup : setups) {
     for (const std::string& size : setup.sizes_that_matter)
       matters.add(size);
     for (const std::string& caution : setup.cautions)
       cautions.add(caution);
   }
-  first.sizes_that_matter = matters.entries();
-  first.cautions = cautions.entries();
+  first.sizes_that_matter = matters.texts();
+  first.cautions = cautions.texts();
   return first;
 }
 

@@ -15,7 +15,8 @@ using drawing::Weight;
 constexpr double kUnderBlank_mm = 1.8;
 constexpr double kAfterWords_mm = 2.0;
 constexpr double kRoomier_mm = 2.0;
-constexpr double kShare = 0.7;  // of an even share of the table: the widest a column is that gives way
+constexpr double kShare = 0.7;    // of an even share of the table: the widest a column is that gives way
+constexpr double kWellSet = 0.3;  // of the table: enough for the column with most to say
 constexpr double kLeastRule_mm = 60.0;
 constexpr int kTickColumns = 3;
 
@@ -61,7 +62,8 @@ std::size_t most_to_say(const Setting& setting, const std::vector<std::vector<Ce
   return most;
 }
 
-// Columns to write in stand evenly; others are as wide as their words.
+// Columns to write in stand evenly; others are as wide as their words, where that leaves enough for the one with most to
+// say, else all give way.
 std::vector<Column> columns_of(const Setting& setting, const route::ListTable& table,
                                const std::vector<std::vector<Cell>>& rows, double width_mm) {
   const std::size_t count = table.headings.size();
@@ -70,9 +72,15 @@ std::vector<Column> columns_of(const Setting& setting, const route::ListTable& t
   });
   std::vector<Column> columns;
   for (const std::string& heading : table.headings)
-    columns.push_back({heading, kShare * width_mm / static_cast<double>(count)});
-  if (!is_empty)
-    return fitted(setting, columns, rows, most_to_say(setting, rows, count), width_mm, kRoomier_mm);
+    columns.push_back({heading, width_mm});
+  if (!is_empty) {
+    const std::size_t rest = most_to_say(setting, rows, count);
+    std::vector<Column> unbroken = fitted(setting, columns, rows, rest, width_mm, kRoomier_mm);
+    if (unbroken[rest].width_mm >= kWellSet * width_mm) return unbroken;
+    for (Column& column : columns)
+      column.width_mm = kShare * width_mm / static_cast<double>(count);
+    return fitted(setting, columns, rows, rest, width_mm, kRoomier_mm);
+  }
   const double gaps = kColumnGap_mm * static_cast<double>(count - 1);
   for (Column& column : columns) {
     column.width_mm = (width_mm - gaps) / static_cast<double>(count);

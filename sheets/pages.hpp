@@ -24,9 +24,10 @@ struct Page {
   drawing::DisplayList list;
 };
 
-// The first sheet, the drawing, the lists before the first setup, one sheet a setup, the lists after the last; "sheet 2 of 5" counts sheets. A sheet that does not fit on one page goes on to
-// a further page under the same head, "page 2 of 2"; the numbered lines start a page of their own where that costs none.
-// The type is the largest with which a sheet takes the fewest pages.
+// The first sheet, the drawing, the lists before the first setup, one sheet a setup, the lists after the last; "sheet 2 of
+// 5" counts sheets. A sheet that does not fit on one page goes on to a further page under the same head, "page 2 of 2";
+// the numbered lines start a page of their own where that costs none. The type is the largest with which a sheet takes the
+// fewest pages.
 //
 // Guarantees: (1) every text of the packet is there, whole; (2) no text overlaps another or crosses a line that is not its
 // own; (3) figures to dial are 3.5 to 5 mm high, the largest type on the sheet; (4) same packet, same pages.

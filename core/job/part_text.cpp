@@ -29,8 +29,7 @@ struct SizeKey {
 
 std::vector<SizeKey> size_keys(part::BlankShape shape) {
   if (part::is_bar(shape)) {
-    const bool is_round = shape == part::BlankShape::kRoundBar || shape == part::BlankShape::kTube;
-    const char* across = is_round ? "diameter" : "across";
+    const char* across = part::is_round(shape) ? "diameter" : "across";
     return {{"length", part::Axis::kX}, {across, part::Axis::kY}, {across, part::Axis::kZ}};
   }
   return {{"length", part::Axis::kX}, {"width", part::Axis::kY}, {"thickness", part::Axis::kZ}};

@@ -141,8 +141,7 @@ void add_fit_checks(const Shared& subject, Stages& stages) {
   for (const part::Feature& feature : subject->route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
     if (hole == nullptr) continue;
-    const auto* on = std::get_if<part::OnMate>(&hole->diameter.size);
-    const std::string mate = on != nullptr ? on->mate : hole->mate;
+    const std::string mate = part::mate_of(*hole);
     if (mate.empty()) continue;
     stages.push_back(check_stage(subject, "fit", feature.name, [subject, feature, mate](Pen& pen) {
       judge_fit(pen, *subject, feature, std::get<part::Hole>(feature.shape), mate);

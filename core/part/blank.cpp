@@ -30,7 +30,11 @@ std::optional<BlankShape> find_blank_shape(std::string_view name) {
 }
 
 bool is_one_across(BlankShape shape) {
-  return shape == BlankShape::kRoundBar || shape == BlankShape::kSquareBar || shape == BlankShape::kTube;
+  return is_round(shape) || shape == BlankShape::kSquareBar;
+}
+
+bool is_round(BlankShape shape) {
+  return shape == BlankShape::kRoundBar || shape == BlankShape::kTube;
 }
 
 bool is_bar(BlankShape shape) {

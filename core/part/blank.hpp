@@ -29,6 +29,7 @@ struct BlankSize {
 
 // The same size across both ways, and given once: round and square bar, and tube.
 [[nodiscard]] bool is_one_across(BlankShape shape);
+[[nodiscard]] bool is_round(BlankShape shape);  // round bar and tube
 // Round, square and hex bar, and tube: they lie along x, and can be turned.
 [[nodiscard]] bool is_bar(BlankShape shape);
 

@@ -103,6 +103,11 @@ std::string_view name_of(PlacedBy placed) {
   return "";
 }
 
+std::string mate_of(const Hole& hole) {
+  const auto* on = std::get_if<OnMate>(&hole.diameter.size);
+  return on != nullptr ? on->mate : hole.mate;
+}
+
 bool cuts_are_worked_out(const Feature& feature) {
   if (std::holds_alternative<Flat>(feature.shape)) return true;
   const auto* hole = std::get_if<Hole>(&feature.shape);

@@ -78,6 +78,9 @@ struct Hole {
   std::optional<Dimension> clearance_asked;  // with a mate: the clearance wanted, as limits
 };
 
+// The named dimension of the old parts that goes into the hole, whether its size is taken from it or not; empty where none.
+[[nodiscard]] std::string mate_of(const Hole& hole);
+
 // A plane milled on one side. Without a region it takes the whole side.
 struct Flat {
   struct Region {

@@ -80,7 +80,7 @@ shape::Blank blank_body(const Blank& blank, const Ask& ask) {
   const double length = ask(blank_path(blank, Axis::kX));
   const shape::Vector size{length, ask(blank_path(blank, Axis::kY)), ask(blank_path(blank, Axis::kZ))};
   const shape::Point middle{0.0, size.y / 2.0, size.z / 2.0};
-  if (blank.shape == BlankShape::kRoundBar || blank.shape == BlankShape::kTube) {
+  if (is_round(blank.shape)) {
     const auto frame = shape::Frame::along(middle, {1.0, 0.0, 0.0});
     return {std::string(name_of(blank.shape)), shape::Cylinder{frame, size.y / 2.0, length}};
   }

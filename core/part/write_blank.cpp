@@ -83,8 +83,7 @@ const Figure& write_across_corners(Pen& pen, const std::string& local, const Fig
 const Figure& write_along(Pen& pen, const Blank& blank, Axis axis) {
   if (axis == Axis::kZ && (is_one_across(blank.shape) || blank.shape == BlankShape::kHexBar))
     return pen.ask(blank_path(blank, axis));
-  const bool is_round = blank.shape == BlankShape::kRoundBar || blank.shape == BlankShape::kTube;
-  const Kind kind = is_round && axis != Axis::kX ? Kind::kDiameter : Kind::kLength;
+  const Kind kind = is_round(blank.shape) && axis != Axis::kX ? Kind::kDiameter : Kind::kLength;
   const BlankSize& size = blank.sizes.at(static_cast<std::size_t>(axis));
   if (axis == Axis::kY && blank.shape == BlankShape::kHexBar)
     return write_across_corners(pen, local_name(blank, axis),

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <string>
-#include <utility>
 #include <vector>
 
 #include "core/ledger/pen.hpp"
@@ -26,14 +25,21 @@ void write_inspect(Desk& desk);
 void write_fit(Desk& desk);
 void write_record(Desk& desk);
 
-// A list without repeats, in the order of first mention.
-class Once {
- public:
-  void add(std::string entry);
-  [[nodiscard]] std::vector<std::string> take() { return std::move(entries_); }
-
- private:
-  std::vector<std::string> entries_;
+// The bushes of the part, in its order.
+struct Bush {
+  const part::Feature& feature;
+  const part::Formed& formed;
 };
+[[nodiscard]] std::vector<Bush> bushes_of(const part::Part& part);
+
+// The screws the part takes, each kind once, with the holes they go in.
+struct Screws {
+  std::string designation;
+  std::vector<std::string> holes;
+};
+[[nodiscard]] std::vector<Screws> screws_of(const part::Part& part);
+
+// "a, b, c"
+[[nodiscard]] std::string listed(const std::vector<std::string>& names);
 
 }  // namespace sparewright::route

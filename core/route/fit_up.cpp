@@ -1,6 +1,5 @@
 // Putting the new part to its mates: in which order, how tight it will go, and what to do before power.
 #include <algorithm>
-#include <cmath>
 
 #include <fmt/format.h>
 
@@ -10,23 +9,17 @@ namespace sparewright::route {
 namespace {
 
 using ledger::Figure;
-using part::Form;
 using quantity::Kind;
 
-std::string mate_of(const part::Hole& hole) {
-  const auto* on = std::get_if<part::OnMate>(&hole.diameter.size);
-  return on != nullptr ? on->mate : hole.mate;
-}
-
-const part::Formed* formed_as(const part::Feature& feature, Form form) {
-  const auto* formed = std::get_if<part::Formed>(&feature.shape);
-  return formed != nullptr && formed->form == form ? formed : nullptr;
-}
-
-std::string by_hand(const Figure& least, const Figure& most, const Printing& print) {
+// What is not known about a size, 19 times in 20, may be the difference between by hand and tight.
+std::string how_tight(const Figure& least, const Figure& most, const Printing& print) {
   if (!least.known() || !most.known()) return "NOT KNOWN: the mate's size or the hole's is missing";
-  if (least.value >= 0.0) {
+  if (least.value > 0.0 && least.value >= least.expanded()) {
     return fmt::format("goes in by hand, {} to {} clear", print.fine(least.value), print.fine(most.value));
+  }
+  if (least.value >= 0.0) {
+    return fmt::format("{} to {} clear, and may be tight: offer it up before anything is finished",
+                       print.fine(least.value), print.fine(most.value));
   }
   if (most.value <= 0.0) {
     return fmt::format("pressed, {} to {} tight; the force is not computed", print.fine(-most.value),
@@ -36,13 +29,32 @@ std::string by_hand(const Figure& least, const Figure& most, const Printing& pri
                      print.fine(-least.value), print.fine(most.value));
 }
 
+// least, most: what the bush is larger than its hole by.
+std::string how_it_goes_in(const Figure& least, const Figure& most, bool is_bonded, const Printing& print) {
+  if (!least.known() || !most.known()) return "NOT KNOWN: a size of the bush or of its hole is missing";
+  if (is_bonded && most.value < 0.0) {
+    return fmt::format(
+        "bonded, {} to {} clear: degrease both, wet both with retaining compound, turn it as it goes in, "
+        "leave it as long as the maker of the compound says",
+        print.fine(-most.value), print.fine(-least.value));
+  }
+  if (!is_bonded && least.value > 0.0) {
+    return fmt::format(
+        "pressed, {} to {} tight: lead-in on both, oil, start it square, support the boss right under the "
+        "hole; the force is not computed",
+        print.fine(least.value), print.fine(most.value));
+  }
+  return is_bonded ? "STOP: at the limits there is no room for the compound; see the checks"
+                   : "STOP: at the limits it does not stay in its hole; see the checks";
+}
+
 // Hole and mate, at the limits of the one and the other as it was measured.
 void add_mates(Desk& desk, ListTable& table) {
   const auto less = [](auto hole, auto mate) { return hole - mate; };
   const auto& named = desk.route.part.surroundings.dimension_figures;
   for (const part::Feature& feature : desk.route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
-    const std::string mate = hole == nullptr ? std::string() : mate_of(*hole);
+    const std::string mate = hole == nullptr ? std::string() : part::mate_of(*hole);
     if (mate.empty()) continue;
     const auto figure = named.find(mate);
     const Figure& size = desk.pen.ask(figure == named.end() ? mate : figure->second);
@@ -53,60 +65,40 @@ void add_mates(Desk& desk, ListTable& table) {
     const Figure& most = desk.pen.work(feature.name + "/most clearance", Kind::kLength,
                                        "the greatest hole less the mate as measured", less,
                                        desk.pen.ask(path + "/most"), size);
-    table.rows.push_back({fmt::format("{} into {}", mate, feature.name), by_hand(least, most, desk.print)});
+    table.rows.push_back({fmt::format("{} into {}", mate, feature.name), how_tight(least, most, desk.print)});
   }
 }
 
 // A bush goes in before its bore is finished.
 void add_bushes(Desk& desk, ListTable& table) {
-  for (const part::Feature& feature : desk.route.part.features) {
-    const part::Formed* bush = formed_as(feature, Form::kBush);
-    if (bush == nullptr) continue;
+  for (const auto& [feature, bush] : bushes_of(desk.route.part)) {
     const std::string path = part::feature_path(feature.name);
-    const Figure& least = desk.pen.ask(path + "/interference/least");
-    const Figure& most = desk.pen.ask(path + "/interference/most");
-    const auto fine = [&](const Figure& figure, double value) {
-      return or_not_known(figure, desk.print.fine(value));
-    };
-    const std::string how =
-        bush->is_bonded
-            ? fmt::format(
-                  "bonded, {} to {} clear: degrease both, wet both with retaining compound, turn it as "
-                  "it goes in, leave it as long as the maker of the compound says",
-                  fine(most, -most.value), fine(least, -least.value))
-            : fmt::format(
-                  "pressed, {} to {} tight: lead-in on both, oil, start it square, support the boss right "
-                  "under the hole; the force is not computed",
-                  fine(least, least.value), fine(most, most.value));
-    table.rows.push_back({fmt::format("{} into {}", feature.name, bush->of), how});
-    const Figure& bore_least = desk.pen.ask(path + "/bore/least");
-    const Figure& bore_most = desk.pen.ask(path + "/bore/most");
+    table.rows.push_back(
+        {fmt::format("{} into {}", feature.name, bush.of),
+         how_it_goes_in(desk.pen.ask(path + "/interference/least"), desk.pen.ask(path + "/interference/most"),
+                        bush.is_bonded, desk.print)});
+    const Figure& least = desk.pen.ask(path + "/bore/least");
+    const Figure& most = desk.pen.ask(path + "/bore/most");
     table.rows.push_back(
         {fmt::format("bore of {}", feature.name),
-         fmt::format("it may have closed: finish it now, to {}",
-                     or_not_known(bore_least, desk.print.limits(bore_least.value, bore_most.value, true)))});
+         fmt::format("{}finish it now, to {}", bush.is_bonded ? "" : "it may have closed: ",
+                     or_not_known(least, desk.print.limits(least.value, most.value, true)))});
   }
 }
 
-void add_screws(Desk& desk, ListTable& table) {
-  std::vector<std::string> screws;
-  std::vector<std::string> holes;
-  for (const part::Feature& feature : desk.route.part.features) {
-    const auto* hole = std::get_if<part::Hole>(&feature.shape);
-    if (hole == nullptr || !hole->screw) continue;
-    const auto known = std::find(screws.begin(), screws.end(), hole->screw->designation);
-    if (known == screws.end()) {
-      screws.push_back(hole->screw->designation);
-      holes.push_back(feature.name);
-    } else {
-      holes[static_cast<std::size_t>(known - screws.begin())] += ", " + feature.name;
-    }
-  }
-  for (std::size_t i = 0; i < screws.size(); ++i) {
+void add_screws(const Desk& desk, ListTable& table) {
+  for (const Screws& screws : screws_of(desk.route.part)) {
     table.rows.push_back(
-        {fmt::format("{} in {}", screws[i], holes[i]),
+        {fmt::format("{} in {}", screws.designation, listed(screws.holes)),
          "all in by fingers before any is tightened; then evenly, across; torque not computed"});
   }
+}
+
+bool is_split(const part::Part& part) {
+  return std::any_of(part.features.begin(), part.features.end(), [](const part::Feature& feature) {
+    const auto* formed = std::get_if<part::Formed>(&feature.shape);
+    return formed != nullptr && formed->form == part::Form::kSplit;
+  });
 }
 
 }  // namespace
@@ -115,16 +107,13 @@ void write_fit(Desk& desk) {
   desk.sheet.tab = "FIT";
   desk.sheet.name = "put it to its mates";
   desk.sheet.is_signed = true;
-  const bool splits =
-      std::any_of(desk.route.part.features.begin(), desk.route.part.features.end(),
-                  [](const part::Feature& feature) { return formed_as(feature, Form::kSplit) != nullptr; });
   ListSection order;
   order.heading = "IN THIS ORDER";
   order.table.headings = {"", "WHAT", "HOW"};
   order.table.ticks = true;
   ListTable steps;
   steps.rows.push_back({"all edges", "burrs off, a lead-in where something goes in; wash, dry, wipe"});
-  if (splits)
+  if (is_split(desk.route.part))
     steps.rows.push_back({"the pieces", "joined again as they were, with their shims; marks together"});
   add_bushes(desk, steps);
   add_mates(desk, steps);

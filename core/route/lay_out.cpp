@@ -1,8 +1,7 @@
 // What to have on the bench before the first cut: stock, screws, tools, instruments.
-#include <map>
-
 #include <fmt/format.h>
 
+#include "core/base/once.hpp"
 #include "core/route/desk.hpp"
 #include "core/route/stock.hpp"
 
@@ -10,12 +9,6 @@ namespace sparewright::route {
 namespace {
 
 using ledger::Figure;
-using part::Form;
-
-const part::Formed* bush_in(const part::Feature& feature) {
-  const auto* formed = std::get_if<part::Formed>(&feature.shape);
-  return formed != nullptr && formed->form == Form::kBush ? formed : nullptr;
-}
 
 std::string nominal_of(Desk& desk, const part::Feature& feature, const char* local) {
   const Figure& figure = desk.pen.ask(fmt::format("{}/{}", part::feature_path(feature.name), local));
@@ -31,8 +24,7 @@ ListSection stock(Desk& desk) {
   section.table.ticks = true;
   section.table.rows.push_back({"the part", blank.material, section_words(blank),
                                 blank.sizes[0].nominal.typed, found_words(blank, desk.print)});
-  for (const part::Feature& feature : desk.route.part.features) {
-    if (bush_in(feature) == nullptr) continue;
+  for (const auto& [feature, formed] : bushes_of(desk.route.part)) {
     section.table.rows.push_back(
         {feature.name, "not said",
          fmt::format("round bar over {} dia, bore {}", nominal_of(desk, feature, "diameter"),
@@ -47,18 +39,15 @@ ListSection stock(Desk& desk) {
 ListSection hardware(const Desk& desk) {
   ListSection section;
   section.heading = "HARDWARE";
-  std::map<std::string, int> screws;
-  for (const part::Feature& feature : desk.route.part.features) {
-    const auto* hole = std::get_if<part::Hole>(&feature.shape);
-    if (hole != nullptr && hole->screw) ++screws[hole->screw->designation];
+  for (const Screws& screws : screws_of(desk.route.part)) {
+    section.ticks.push_back(
+        fmt::format("{} x {}, length not worked out", screws.holes.size(), screws.designation));
   }
-  for (const auto& [designation, count] : screws)
-    section.ticks.push_back(fmt::format("{} x {}, length not worked out", count, designation));
   return section;
 }
 
 ListSection tools(const Desk& desk) {
-  Once names;
+  base::Once names;
   for (const Setup& setup : desk.route.plan.setups) {
     names.add(setup.holding.vise.name + ", parallels " + setup.holding.parallels.typed);
     names.add(setup.x.edge_finder.name);
@@ -68,17 +57,17 @@ ListSection tools(const Desk& desk) {
         names.add(tool.name);
     }
   }
-  return {"TOOLS", {}, {}, names.take(), {}};
+  return {"TOOLS", {}, {}, names.texts(), {}};
 }
 
 ListSection instruments(const Desk& desk) {
-  Once names;
+  base::Once names;
   for (const part::Feature& feature : desk.route.part.features) {
     for (const part::NamedDimension& d : part::dimensions_of(feature)) {
       if (part::has_aim(*d.dimension) && !d.dimension->instrument.empty()) names.add(d.dimension->instrument);
     }
   }
-  return {"TO MEASURE WITH, EACH WITH ITS ZERO PROVED", {}, {}, names.take(), {}};
+  return {"TO MEASURE WITH, EACH WITH ITS ZERO PROVED", {}, {}, names.texts(), {}};
 }
 
 }  // namespace

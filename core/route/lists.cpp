@@ -37,9 +37,34 @@ base::Fingerprint definition(const Route& route, std::string_view list) {
 
 }  // namespace
 
-void Once::add(std::string entry) {
-  if (std::find(entries_.begin(), entries_.end(), entry) == entries_.end())
-    entries_.push_back(std::move(entry));
+std::vector<Bush> bushes_of(const part::Part& part) {
+  std::vector<Bush> bushes;
+  for (const part::Feature& feature : part.features) {
+    const auto* formed = std::get_if<part::Formed>(&feature.shape);
+    if (formed != nullptr && formed->form == part::Form::kBush) bushes.push_back({feature, *formed});
+  }
+  return bushes;
+}
+
+std::vector<Screws> screws_of(const part::Part& part) {
+  std::vector<Screws> all;
+  for (const part::Feature& feature : part.features) {
+    const auto* hole = std::get_if<part::Hole>(&feature.shape);
+    if (hole == nullptr || !hole->screw) continue;
+    const std::string& designation = hole->screw->designation;
+    auto same = std::find_if(all.begin(), all.end(),
+                             [&](const Screws& screws) { return screws.designation == designation; });
+    if (same == all.end()) same = all.insert(all.end(), {designation, {}});
+    same->holes.push_back(feature.name);
+  }
+  return all;
+}
+
+std::string listed(const std::vector<std::string>& names) {
+  std::string words;
+  for (const std::string& name : names)
+    words += (words.empty() ? "" : ", ") + name;
+  return words;
 }
 
 std::vector<ledger::Stage> list_stages(const Route& route) {

@@ -1,5 +1,8 @@
 // The lines to scribe before the first cut: a check on the collars, and the way to find a place where there are none.
 #include <algorithm>
+#include <map>
+#include <optional>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -27,21 +30,23 @@ struct Placed {
   bool is_wall = false;
 };
 
+// Round work has no side to stand on or to measure from across its axis: what lies there is found from its middle.
+std::vector<Axis> scribed_along(const part::Blank& blank, const std::map<Axis, part::Position>& at) {
+  std::vector<Axis> axes;
+  for (const auto& [axis, position] : at) {
+    if (!part::is_round(blank.shape) || axis == Axis::kX) axes.push_back(axis);
+  }
+  return axes;
+}
+
 // Where a feature has a place that can be scribed.
-std::optional<Placed> placed(const part::Feature& feature) {
+std::optional<Placed> placed(const part::Blank& blank, const part::Feature& feature) {
   if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
     if (hole->placed_by != part::PlacedBy::kCoordinates || hole->around_bar) return std::nullopt;
-    Placed place{hole->into, {}, false};
-    for (const auto& [axis, position] : hole->at)
-      place.axes.push_back(axis);
-    return place;
+    return Placed{hole->into, scribed_along(blank, hole->at), false};
   }
   if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) {
-    if (formed->at.empty()) return std::nullopt;
-    Placed place{formed->side, {}, false};
-    for (const auto& [axis, position] : formed->at)
-      place.axes.push_back(axis);
-    return place;
+    return Placed{formed->side, scribed_along(blank, formed->at), false};
   }
   const auto& flat = std::get<part::Flat>(feature.shape);
   if (!flat.region) return std::nullopt;
@@ -91,7 +96,7 @@ void add_line(std::vector<Scribed>& all, Scribed line, const Printing& print) {
 std::vector<Scribed> lines_of(Desk& desk) {
   std::vector<Scribed> all;
   for (const part::Feature& feature : desk.route.part.features) {
-    const auto place = placed(feature);
+    const auto place = placed(desk.route.part.blank, feature);
     if (!place) continue;
     for (const Axis axis : place->axes) {
       const Face from = stands_on(desk.route, feature.name, axis);
@@ -104,7 +109,8 @@ std::vector<Scribed> lines_of(Desk& desk) {
   std::stable_sort(all.begin(), all.end(), [](const Scribed& a, const Scribed& b) {
     if (a.on != b.on) return a.on > b.on;  // the top first
     if (a.from != b.from) return a.from < b.from;
-    return a.known && b.known && a.height_mm < b.height_mm;
+    if (a.known != b.known) return a.known;
+    return a.known && a.height_mm < b.height_mm;
   });
   return all;
 }
@@ -127,11 +133,9 @@ void write_mark_out(Desk& desk) {
   section.table.figures = 2;
   section.table.ticks = true;
   for (const Scribed& line : lines_of(desk)) {
-    std::string what;
-    for (const std::string& name : line.what)
-      what += (what.empty() ? "" : ", ") + name;
     section.table.rows.push_back({std::string(part::name_of(line.on)), from_words(desk.route.part, line.from),
-                                  line.known ? desk.print.plain(line.height_mm) : "NOT KNOWN", what});
+                                  line.known ? desk.print.plain(line.height_mm) : "NOT KNOWN",
+                                  listed(line.what)});
   }
   if (!section.table.rows.empty()) desk.sheet.sections.push_back(std::move(section));
 }

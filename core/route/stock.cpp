@@ -5,10 +5,6 @@
 namespace sparewright::route {
 namespace {
 
-bool is_round(part::BlankShape shape) {
-  return shape == part::BlankShape::kRoundBar || shape == part::BlankShape::kTube;
-}
-
 std::string typed(const part::BlankSize& size) {
   return size.nominal.typed;
 }
@@ -19,7 +15,7 @@ std::string section_words(const part::Blank& blank) {
   if (part::is_bar(blank.shape)) {
     // A hex bar's size across its flats lies along z; the others have one size across both ways.
     return fmt::format("{} {}{}{}", part::name_of(blank.shape), typed(blank.sizes[2]),
-                       is_round(blank.shape) ? " dia" : " across",
+                       part::is_round(blank.shape) ? " dia" : " across",
                        blank.bore ? fmt::format(", bore {}", typed(*blank.bore)) : std::string());
   }
   return fmt::format("{} {} x {}", part::name_of(blank.shape), typed(blank.sizes[2]), typed(blank.sizes[1]));

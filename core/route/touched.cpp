@@ -32,12 +32,12 @@ const std::map<part::Axis, part::Position>* places_of(const part::Feature& featu
 
 // The size of a feature along an axis on both sides of its middle: "diameter", "width"; empty where it has none.
 std::string extent_along(const part::Feature& feature, part::Axis axis) {
-  if (std::holds_alternative<part::Hole>(feature.shape)) return "diameter";
+  // The edge of a hole that leans is an ellipse.
+  if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) return hole->lean ? "" : "diameter";
   const auto* formed = std::get_if<part::Formed>(&feature.shape);
   if (formed == nullptr) return "";
   const std::optional<part::Axis> runs_along = formed->along;
-  if (!runs_along) return "";
-  const std::string extent = *runs_along == axis ? "length" : "width";
+  const std::string extent = !runs_along ? "diameter" : *runs_along == axis ? "length" : "width";
   return formed->sizes.contains(extent) ? extent : "";
 }
 
@@ -71,10 +71,11 @@ const Figure& Touch::figure(std::string_view feature, std::string_view local) {
   return pen_.ask(fmt::format("{}/{}", part::feature_path(feature), local));
 }
 
-// From the side the hole starts on: the counterbore hides the hole.
+// From the side the hole starts on: a counterbore or a countersink hides the hole.
 const Figure& Touch::touched_diameter(const std::string& feature) {
   const part::Hole* hole = hole_named(part_, feature);
   if (hole != nullptr && hole->counterbore) return figure(feature, "counterbore diameter");
+  if (hole != nullptr && hole->countersink) return figure(feature, "countersink diameter");
   return figure(feature, hole != nullptr && has_duty(hole->diameter) ? "diameter/aim" : "diameter");
 }
 
@@ -111,8 +112,10 @@ std::optional<ProofReading> Touch::place(const part::Feature& feature, const par
   const std::string extent = extent_along(feature, axis);
   if (const auto* other = std::get_if<std::string>(&position.from)) {
     const part::Hole* other_hole = hole_named(part_, *other);
-    const bool of_one_side = hole != nullptr && other_hole != nullptr && hole->into == other_hole->into;
-    if (of_one_side && !hole->around_bar && !other_hole->around_bar)
+    const auto is_square = [](const part::Hole* one) {
+      return one != nullptr && !one->around_bar && !one->lean;
+    };
+    if (is_square(hole) && is_square(other_hole) && hole->into == other_hole->into)
       return holes_apart(feature, *hole, *other);
     return ProofReading{fmt::format("{} to {}, middles, along {}", *other, feature.name, d.local),
                         room_of(pen_, print_, feature, d)};

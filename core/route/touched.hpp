@@ -15,7 +15,7 @@ namespace sparewright::route {
 // "pivot bore", "relief, leaves", "back to pivot bore, along y:": what a dimension is the size of, in words.
 [[nodiscard]] std::string what_of(const part::Feature& feature, const part::NamedDimension& dimension);
 
-// Its limits, or size and room where it locates; NOT KNOWN where it is not. ask gives a figure by its whole name.
+// Its limits, or size and room where it locates; NOT KNOWN where it is not.
 [[nodiscard]] std::string room_of(ledger::Pen& pen, const Printing& print, const part::Feature& feature,
                                   const part::NamedDimension& dimension);
 

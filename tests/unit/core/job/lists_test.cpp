@@ -74,6 +74,29 @@ TEST(MarkOut, GivesHeightsFromTheSideThatIsPickedUp) {
   EXPECT_NEAR(job.inches("mark out/top/near hole/y"), 0.750, 1e-12);
 }
 
+TEST(MarkOut, HasNoLinesAcrossRoundWork) {
+  const std::string text = R"([job]
+title = "Pin"
+units = "in"
+[blank]
+shape = "round bar"
+material = "1018 cold drawn"
+size = { diameter = "1", length = "4" }
+[[feature]]
+name = "cross hole"
+kind = "hole"
+how = "drilled"
+diameter = "0.250"
+at.x = "1.500"
+at.y = "0.500"
+)";
+  auto job = judged(text);
+  const route::ListSheet sheet = list(job, "mark out");
+  ASSERT_EQ(sheet.sections.size(), 1U);
+  EXPECT_THAT(sheet.sections[0].table.rows,
+              ElementsAre(ElementsAre("top", "left end", "1.500", "cross hole")));
+}
+
 TEST(Inspect, GivesWhatAnInstrumentCanTouch) {
   auto job = judged(job_with(kFeatures));
   const route::ListSheet sheet = list(job, "inspect");
@@ -106,6 +129,81 @@ TEST(Fit, SaysHowTightTheMateGoes) {
   EXPECT_THAT(sheet.sections.at(0).table.rows.at(1),
               ElementsAre("2", "pin into bore", "goes in by hand, 0.0010 to 0.0020 clear"));
   EXPECT_THAT(sheet.cautions, testing::Not(IsEmpty()));
+}
+
+std::string hole_in(const std::string& name, const std::string& rest) {
+  return "[[feature]]\nname = \"" + name + "\"\nkind = \"hole\"\n" + rest;
+}
+
+std::vector<std::string> inspected(const std::string& features) {
+  auto job = judged(job_with(features));
+  std::vector<std::string> rows;
+  const route::ListSheet sheet = list(job, "inspect");
+  if (sheet.sections.empty()) return rows;
+  for (const auto& row : sheet.sections[0].table.rows)
+    rows.push_back(row[1] + " | " + row[2]);
+  return rows;
+}
+
+// x = 1.000: half of the countersink, 0.250, hides the hole of 0.250.
+TEST(Inspect, TouchesTheEdgeThatIsThere) {
+  EXPECT_THAT(inspected(hole_in("sunk", R"(how = "countersunk"
+diameter = "0.250"
+countersink = { diameter = "0.500", angle = "82 deg" }
+at.x = { size = "1.000", tol = "±0.005", duty = "locates", with = "caliper" }
+at.y = "1"
+)")),
+              ElementsAre("left end to near edge of sunk (at 0.5000) | 0.750 ±0.005"));
+}
+
+TEST(Inspect, GivesTheMiddleOfAHoleThatLeans) {
+  EXPECT_THAT(inspected(hole_in("oil", R"(how = "drilled"
+diameter = "0.250"
+leans = { towards = "right end", angle = "30 deg" }
+at.x = { size = "1.000", tol = "±0.005", duty = "locates", with = "caliper" }
+at.y = "1"
+)")),
+              ElementsAre("left end to the middle of oil, along x | 1.000 ±0.005"));
+}
+
+// A mate known to 0.0005 or so in a hole that may be 0.0001 larger is not sure to go in by hand.
+TEST(Fit, DoesNotPromiseWhatIsNotKnown) {
+  const std::string text = R"([[reading]]
+name = "stud"
+what = "outside"
+of = "stud"
+with = "caliper"
+got = ["0.500", "0.500"]
+)" + hole_in("bore", R"(how = "bored"
+diameter = { size = "0.5006", tol = "±0.0005", with = "fine", duty = "fits", mate = "stud", clearance = "0.0000 to +0.0020" }
+at.x = "1"
+at.y = "1"
+)");
+  auto job = judged(job_with(text));
+  EXPECT_NEAR(job.inches("fit/bore/least clearance"), 0.0001, 1e-9);
+  EXPECT_THAT(list(job, "fit").sections.at(0).table.rows.at(1).at(2), HasSubstr("may be tight"));
+}
+
+// 0.6255 to 0.6265 in a hole of 0.6245 to 0.6250, and the other way round.
+TEST(Fit, ABushGoesInBeforeItsBoreIsFinished) {
+  const auto with = [](const std::string& outside, const std::string& how) {
+    return job_with(
+        hole_in("boss", R"(how = "bored"
+diameter = { size = "0.6245", tol = "+0.0005/-0.0000" }
+at.x = "1"
+at.y = "1"
+)") + "[[feature]]\nname = \"bush\"\nkind = \"bush\"\nin = \"boss\"\nhow = \"" +
+        how + "\"\ndiameter = { size = \"" + outside +
+        "\", tol = \"±0.0005\" }\nbore = { size = \"0.500\", tol = \"±0.001\" }\nlength = \"1\"\n");
+  };
+  const auto first_step = [&](const std::string& outside, const std::string& how) {
+    auto job = judged(with(outside, how));
+    return list(job, "fit").sections.at(0).table.rows.at(1).at(2);
+  };
+  EXPECT_THAT(first_step("0.6260", "pressed in"), HasSubstr("pressed, 0.0005 to 0.0020 tight"));
+  EXPECT_THAT(first_step("0.6250", "pressed in"), HasSubstr("STOP: at the limits it does not stay"));
+  EXPECT_THAT(first_step("0.6230", "bonded"), HasSubstr("bonded, 0.0010 to 0.0025 clear"));
+  EXPECT_THAT(first_step("0.6250", "bonded"), HasSubstr("STOP: at the limits there is no room"));
 }
 
 TEST(Fit, APressIsTold) {
