@@ -20,6 +20,11 @@ foreach(toolkit TKSTEP TKSTEPBase TKXSBase TKMesh TKBO TKPrim TKTopAlgo TKBRep T
   target_link_libraries(sparewright_occt INTERFACE ${OCCT_${toolkit}})
 endforeach()
 
+# Hidden lines by the kernel: for tests and benchmarks that judge by them. No room links it.
+find_library(OCCT_TKHLR TKHLR REQUIRED)
+add_library(sparewright_occt_hidden_lines INTERFACE)
+target_link_libraries(sparewright_occt_hidden_lines INTERFACE ${OCCT_TKHLR} sparewright_occt)
+
 # Header-only PEGTL; SYSTEM so its headers do not meet our warnings.
 add_library(sparewright_pegtl INTERFACE)
 target_include_directories(sparewright_pegtl SYSTEM INTERFACE /usr/include)

@@ -17,8 +17,8 @@ struct RowPlace {
   double text_middle = 0.0;  // along the row; may lie beyond the span
 };
 
-// In the order of the spans. The shorter lie nearer the view; no two in a row overlap, words included, and no words lie on
-// an extension line of any dimension of this side.
+// In the order of the spans. The shorter lie nearer the view unless that crosses more lines; no two in a row overlap, words
+// included, and no words lie on an extension line that runs through their row.
 [[nodiscard]] std::vector<RowPlace> rows_of(const std::vector<RowSpan>& spans);
 
 }  // namespace sparewright::drawing

@@ -138,7 +138,31 @@ class Marking {
     mark.says = figures_.stacked(mark.names.front(), position.distance);
     mark.strong = is_strong(position.distance);
     const double apart = std::abs(part::component(mark.to - mark.from, axis));
-    if (apart > shape::kShortestSide_mm) add(std::move(mark));
+    if (apart > shape::kShortestSide_mm) {
+      add(std::move(mark));
+    } else if (mark.strong) {
+      add_in_line(feature, axis, position, mark);
+    }
+  }
+
+  // A length of nothing cannot be drawn; where it matters that two features stand in line, a note says so.
+  void add_in_line(const Feature& feature, Axis axis, const part::Position& position,
+                   const LengthMark& mark) {
+    const auto* other = std::get_if<std::string>(&position.from);
+    NoteMark note;
+    note.at = mark.to;
+    note.seen_from = mark.seen_from;
+    if (const auto* hole = std::get_if<Hole>(&feature.shape); hole != nullptr && !hole->lean) {
+      const double diameter = figures_.value(path(feature, "diameter"));
+      note.radius_mm = std::isnan(diameter) ? 0.0 : diameter / 2.0;
+    }
+    note.lines = {
+        fmt::format("{}: {} from {}", feature.name, part::name_of(axis),
+                    other != nullptr ? *other : std::string(part::name_of(std::get<Face>(position.from)))),
+        mark.says.size() == 2 ? fmt::format("{} to {}", mark.says[1], mark.says[0]) : mark.says.front()};
+    note.strong = true;
+    note.names = mark.names;
+    marks_.notes.push_back(std::move(note));
   }
 
   // One length for features that stand in line: the same ends along the same axis, and the same words.

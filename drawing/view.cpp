@@ -84,6 +84,15 @@ int samples_of(double length_mm) {
   return std::clamp(static_cast<int>(length_mm / kApart_mm), kFewest, kMost);
 }
 
+// A curve may not be there exactly at its end: a hair inside.
+std::optional<Point> inside(const ViewCurve& curve, double t) {
+  constexpr double kHair = 1e-6;
+  for (const double nudge : {0.0, kHair, -kHair}) {
+    if (const auto at = curve.at(std::clamp(t + nudge, 0.0, 1.0))) return at;
+  }
+  return std::nullopt;
+}
+
 // Where the state changes between two places that differ.
 double change(Looker& looker, const ViewCurve& curve, double low, State at_low, double high) {
   const double enough = 0.005 / std::max(curve.length_mm, 0.01);
@@ -91,7 +100,18 @@ double change(Looker& looker, const ViewCurve& curve, double low, State at_low, 
     const double middle = (low + high) / 2.0;
     (looker.state(curve, middle) == at_low ? low : high) = middle;
   }
-  return (low + high) / 2.0;
+  return at_low == State::kNotThere ? high : low;  // where the curve is there
+}
+
+// An end of the curve, or where it ceases to be there on the way to it from a place where it is.
+double end_of(const ViewCurve& curve, double there, double end) {
+  if (inside(curve, end)) return end;
+  const double enough = 0.005 / std::max(curve.length_mm, 0.01);
+  while (std::abs(end - there) > enough) {
+    const double middle = (there + end) / 2.0;
+    (curve.at(middle) ? there : end) = middle;
+  }
+  return there;
 }
 
 std::vector<Piece> pieces_of(Looker& looker, const ViewCurve& curve) {
@@ -99,8 +119,8 @@ std::vector<Piece> pieces_of(Looker& looker, const ViewCurve& curve) {
   // Not at the very ends, where other edges meet.
   const auto place = [&](int i) { return (i + 0.5) / samples; };
   std::vector<Piece> pieces;
-  double start = 0.0;
   State now = looker.state(curve, place(0));
+  double start = now == State::kNotThere ? 0.0 : end_of(curve, place(0), 0.0);
   const auto finish = [&](double end) {
     if (now != State::kNotThere)
       pieces.push_back({start, end, now == State::kVisible ? Seen::kVisible : Seen::kHidden});
@@ -112,17 +132,8 @@ std::vector<Piece> pieces_of(Looker& looker, const ViewCurve& curve) {
     finish(change(looker, curve, place(i - 1), now, place(i)));
     now = next;
   }
-  finish(1.0);
+  finish(now == State::kNotThere ? 1.0 : end_of(curve, place(samples - 1), 1.0));
   return pieces;
-}
-
-// A curve whose ends are not there has none exactly at 0 or 1: a hair inside.
-std::optional<Point> inside(const ViewCurve& curve, double t) {
-  constexpr double kHair = 1e-6;
-  for (const double nudge : {0.0, kHair, -kHair, 1e-3, -1e-3}) {
-    if (const auto at = curve.at(std::clamp(t + nudge, 0.0, 1.0))) return at;
-  }
-  return std::nullopt;
 }
 
 // --- putting them down ----------------------------------------------------------------------------------------------

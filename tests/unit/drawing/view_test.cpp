@@ -82,6 +82,19 @@ TEST(View, ABlindHoleShowsItsFloor) {
   EXPECT_NEAR(length(front, Seen::kHidden, false), 8.0, 0.02);
 }
 
+TEST(View, ALineWhoseVeryEndIsCutAwayIsDrawnUpToThere) {
+  // A slot takes the last 0.04 mm of the hole's sides, less than the way between two places that are looked at.
+  const Cutter slot = shape::milled_box("slot", shape::Frame{}, {0, 10, 3}, {60, 20, 4.04},
+                                        shape::Open::kXLow | shape::Open::kXHigh);
+  const View front = seen(plate(), {hole(20, 15, 8, 6), slot}, kFront);
+  double sides = 0.0;
+  for (const ViewLine& line : front.lines) {
+    const bool is_side = std::abs(line.from.u - 16.0) < 0.01 || std::abs(line.from.u - 24.0) < 0.01;
+    if (is_side && std::abs(line.to.u - line.from.u) < 0.01) sides += std::abs(line.to.v - line.from.v);
+  }
+  EXPECT_NEAR(sides, 2.0 * 5.96, 0.02);
+}
+
 TEST(View, AStepHidesWhatStandsBehindIt) {
   // Milled from the top, front 15 deep, 4 down: the back stands 10 high behind it.
   const Cutter step =
