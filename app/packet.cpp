@@ -166,6 +166,29 @@ std::vector<route::ListSheet> lists_of(ledger::Ledger& ledger, std::span<const s
   return lists;
 }
 
+drawing::EdgesOf edges_from(solid::Shelf& solids) {
+  return [&solids](const shape::Recipe& of) -> base::Result<std::vector<solid::Edge>> {
+    const auto made = solids.solid(of).get();
+    if (!made) return tl::unexpected(made.error());
+    return solid::edges_of(*made);
+  };
+}
+
+// The work in each setup, as the one before it left it and as it leaves it.
+void add_held(const job::Job& job, ledger::Ledger& ledger, solid::Shelf& solids, sheets::Packet& packet) {
+  std::size_t cuts_before = 0;
+  for (const route::SetupSheet& setup : packet.setups) {
+    packet.held.emplace_back();
+    const auto path = route::recipe_path_after(job.subject.route.plan, setup.op);
+    if (!path) continue;
+    const auto after = ledger.value<shape::Recipe>(*path);
+    if (!after) return;  // nor is there any later
+    if (auto views = drawing::held_views(setup.view, *after, cuts_before, edges_from(solids)))
+      packet.held.back() = std::move(*views);
+    cuts_before = after->cuts().size();
+  }
+}
+
 void add_drawing(const job::Job& job, ledger::Ledger& ledger, const ledger::Snapshot& figures,
                  solid::Shelf& solids, sheets::Packet& packet) {
   const auto recipe = ledger.value<shape::Recipe>(part::kRecipe);
@@ -174,12 +197,7 @@ void add_drawing(const job::Job& job, ledger::Ledger& ledger, const ledger::Snap
     return;
   }
   const part::Part& part = job.subject.route.part;
-  const auto edges_of = [&](const shape::Recipe& of) -> base::Result<std::vector<solid::Edge>> {
-    const auto made = solids.solid(of).get();
-    if (!made) return tl::unexpected(made.error());
-    return solid::edges_of(*made);
-  };
-  auto views = drawing::views_of(part, figures, *recipe, edges_of);
+  auto views = drawing::views_of(part, figures, *recipe, edges_from(solids));
   if (!views) {
     packet.no_drawing = "No drawing: " + base::sentence(views.error());
     return;
@@ -207,6 +225,7 @@ sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger, solid::She
   packet.before = lists_of(ledger, route::kListsBefore);
   packet.after = lists_of(ledger, route::kListsAfter);
   add_drawing(job, ledger, figures, solids, packet);
+  add_held(job, ledger, solids, packet);
   packet.first = first_sheet(job, ledger, figures, packet.setups);
   return packet;
 }

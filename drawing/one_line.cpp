@@ -1,6 +1,7 @@
 #include "drawing/one_line.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 #include <utility>
@@ -46,15 +47,29 @@ std::vector<Stretch> less(const std::vector<Stretch>& all, const std::vector<Str
   return out;
 }
 
-// Seen and hidden stretches of one line or circle.
-struct Track {
-  std::vector<Stretch> seen;
-  std::vector<Stretch> hidden;
+// What stands before what on one line or circle.
+struct Kind {
+  Seen seen = Seen::kVisible;
+  bool cut_here = false;
+};
+constexpr std::array kKinds{Kind{Seen::kVisible, true}, Kind{Seen::kVisible, false},
+                            Kind{Seen::kHidden, true}, Kind{Seen::kHidden, false}};
 
-  void add(Seen how, Stretch stretch) { (how == Seen::kVisible ? seen : hidden).push_back(stretch); }
+// The stretches of one line or circle, of each kind.
+struct Track {
+  std::array<std::vector<Stretch>, kKinds.size()> of_kind;
+
+  void add(const Kind& kind, Stretch stretch) {
+    const std::size_t i = (kind.seen == Seen::kVisible ? 0U : 2U) + (kind.cut_here ? 0U : 1U);
+    of_kind.at(i).push_back(stretch);
+  }
   void settle(double near) {
-    seen = joined(std::move(seen), near);
-    hidden = less(joined(std::move(hidden), near), seen, near);
+    std::vector<Stretch> taken;
+    for (std::vector<Stretch>& all : of_kind) {
+      all = less(joined(std::move(all), near), taken, near);
+      taken.insert(taken.end(), all.begin(), all.end());
+      taken = joined(std::move(taken), 0.0);
+    }
   }
 };
 
@@ -91,11 +106,12 @@ struct Circle {
 
 // Between 0 and a full turn, in two where it runs over 0.
 void add_turned(Track& track, const ViewArc& arc) {
-  if (arc.to_rad - arc.from_rad >= kRound_rad - 1e-9) return track.add(arc.seen, {0.0, kRound_rad});
+  const Kind kind{arc.seen, arc.cut_here};
+  if (arc.to_rad - arc.from_rad >= kRound_rad - 1e-9) return track.add(kind, {0.0, kRound_rad});
   const double from = arc.from_rad - kRound_rad * std::floor(arc.from_rad / kRound_rad);
   const double to = from + arc.to_rad - arc.from_rad;
-  track.add(arc.seen, {from, std::min(to, kRound_rad)});
-  if (to > kRound_rad) track.add(arc.seen, {0.0, to - kRound_rad});
+  track.add(kind, {from, std::min(to, kRound_rad)});
+  if (to > kRound_rad) track.add(kind, {0.0, to - kRound_rad});
 }
 
 // Two pieces that meet at 0 are one.
@@ -123,15 +139,15 @@ std::vector<ViewLine> one_line_each(const std::vector<ViewLine>& lines) {
     if (found == all.end()) found = all.insert(all.end(), endless(*line, length));
     const double a = found->place(line->from);
     const double b = found->place(line->to);
-    found->track.add(line->seen, {std::min(a, b), std::max(a, b)});
+    found->track.add({line->seen, line->cut_here}, {std::min(a, b), std::max(a, b)});
   }
   std::vector<ViewLine> out;
   for (Endless& e : all) {
     e.track.settle(kOneLine_mm);
-    for (const Stretch& s : e.track.seen)
-      out.push_back({e.at(s.from), e.at(s.to), Seen::kVisible});
-    for (const Stretch& s : e.track.hidden)
-      out.push_back({e.at(s.from), e.at(s.to), Seen::kHidden});
+    for (std::size_t i = 0; i < kKinds.size(); ++i) {
+      for (const Stretch& s : e.track.of_kind.at(i))
+        out.push_back({e.at(s.from), e.at(s.to), kKinds.at(i).seen, kKinds.at(i).cut_here});
+    }
   }
   return out;
 }
@@ -150,11 +166,11 @@ std::vector<ViewArc> one_arc_each(const std::vector<ViewArc>& arcs) {
   for (Circle& c : all) {
     const double near = kOneLine_mm / std::max(c.radius, kOneLine_mm);
     c.track.settle(near);
-    for (const Seen seen : {Seen::kVisible, Seen::kHidden}) {
-      auto& stretches = seen == Seen::kVisible ? c.track.seen : c.track.hidden;
+    for (std::size_t i = 0; i < kKinds.size(); ++i) {
+      auto& stretches = c.track.of_kind.at(i);
       close_at_start(stretches, near);
       for (const Stretch& s : stretches)
-        out.push_back({c.centre, c.radius, s.from, s.to, seen});
+        out.push_back({c.centre, c.radius, s.from, s.to, kKinds.at(i).seen, kKinds.at(i).cut_here});
     }
   }
   return out;

@@ -1,4 +1,4 @@
-// Lines that fall on one another are drawn once: what is seen before what is hidden. Used inside this room only.
+// Lines that fall on one another are drawn once: what is seen before what is hidden, what is cut here before the rest. Used inside this room only.
 #pragma once
 
 #include <vector>

@@ -7,6 +7,7 @@
 
 #include "drawing/label.hpp"
 #include "drawing/part_layout.hpp"
+#include "drawing/view_lines.hpp"
 
 namespace sparewright::drawing {
 namespace {
@@ -28,10 +29,6 @@ constexpr std::array kScales{Scale{10.0, "10:1"}, Scale{5.0, "5:1"},   Scale{2.0
                              Scale{1.0, "1:1"},   Scale{0.5, "1:2"},   Scale{0.4, "1:2.5"},
                              Scale{0.25, "1:4"},  Scale{0.2, "1:5"},   Scale{0.1, "1:10"},
                              Scale{0.05, "1:20"}, Scale{0.02, "1:50"}, Scale{0.01, "1:100"}};
-
-Weight weight_of(Seen seen) {
-  return seen == Seen::kVisible ? Weight::kBold : Weight::kHidden;
-}
 
 // Everything of one drawing, put down in order; the ground for notes grows with it.
 class Drawing {
@@ -104,37 +101,11 @@ class Drawing {
 
   // --- views ---
   void draw_view(const Placed& placed) {
-    for (const ViewLine& l : placed.view->lines)
-      line(placed.on_paper(l.from), placed.on_paper(l.to), weight_of(l.seen));
-    for (const ViewArc& a : placed.view->arcs)
-      draw_arc(placed, a);
-    for (const ViewPath& path : placed.view->paths) {
-      for (std::size_t i = 1; i < path.points.size(); ++i)
-        line(placed.on_paper(path.points[i - 1]), placed.on_paper(path.points[i]), weight_of(path.seen));
+    add_view(list_, ground_.lines, *placed.view, {placed.on_paper({0.0, 0.0}), placed.scale},
+             [](Seen seen, bool) { return seen == Seen::kVisible ? Weight::kBold : Weight::kHidden; });
+    for (const ViewArc& arc : placed.view->arcs) {
+      if (is_whole(arc)) draw_centre(placed.on_paper(arc.centre), placed.scale * arc.radius_mm);
     }
-  }
-
-  void draw_arc(const Placed& placed, const ViewArc& arc) {
-    constexpr double kWhole = 2.0 * std::numbers::pi - 1e-6;
-    const Point centre = placed.on_paper(arc.centre);
-    const double radius = placed.scale * arc.radius_mm;
-    if (arc.to_rad - arc.from_rad >= kWhole) {
-      list_.emplace_back(Circle{centre, radius, weight_of(arc.seen)});
-      draw_centre(centre, radius);
-    } else {  // clockwise on paper is counterclockwise with v up
-      list_.emplace_back(Arc{centre, radius, -arc.to_rad, -arc.from_rad, weight_of(arc.seen)});
-    }
-    constexpr int kRound = 24;  // straight pieces that words keep off
-    Point last = at(centre, radius, arc.from_rad);
-    for (int i = 1; i <= kRound; ++i) {
-      const Point next = at(centre, radius, arc.from_rad + (arc.to_rad - arc.from_rad) * i / kRound);
-      ground_.lines.push_back({last, next});
-      last = next;
-    }
-  }
-
-  static Point at(Point centre, double radius, double angle) {
-    return {centre.x_mm + radius * std::cos(angle), centre.y_mm - radius * std::sin(angle)};
   }
 
   // One cross for all circles about a middle, as long as the largest wants; drawn when it is the first or larger.

@@ -14,8 +14,13 @@ constexpr double kRoundText_mm = 1.5;
 constexpr double kInJaw_mm = 2.4;     // hatching above and below the words in a jaw
 constexpr std::size_t kJawLines = 2;  // of words in a jaw; a longer name of a side is left out
 constexpr double kAboveLegend_mm = 2.0;
+constexpr double kAboveWords_mm = 1.0;
 constexpr double kThinWork_mm = 16.0;  // a work drawn narrower than this has room for names outside the jaws
 constexpr double kNamesOutside_mm = 7.0;
+constexpr double kEndViewShare = 0.62;  // of the picture's width, at most
+constexpr double kEndViewHigh_mm = 22.0;
+constexpr double kEndGaps_mm = 1.8;
+constexpr double kBesideJawName_mm = 0.8;
 constexpr double kJawRunsOut_mm = 3.0;  // a jaw that runs on is broken off this far from the edge
 
 double height_of(const std::vector<std::string>& lines, const TextStyle& style, const Ruler& ruler) {
@@ -31,6 +36,25 @@ std::vector<std::string> narrow(const std::string& name, const TextStyle& style,
   return wrap(ruler, name, style, std::clamp(word, kSideName_mm, kLongestWord_mm));
 }
 
+// The view from the right end: as wide as the work between two jaws, as high as the tool that comes down on it.
+void size_end_view(PlanFrame& frame, const route::PlanView& view, const View& seen, const PictureRoom& room,
+                   const Ruler& ruler) {
+  double words = 0.0;
+  for (const char* name : kEndJawNames)
+    words = std::max(words, ruler.measure(name, frame.type.legend).width_mm);
+  const double tool = 2.0 * ruler.measure("tool", frame.type.legend).height() + kEndGaps_mm;
+  const double width = kEndViewShare * room.width_mm;
+  const double high = std::max(seen.high.v, view.jaw_high_mm);
+  const double across = view.work.far_mm - view.work.near_mm;
+  const double scale = std::min((width - 2.0 * (words + kBesideJawName_mm)) / across,
+                                (kEndViewHigh_mm * room.larger - tool - kEndBed_mm) / high);
+  if (!(scale > 0.0) || !std::isfinite(scale)) return;
+  frame.end_scale = scale;
+  frame.end_tool_mm = tool;
+  frame.end_jaw_mm = words + kBesideJawName_mm;
+  frame.end_view = {0.0, 0.0, scale * across + 2.0 * frame.end_jaw_mm, scale * high + tool + kEndBed_mm};
+}
+
 void write_names(PlanFrame& frame, const route::PlanView& view, double width_mm, const Ruler& ruler) {
   frame.left_side = narrow(view.left_side, frame.type.side, ruler);
   frame.right_side = narrow(view.right_side, frame.type.side, ruler);
@@ -42,14 +66,30 @@ void write_names(PlanFrame& frame, const route::PlanView& view, double width_mm,
   };
   frame.against_fixed_jaw = against(view.far_side, "FIXED JAW");
   frame.against_moving_jaw = against(view.near_side, "moving jaw");
+  // Under the view from the right as wide as the picture, else beside the directions.
+  if (frame.end_view.width() > 0.0) {
+    frame.legend_lines =
+        wrap(ruler,
+             "Above as you stand, here from the right; not to scale. Thick: cut here. Thin: not now. "
+             "Dashed: parallels, or cut inside.",
+             frame.type.legend, width_mm);
+    return;
+  }
   const double compass = frame.type.compass_mm + ruler.measure("+Y", frame.type.axis).width_mm;
   const double legend_width = width_mm - compass - 2.5 * kRoundText_mm;
   for (const char* sentence : {"Seen from above, as you stand.", "Not to scale. Dashed: parallels.",
                                "Thick: cut here. Thin: not now."}) {
-    for (std::string& line : wrap(ruler, sentence, frame.type.legend, legend_width)) {
+    for (std::string& line : wrap(ruler, sentence, frame.type.legend, legend_width))
       frame.legend_lines.push_back(std::move(line));
-    }
   }
+}
+
+// What stands below the picture.
+double legend_height(const PlanFrame& frame, const Ruler& ruler) {
+  const double words = height_of(frame.legend_lines, frame.type.legend, ruler);
+  if (frame.end_view.width() > 0.0)
+    return std::max(frame.type.compass_mm, frame.end_view.height()) + kAboveWords_mm + words;
+  return std::max(frame.type.compass_mm, words);
 }
 
 void place(PlanFrame& frame, const route::PlanView& view, const PictureRoom& room, const Ruler& ruler) {
@@ -60,8 +100,7 @@ void place(PlanFrame& frame, const route::PlanView& view, const PictureRoom& roo
   };
   const double left = beside(frame.left_side);
   const double right = beside(frame.right_side);
-  const double legend =
-      std::max(type.compass_mm, height_of(frame.legend_lines, type.legend, ruler)) + kAboveLegend_mm;
+  const double legend = legend_height(frame, ruler) + kAboveLegend_mm;
   const double fixed = height_of(frame.against_fixed_jaw, type.jaw, ruler) + 2.0 * kInJaw_mm;
   const double moving = height_of(frame.against_moving_jaw, type.jaw, ruler) + 2.0 * kInJaw_mm;
 
@@ -84,6 +123,7 @@ void place(PlanFrame& frame, const route::PlanView& view, const PictureRoom& roo
   frame.picture = {0.0, 0.0, room.width_mm, frame.work.bottom_mm + moving + outside};
   frame.legend = {0.0, frame.picture.bottom_mm + kAboveLegend_mm, room.width_mm,
                   frame.picture.bottom_mm + legend};
+  frame.end_view = moved(frame.end_view, {0.0, frame.legend.top_mm});
   frame.fixed_jaw = {0.0, frame.work.top_mm - fixed, 0.0, frame.work.top_mm};
   frame.moving_jaw = {0.0, frame.work.bottom_mm, 0.0, frame.work.bottom_mm + moving};
 }
@@ -117,12 +157,14 @@ PlanType plan_type(double larger) {
        {&type.jaw, &type.cut, &type.other, &type.side, &type.zero, &type.axis, &type.legend}) {
     style->cap_mm *= larger;
   }
+  if (larger > 1.0) type.cut_here = Weight::kBold;
   type.compass_mm *= larger;
   type.zero_mm *= larger;
   return type;
 }
 
-base::Result<PlanFrame> plan_frame(const route::PlanView& view, const PictureRoom& room, const Ruler& ruler) {
+base::Result<PlanFrame> plan_frame(const route::PlanView& view, const HeldViews* held,
+                                   const PictureRoom& room, const Ruler& ruler) {
   const double length = view.work.right_mm - view.work.left_mm;
   const double width = view.work.far_mm - view.work.near_mm;
   if (!(std::isfinite(length) && std::isfinite(width) && length > 0.0 && width > 0.0)) {
@@ -130,6 +172,8 @@ base::Result<PlanFrame> plan_frame(const route::PlanView& view, const PictureRoo
   }
   PlanFrame frame;
   frame.type = plan_type(room.larger);
+  if (held != nullptr && view.jaw_right_mm > view.jaw_left_mm)
+    size_end_view(frame, view, held->from_right, room, ruler);
   write_names(frame, view, room.width_mm, ruler);
   place(frame, view, room, ruler);
   run_jaws(frame, view);

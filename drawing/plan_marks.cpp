@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "drawing/view_lines.hpp"
+
 namespace sparewright::drawing {
 namespace {
 
@@ -17,7 +19,8 @@ Box about(Point middle, double half_mm) {
 
 class Marking {
  public:
-  Marking(const route::PlanView& view, const PlanFrame& frame) : view_(view), frame_(frame) {}
+  Marking(const route::PlanView& view, const View* seen, const PlanFrame& frame)
+      : view_(view), seen_(seen), frame_(frame) {}
 
   PlanMarks draw() {
     marks_.ground.area = frame_.picture;
@@ -26,7 +29,14 @@ class Marking {
       draw_jaw(frame_.moving_jaw);
       draw_parallels();
     }
-    outline(frame_.work, Weight::kVisible);
+    if (seen_ != nullptr) {
+      add_view(marks_.list, marks_.ground.lines, *seen_, {frame_.zero, frame_.scale},
+               [&](Seen seen, bool cut_here) {
+                 return seen == Seen::kVisible ? std::optional(weight(cut_here)) : std::nullopt;
+               });
+    } else {
+      outline(frame_.work, Weight::kThin);
+    }
     for (const auto& flat : view_.flats)
       draw_flat(flat);
     for (const auto& hole : view_.holes)
@@ -37,6 +47,8 @@ class Marking {
   }
 
  private:
+  [[nodiscard]] Weight weight(bool cut_here) const { return cut_here ? frame_.type.cut_here : Weight::kThin; }
+
   void line(Point from, Point to, Weight weight) {
     marks_.list.emplace_back(Line{from, to, weight});
     marks_.ground.lines.push_back({from, to});
@@ -51,7 +63,7 @@ class Marking {
 
   // A jaw that runs on ends in the wave of a break: two arcs of 60 degrees, so that the radius is the chord.
   void jaw_end(double x_mm, const Box& jaw, bool runs_on) {
-    if (!runs_on) return line({x_mm, jaw.top_mm}, {x_mm, jaw.bottom_mm}, Weight::kVisible);
+    if (!runs_on) return line({x_mm, jaw.top_mm}, {x_mm, jaw.bottom_mm}, Weight::kThin);
     constexpr double kThirty = std::numbers::pi / 6.0;
     const double radius = jaw.height() / 2.0;
     const double off = radius * std::cos(kThirty);
@@ -66,8 +78,8 @@ class Marking {
 
   void draw_jaw(const Box& jaw) {
     marks_.ground.hatched.push_back(jaw);
-    line({jaw.left_mm, jaw.top_mm}, {jaw.right_mm, jaw.top_mm}, Weight::kVisible);
-    line({jaw.left_mm, jaw.bottom_mm}, {jaw.right_mm, jaw.bottom_mm}, Weight::kVisible);
+    line({jaw.left_mm, jaw.top_mm}, {jaw.right_mm, jaw.top_mm}, Weight::kThin);
+    line({jaw.left_mm, jaw.bottom_mm}, {jaw.right_mm, jaw.bottom_mm}, Weight::kThin);
     jaw_end(jaw.left_mm, jaw, frame_.jaws_run_on_left);
     jaw_end(jaw.right_mm, jaw, frame_.jaws_run_on_right);
   }
@@ -83,6 +95,18 @@ class Marking {
       line({left, y}, {right, y}, Weight::kHidden);
   }
 
+  // Metal that is there: earlier cuts may have left less than the blank.
+  [[nodiscard]] Box as_far_as_seen(Box box) const {
+    if (seen_ == nullptr) return box;
+    const Point upper_left = frame_.on_paper(seen_->low.u, seen_->high.v);
+    const Point lower_right = frame_.on_paper(seen_->high.u, seen_->low.v);
+    box.left_mm = std::max(box.left_mm, upper_left.x_mm);
+    box.top_mm = std::max(box.top_mm, upper_left.y_mm);
+    box.right_mm = std::min(box.right_mm, lower_right.x_mm);
+    box.bottom_mm = std::min(box.bottom_mm, lower_right.y_mm);
+    return box;
+  }
+
   // False, and noted, where it is not within the picture or not known (a NaN is within nothing).
   bool is_shown(const Box& box, const std::string& name) {
     const bool known = box.left_mm <= box.right_mm && box.top_mm <= box.bottom_mm;
@@ -92,9 +116,9 @@ class Marking {
   }
 
   void draw_flat(const route::PlanView::Rectangle& flat) {
-    const Box box = frame_.on_paper(flat);
+    const Box box = as_far_as_seen(frame_.on_paper(flat));
     if (!is_shown(box, flat.name)) return;
-    outline(box, flat.cut_here ? Weight::kBold : Weight::kThin);
+    if (seen_ == nullptr) outline(box, weight(flat.cut_here));
     marks_.flats.push_back({flat.name, box, flat.cut_here});
   }
 
@@ -104,8 +128,9 @@ class Marking {
     if (!is_shown(about(centre, std::isnan(radius) ? radius : std::max(radius, kLeastRadius_mm)), hole.name))
       return;
     const Disc disc{centre, std::max(radius, kLeastRadius_mm)};
-    marks_.list.emplace_back(
-        Circle{disc.centre, disc.radius_mm, hole.cut_here ? Weight::kBold : Weight::kThin});
+    if (seen_ == nullptr || radius < kLeastRadius_mm) {
+      marks_.list.emplace_back(Circle{disc.centre, disc.radius_mm, weight(hole.cut_here)});
+    }
     marks_.ground.rounds.push_back(disc);
     marks_.rounds.push_back({hole.name, disc, hole.cut_here});
   }
@@ -143,6 +168,7 @@ class Marking {
   }
 
   const route::PlanView& view_;
+  const View* seen_;
   const PlanFrame& frame_;
   PlanMarks marks_;
 };
@@ -157,8 +183,8 @@ Disc PlanMarks::outermost(Disc disc) const {
   return disc;
 }
 
-PlanMarks plan_marks(const route::PlanView& view, const PlanFrame& frame) {
-  return Marking(view, frame).draw();
+PlanMarks plan_marks(const route::PlanView& view, const HeldViews* held, const PlanFrame& frame) {
+  return Marking(view, held != nullptr ? &held->above : nullptr, frame).draw();
 }
 
 }  // namespace sparewright::drawing

@@ -35,6 +35,8 @@ struct PlanMarks {
   [[nodiscard]] Disc outermost(Disc disc) const;
 };
 
-[[nodiscard]] PlanMarks plan_marks(const route::PlanView& view, const PlanFrame& frame);
+// The work as it is seen from above, where held has that; else by its outline and the sizes of its holes and flats.
+[[nodiscard]] PlanMarks plan_marks(const route::PlanView& view, const HeldViews* held,
+                                   const PlanFrame& frame);
 
 }  // namespace sparewright::drawing

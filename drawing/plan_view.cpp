@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "drawing/end_view.hpp"
 #include "drawing/hatch.hpp"
 #include "drawing/label.hpp"
 #include "drawing/plan_marks.hpp"
@@ -13,10 +14,11 @@ namespace {
 
 constexpr double kWidestName = 0.38;      // of the picture's width
 constexpr double kHatchLeftOut_mm = 0.7;  // round text
-constexpr Hatching kFixedJawHatching{Slant::kRising, 1.8};
-constexpr Hatching kMovingJawHatching{Slant::kFalling, 1.8};
 constexpr Hatching kFlatHatching{Slant::kRising, 3.2};
 constexpr double kAxisArrow_mm = 2.6;
+
+// What a name with no room is shown by: a letter not easily taken for another or for a figure.
+constexpr std::string_view kLetters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
 std::string joined(const std::vector<std::string>& lines) {
   std::string all;
@@ -29,6 +31,7 @@ std::string joined(const std::vector<std::string>& lines) {
 struct Name {
   std::string says;
   Label label;
+  bool of_feature = false;
 };
 
 class Naming {
@@ -69,7 +72,7 @@ class Naming {
     const TextStyle& style = cut_here ? frame_.type.cut : frame_.type.other;
     auto lines = wrap_even(ruler_, name, style, kWidestName * frame_.picture.width());
     if (lines.empty()) return false;
-    names_.push_back({name, {std::move(lines), style, named, std::nullopt, true}});
+    names_.push_back({name, {std::move(lines), style, named, std::nullopt, true}, true});
     return true;
   }
 
@@ -163,6 +166,11 @@ void add_legend(DisplayList& list, const PlanFrame& frame, const route::PlanView
   const Box& legend = frame.legend;
   const PlanType& type = frame.type;
   double y = legend.top_mm;
+  if (frame.end_view.width() > 0.0) {
+    y = legend.bottom_mm;
+    for (const std::string& words : frame.legend_lines)
+      y -= ruler.measure(words, type.legend).height();
+  }
   for (const std::string& words : frame.legend_lines) {
     const TextSize size = ruler.measure(words, type.legend);
     list.emplace_back(text(ruler, words, {0.0, y + size.above_mm}, type.legend));
@@ -171,17 +179,80 @@ void add_legend(DisplayList& list, const PlanFrame& frame, const route::PlanView
   add_directions(list, frame, view, ruler);
 }
 
+// Letters for names that find no room, as long as that helps the rest.
+class Standings {
+ public:
+  Standings(std::vector<Name> names, const Ground& ground, const Ruler& ruler)
+      : names_(std::move(names)), by_letter_(names_.size(), false), ground_(ground), ruler_(ruler) {
+    constexpr int kTries = 4;
+    for (int i = 0; i < kTries; ++i) {
+      place();
+      if (!give_letters()) break;
+    }
+  }
+
+  void add_to(Picture& picture, DisplayList& words, std::vector<Box>& not_hatched) const {
+    for (std::size_t i = 0; i < names_.size(); ++i) {
+      if (!standing_[i]) {
+        picture.not_named.push_back(names_[i].says);
+        continue;
+      }
+      if (by_letter_[i]) picture.key.push_back({labels_[i].lines.front(), names_[i].says});
+      add_label(words, ruler_, labels_[i], *standing_[i]);
+      not_hatched.push_back(grown(standing_[i]->box, kHatchLeftOut_mm));
+    }
+  }
+
+ private:
+  void place() {
+    labels_.clear();
+    std::size_t letter = 0;
+    for (std::size_t i = 0; i < names_.size(); ++i) {
+      labels_.push_back(names_[i].label);
+      if (by_letter_[i]) labels_.back().lines = {next_letter(letter)};
+    }
+    standing_ = place_labels(ruler_, labels_, ground_);
+  }
+
+  // Not one that is a name in the picture. Past the last letter they go on as A2, B2.
+  [[nodiscard]] std::string next_letter(std::size_t& letter) const {
+    while (true) {
+      const std::size_t round = letter / kLetters.size();
+      const std::string says =
+          kLetters[letter % kLetters.size()] + (round == 0 ? std::string() : std::to_string(round + 1));
+      ++letter;
+      if (std::none_of(names_.begin(), names_.end(), [&](const Name& name) { return name.says == says; }))
+        return says;
+    }
+  }
+
+  // Whether there was one to give.
+  bool give_letters() {
+    bool any = false;
+    for (std::size_t i = 0; i < names_.size(); ++i) {
+      if (standing_[i] || by_letter_[i] || !names_[i].of_feature) continue;
+      by_letter_[i] = true;
+      any = true;
+    }
+    return any;
+  }
+
+  std::vector<Name> names_;
+  std::vector<bool> by_letter_;
+  std::vector<Label> labels_;
+  std::vector<std::optional<Standing>> standing_;
+  const Ground& ground_;
+  const Ruler& ruler_;
+};
+
 }  // namespace
 
-base::Result<Picture> plan_view(const route::PlanView& view, const PictureRoom& room, const Ruler& ruler) {
-  const auto frame = plan_frame(view, room, ruler);
+base::Result<Picture> plan_view(const route::PlanView& view, const HeldViews* held, const PictureRoom& room,
+                                const Ruler& ruler) {
+  const auto frame = plan_frame(view, held, room, ruler);
   if (!frame) return base::fail(frame.error());
-  const PlanMarks marks = plan_marks(view, *frame);
-  const std::vector<Name> names = Naming(*frame, marks, ruler).names();
-  std::vector<Label> labels;
-  for (const Name& name : names)
-    labels.push_back(name.label);
-  const auto standing = place_labels(ruler, labels, marks.ground);
+  const PlanMarks marks = plan_marks(view, held, *frame);
+  const Standings standings(Naming(*frame, marks, ruler).names(), marks.ground, ruler);
 
   Picture picture;
   picture.height_mm = frame->legend.bottom_mm;
@@ -189,17 +260,12 @@ base::Result<Picture> plan_view(const route::PlanView& view, const PictureRoom& 
   picture.not_shown = marks.not_shown;
   DisplayList words;
   std::vector<Box> not_hatched;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    if (!standing[i]) {
-      picture.not_named.push_back(names[i].says);
-      continue;
-    }
-    add_label(words, ruler, labels[i], *standing[i]);
-    not_hatched.push_back(grown(standing[i]->box, kHatchLeftOut_mm));
-  }
+  standings.add_to(picture, words, not_hatched);
   picture.list = hatching(*frame, marks, not_hatched);  // underneath
   append(picture.list, marks.list);
   append(picture.list, words);
+  if (held != nullptr && frame->end_view.width() > 0.0)
+    add_end_view(picture.list, *frame, view, *held, ruler);
   add_legend(picture.list, *frame, view, ruler);
   return picture;
 }

@@ -6,6 +6,7 @@
 #include <numbers>
 #include <optional>
 
+#include "core/shape/clearance.hpp"
 #include "core/shape/material.hpp"
 #include "core/shape/ray.hpp"
 #include "drawing/one_line.hpp"
@@ -37,6 +38,20 @@ class Looker {
         return State::kVisible;
     }
     return State::kHidden;
+  }
+
+  // Whether metal right beside the line is the nearest to the eye there: not so where it lies under the outline's own edge.
+  [[nodiscard]] bool is_nearest(const ViewCurve& curve, double t) {
+    const auto at = curve.at(t);
+    if (!at) return false;
+    const FlatPoint seen = sight_.seen(*at);
+    const FlatPoint across = across_at(curve, t, seen);
+    const double depth = sight_.depth(*at);
+    for (const double side : {kBeside_mm, -kBeside_mm}) {
+      const double metal = first_metal({seen.u + side * across.u, seen.v + side * across.v});
+      if (std::isfinite(metal) && metal <= depth + kInFront_mm) return true;
+    }
+    return false;
   }
 
  private:
@@ -75,6 +90,7 @@ struct Piece {
   double from = 0.0;
   double to = 0.0;
   Seen seen = Seen::kVisible;
+  bool cut_here = false;
 };
 
 int samples_of(double length_mm) {
@@ -136,6 +152,13 @@ std::vector<Piece> pieces_of(Looker& looker, const ViewCurve& curve) {
   return pieces;
 }
 
+bool lies_on(std::span<const shape::Cut> cuts, const Point& at) {
+  constexpr double kOn_mm = 2e-3;
+  return std::any_of(cuts.begin(), cuts.end(), [&](const shape::Cut& cut) {
+    return std::abs(shape::clearance(cut.body, at).distance_mm) < kOn_mm;
+  });
+}
+
 // --- putting them down ----------------------------------------------------------------------------------------------
 class Sketch {
  public:
@@ -170,7 +193,8 @@ class Sketch {
     auto last = inside(curve, piece.from);
     for (const double stop : stops) {
       const auto next = inside(curve, stop);
-      if (last && next) lines_.push_back({sight_.seen(*last), sight_.seen(*next), piece.seen});
+      if (last && next)
+        lines_.push_back({sight_.seen(*last), sight_.seen(*next), piece.seen, piece.cut_here});
       last = next;
     }
   }
@@ -185,13 +209,14 @@ class Sketch {
     const bool counterclockwise = std::remainder(nearly - from, 2.0 * std::numbers::pi) > 0.0;
     const double sweep = (piece.to - piece.from) * curve.length_mm / curve.radius_mm;
     const double start = counterclockwise ? from : from - sweep;
-    arcs_.push_back({curve.centre, curve.radius_mm, start, start + sweep, piece.seen});
+    arcs_.push_back({curve.centre, curve.radius_mm, start, start + sweep, piece.seen, piece.cut_here});
   }
 
   void add_path(const ViewCurve& curve, const Piece& piece) {
     const int steps = samples_of(curve.length_mm * (piece.to - piece.from));
     ViewPath path;
     path.seen = piece.seen;
+    path.cut_here = piece.cut_here;
     for (int i = 0; i <= steps; ++i) {
       if (const auto at = inside(curve, piece.from + (piece.to - piece.from) * i / steps))
         path.points.push_back(sight_.seen(*at));
@@ -233,13 +258,19 @@ class Sketch {
 
 }  // namespace
 
-View view_of(const shape::Work& work, const std::vector<solid::Edge>& edges, const Sight& sight) {
+View view_of(const shape::Work& work, const std::vector<solid::Edge>& edges, const Sight& sight,
+             std::span<const shape::Cut> cut_here) {
   Looker looker(work, sight);
   Sketch sketch(sight);
   for (const auto& curves : {edge_curves(edges, sight), outline_curves(work, sight)}) {
     for (const ViewCurve& curve : curves) {
-      for (const Piece& piece : pieces_of(looker, curve))
+      for (Piece& piece : pieces_of(looker, curve)) {
+        const double middle = (piece.from + piece.to) / 2.0;
+        const auto at = curve.at(middle);
+        piece.cut_here =
+            at && lies_on(cut_here, *at) && (piece.seen == Seen::kHidden || looker.is_nearest(curve, middle));
         sketch.add(curve, piece);
+      }
     }
   }
   return std::move(sketch).done();

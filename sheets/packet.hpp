@@ -8,6 +8,7 @@
 
 #include "core/route/list_sheet.hpp"
 #include "core/route/sheet.hpp"
+#include "drawing/held_views.hpp"
 #include "drawing/part_drawing.hpp"
 #include "sheets/first_sheet.hpp"
 
@@ -22,6 +23,8 @@ struct Packet {
   std::vector<route::SetupSheet> setups;
   std::vector<route::ListSheet> before;  // the first setup
   std::vector<route::ListSheet> after;   // the last
+  // The work in each setup, where it can be made; may be shorter.
+  std::vector<std::optional<drawing::HeldViews>> held;
 };
 
 }  // namespace sparewright::sheets

@@ -152,11 +152,13 @@ std::vector<Wanted> wanted(const PrintablePacket& prepared,
   add_lists(packet.before, prepared.before_replaced);
   for (std::size_t i = 0; i < packet.setups.size(); ++i) {
     const route::SetupSheet& setup = packet.setups[i];
-    all.push_back({fmt::format("OP {}", setup.op),
-                   setup.name,
-                   prepared.setups_replaced[i],
-                   {[&](const Setting& s, double width) { return before_the_lines(s, setup, width); },
-                    [&](const Setting& s, double width) { return lines_and_after(s, setup, width); }}});
+    const drawing::HeldViews* held = i < packet.held.size() && packet.held[i] ? &*packet.held[i] : nullptr;
+    all.push_back(
+        {fmt::format("OP {}", setup.op),
+         setup.name,
+         prepared.setups_replaced[i],
+         {[&setup, held](const Setting& s, double width) { return before_the_lines(s, setup, held, width); },
+          [&setup](const Setting& s, double width) { return lines_and_after(s, setup, width); }}});
   }
   add_lists(packet.after, prepared.after_replaced);
   return all;

@@ -83,8 +83,9 @@ std::string listed(const std::vector<std::string>& names) {
   return all;
 }
 
-Block picture_block(const Setting& setting, const route::PlanView& view, const drawing::PictureRoom& room) {
-  const auto picture = drawing::plan_view(view, room, setting.ruler);
+Block picture_block(const Setting& setting, const route::PlanView& view, const drawing::HeldViews* held,
+                    const drawing::PictureRoom& room) {
+  const auto picture = drawing::plan_view(view, held, room, setting.ruler);
   if (!picture) {
     return setting.paragraph("No picture: " + base::sentence(picture.error()) + ".", setting.type.body,
                              room.width_mm);
@@ -97,6 +98,10 @@ Block picture_block(const Setting& setting, const route::PlanView& view, const d
     for (const Block& line : setting.lines(what + listed(names) + ".", setting.type.fine, room.width_mm))
       stack(block, line);
   };
+  std::vector<std::string> key;
+  for (const auto& one : picture->key)
+    key.push_back(one.letter + " " + one.name);
+  add_note("", key);
   add_note("No room in the picture for: ", picture->not_named);
   add_note("Not in the picture: ", picture->not_shown);
   return block;
@@ -123,10 +128,11 @@ Holding holding_of(const Block& picture, const std::vector<Block>& beside, const
 }
 
 // With as many fields beside the picture as take the least height.
-std::vector<Block> picture_beside(const Setting& setting, const route::SetupSheet& sheet, double width_mm) {
+std::vector<Block> picture_beside(const Setting& setting, const route::SetupSheet& sheet,
+                                  const drawing::HeldViews* held, double width_mm) {
   const double picture_mm = setting.type.picture_mm;
   const double words_mm = width_mm - picture_mm - kBesidePicture_mm;
-  const Block picture = picture_block(setting, sheet.view, {picture_mm, setting.type.picture_high_mm});
+  const Block picture = picture_block(setting, sheet.view, held, {picture_mm, setting.type.picture_high_mm});
   Fields below = fields_before(setting, sheet, width_mm);
   std::vector<Block> beside;
   const auto now = [&] {
@@ -144,11 +150,12 @@ std::vector<Block> picture_beside(const Setting& setting, const route::SetupShee
   return std::move(best.blocks);
 }
 
-std::vector<Block> picture_below(const Setting& setting, const route::SetupSheet& sheet, double width_mm) {
+std::vector<Block> picture_below(const Setting& setting, const route::SetupSheet& sheet,
+                                 const drawing::HeldViews* held, double width_mm) {
   std::vector<Block> blocks;
   for (auto& field : fields_before(setting, sheet, width_mm))
     add(blocks, std::move(field), setting.type.gap_mm);
-  add(blocks, {picture_block(setting, sheet.view, {width_mm, kHighestBelow_mm, kLargerBelow})},
+  add(blocks, {picture_block(setting, sheet.view, held, {width_mm, kHighestBelow_mm, kLargerBelow})},
       2.0 * setting.type.gap_mm);
   return blocks;
 }
@@ -217,13 +224,14 @@ std::vector<Block> caution_blocks(const Setting& setting, const std::vector<std:
   return labelled(setting, "CAUTION", std::move(blocks));
 }
 
-Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet, double width_mm) {
+Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet, const drawing::HeldViews* held,
+                      double width_mm) {
   Flow flow;
   add_with_gap(flow, setting, stock_and_done(setting, sheet.stock, sheet.done_before, width_mm));
   add_with_gap(flow, setting, sizes_blocks(setting, sheet.sizes_that_matter, sheet.the_rest, width_mm));
   add_with_gap(flow, setting,
-               setting.type.picture_below ? picture_below(setting, sheet, width_mm)
-                                          : picture_beside(setting, sheet, width_mm));
+               setting.type.picture_below ? picture_below(setting, sheet, held, width_mm)
+                                          : picture_beside(setting, sheet, held, width_mm));
   add_with_gap(flow, setting, caution_blocks(setting, sheet.cautions, width_mm));
   return flow;
 }

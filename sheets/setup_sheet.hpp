@@ -5,13 +5,16 @@
 #include <vector>
 
 #include "core/route/sheet.hpp"
+#include "drawing/held_views.hpp"
 #include "sheets/setting.hpp"
 
 namespace sparewright::sheets {
 
 // What comes before the numbered lines, without head and foot. What the setup does not have takes no room; without a
 // picture there is a sentence why.
-[[nodiscard]] Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet, double width_mm);
+// held  the work in this setup; nullptr where it cannot be made (drawing/plan_view.hpp)
+[[nodiscard]] Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet,
+                                    const drawing::HeldViews* held, double width_mm);
 
 // The numbered lines and what comes after them.
 [[nodiscard]] Flow lines_and_after(const Setting& setting, const route::SetupSheet& sheet, double width_mm);

@@ -26,7 +26,7 @@ struct Type {
   double gap_mm = 2.6;         // between blocks
   double around_mm = 1.8;      // inside a strong frame
   double picture_mm = 84.0;    // width of the picture beside the words
-  double picture_high_mm = 66.0;
+  double picture_high_mm = 80.0;
   bool picture_below = false;  // instead, as wide as the sheet
 };
 
@@ -57,7 +57,7 @@ inline constexpr Type kSmall{.body = {2.1, Face::kRegular},
                              .gap_mm = 1.5,
                              .around_mm = 1.2,
                              .picture_mm = 78.0,
-                             .picture_high_mm = 58.0};
+                             .picture_high_mm = 72.0};
 
 // The same, with rows as low as a box to tick allows.
 inline constexpr Type kClose{.body = kSmall.body,
@@ -75,7 +75,7 @@ inline constexpr Type kClose{.body = kSmall.body,
                              .gap_mm = 1.1,
                              .around_mm = 1.0,
                              .picture_mm = 68.0,
-                             .picture_high_mm = 50.0};
+                             .picture_high_mm = 64.0};
 
 // From roomy to close. The least of them is still read at arm's length; a sheet takes the first that saves a page.
 inline constexpr std::array kTypes{Type{.picture_below = true}, Type{}, kUsual, kSmall, kClose};

@@ -36,6 +36,10 @@ void add(base::Hasher& h, const PlanView& v) {
   for (const auto& flat : v.flats)
     add(h, flat);
   h.add(v.x_rises_right).add(v.y_rises_away).add(v.jaw_left_mm).add(v.jaw_right_mm).add(v.parallel_mm);
+  h.add(v.parallel_high_mm).add(v.jaw_high_mm);
+  for (const part::Face side : {v.stance.right, v.stance.away, v.stance.up})
+    h.add(static_cast<int>(side));
+  h.add(v.stance.zero_right_mm).add(v.stance.zero_away_mm).add(v.stance.sits_at_mm);
   h.add(v.left_side).add(v.right_side).add(v.near_side).add(v.far_side);
 }
 

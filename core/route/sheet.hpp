@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/base/hash.hpp"
+#include "core/part/face.hpp"
 
 namespace sparewright::route {
 
@@ -43,7 +44,18 @@ struct Note {
 
 using Item = std::variant<Line, Stop, Note>;
 
-// A plan view of the work as it is held, seen by the operator: mm, x to the right, y away, from the picked-up zero.
+// How the part stands: which of its sides is where, and, as its own coordinates along those ways, the picked-up zero and
+// the side it sits on. mm; NaN where not known.
+struct Stance {
+  part::Face right = part::Face::kRightEnd;
+  part::Face away = part::Face::kBack;
+  part::Face up = part::Face::kTop;
+  double zero_right_mm = 0.0;
+  double zero_away_mm = 0.0;
+  double sits_at_mm = 0.0;
+};
+
+// The work as it is held, seen by the operator from above: mm, x to the right, y away, from the picked-up zero.
 struct PlanView {
   struct Circle {
     std::string name;
@@ -68,7 +80,10 @@ struct PlanView {
   double jaw_left_mm = 0.0;  // the jaws along x
   double jaw_right_mm = 0.0;
   double parallel_mm = 0.0;  // thickness of the parallels, along both jaws
-  std::string left_side;     // names of the part's sides as they lie
+  double parallel_high_mm = 0.0;
+  double jaw_high_mm = 0.0;  // above what the parallels stand on
+  Stance stance;
+  std::string left_side;  // names of the part's sides as they lie
   std::string right_side;
   std::string near_side;
   std::string far_side;

@@ -25,6 +25,22 @@ bool cut_here(const Setup& setup, const std::string& feature) {
                      [&](const Work& w) { return w.feature == feature; });
 }
 
+// A coordinate of the part along the way out of one of its sides.
+double along_way(part::Face side, double at_mm) {
+  return part::at_greater_end(side) ? at_mm : -at_mm;
+}
+
+Stance stance(const Bench& bench) {
+  const Orientation& o = bench.orientation;
+  const auto zero = [&](MachineAxis axis) { return bench.side(pick_up_of(bench.setup, axis).side).value; };
+  return {o.right,
+          o.away,
+          o.up,
+          along_way(o.right, zero(MachineAxis::kX)),
+          along_way(o.away, zero(MachineAxis::kY)),
+          along_way(o.up, bench.side(bench.setup.holding.sits_on).value)};
+}
+
 PlanView::Rectangle outline(const Bench& bench) {
   const Orientation& o = bench.orientation;
   PlanView::Rectangle r;
@@ -94,6 +110,9 @@ void write_view(Bench& bench) {
   view.jaw_left_mm = middle - half_jaw;
   view.jaw_right_mm = middle + half_jaw;
   view.parallel_mm = bench.setup.holding.parallels.thickness.base();
+  view.parallel_high_mm = bench.setup.holding.parallels.height.base();
+  view.jaw_high_mm = bench.setup.holding.vise.jaw_depth.base();
+  view.stance = stance(bench);
   const Orientation& o = bench.orientation;
   view.left_side = part::name_of(part::opposite(o.right));
   view.right_side = part::name_of(o.right);

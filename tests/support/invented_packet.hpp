@@ -188,7 +188,8 @@ inline sheets::Packet invented_packet() {
           "",
           {bore_drill_and_tap(), mill_the_step()},
           {lay_out()},
-          {inspect()}};
+          {inspect()},
+          {}};
 }
 
 }  // namespace sparewright::tests

@@ -1,12 +1,14 @@
 // Random plan views and setup sheets, the same for the same seed on every machine.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <random>
 #include <string>
 #include <vector>
 
 #include "core/route/sheet.hpp"
+#include "drawing/held_views.hpp"
 
 namespace sparewright::tests {
 
@@ -110,6 +112,8 @@ inline route::PlanView random_view(Dice& dice) {
   v.jaw_left_mm = middle - jaw / 2.0;
   v.jaw_right_mm = middle + jaw / 2.0;
   v.parallel_mm = dice.real(0.0, 12.0);
+  v.parallel_high_mm = dice.real(0.0, 40.0);
+  v.jaw_high_mm = dice.one_in(6) ? 0.0 : dice.real(10.0, 60.0);
   v.x_rises_right = dice.one_in(2);
   v.y_rises_away = dice.one_in(2);
   v.left_side = "left end";
@@ -117,6 +121,36 @@ inline route::PlanView random_view(Dice& dice) {
   v.near_side = "front";
   v.far_side = dice.one_in(3) ? random_text(dice, 6) : "back";
   return v;
+}
+
+// The work as a block with a step, its holes as circles; from the right as high as a step and a block.
+inline drawing::HeldViews random_held(Dice& dice, const route::PlanView& view) {
+  using drawing::Seen;
+  const route::PlanView::Rectangle& w = view.work;
+  const auto add_box = [&](drawing::View& to, double left, double low, double right, double high, bool here) {
+    to.lines.push_back({{left, low}, {right, low}, Seen::kVisible, here});
+    to.lines.push_back({{right, low}, {right, high}, Seen::kVisible, here});
+    to.lines.push_back({{right, high}, {left, high}, Seen::kVisible, here});
+    to.lines.push_back({{left, high}, {left, low}, Seen::kHidden, here});
+    to.low = {std::min(to.low.u, left), std::min(to.low.v, low)};
+    to.high = {std::max(to.high.u, right), std::max(to.high.v, high)};
+  };
+  drawing::HeldViews held;
+  held.above.low = held.above.high = {w.left_mm, w.near_mm};
+  held.from_right.low = held.from_right.high = {w.near_mm, view.parallel_high_mm};
+  add_box(held.above, w.left_mm, w.near_mm, w.right_mm, w.far_mm, false);
+  add_box(held.above, dice.real(w.left_mm, w.right_mm), w.near_mm, w.right_mm, w.far_mm, true);
+  for (const auto& hole : view.holes) {
+    const bool runs_out = hole.x_mm - hole.radius_mm < w.left_mm || hole.x_mm + hole.radius_mm > w.right_mm ||
+                          hole.y_mm - hole.radius_mm < w.near_mm || hole.y_mm + hole.radius_mm > w.far_mm;
+    if (runs_out) continue;  // what is seen lies within the work
+    held.above.arcs.push_back(
+        {{hole.x_mm, hole.y_mm}, hole.radius_mm, 0.0, 6.283185307179586, Seen::kVisible, hole.cut_here});
+  }
+  const double top = view.parallel_high_mm + dice.real(3.0, 120.0);
+  add_box(held.from_right, w.near_mm, view.parallel_high_mm, w.far_mm, top, false);
+  add_box(held.from_right, dice.real(w.near_mm, w.far_mm), view.parallel_high_mm, w.far_mm, top, true);
+  return held;
 }
 
 inline route::SetupSheet random_setup(Dice& dice) {

@@ -72,7 +72,7 @@ TEST(PlanView, DirectionsAreThoseOfTheCollars) {
       route::PlanView view = bracket();
       view.x_rises_right = right;
       view.y_rises_away = away;
-      const auto picture = plan_view(view, kRoom, kRuler);
+      const auto picture = plan_view(view, nullptr, kRoom, kRuler);
       ASSERT_TRUE(picture.has_value());
       const Point x = the_text(*picture, "+X").at;
       const Point y = the_text(*picture, "+Y").at;
@@ -85,13 +85,13 @@ TEST(PlanView, DirectionsAreThoseOfTheCollars) {
 }
 
 TEST(PlanView, IsTheGoldenOne) {
-  const auto picture = plan_view(bracket(), kRoom, kRuler);
+  const auto picture = plan_view(bracket(), nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   EXPECT_TRUE(tests::golden("drawing/plan_view.json", to_json(picture->list)));
 }
 
 TEST(PlanView, NamesJawsSidesZeroHolesAndWays) {
-  const auto picture = plan_view(bracket(), kRoom, kRuler);
+  const auto picture = plan_view(bracket(), nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   for (const char* word : {"back to FIXED JAW", "front to moving jaw", "left", "end", "right", "ZERO", "bore",
                            "stud", "step", "+X", "+Y"}) {
@@ -102,19 +102,19 @@ TEST(PlanView, NamesJawsSidesZeroHolesAndWays) {
 }
 
 TEST(PlanView, DrawsWhatIsCutHereThickWithCentreLines) {
-  const auto picture = plan_view(bracket(), kRoom, kRuler);
+  const auto picture = plan_view(bracket(), nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
-  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kBold).size(), 1U);  // bore
-  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kThin).size(), 1U);  // stud
-  EXPECT_EQ(of_weight<Line>(*picture, Weight::kCentre).size(), 2U);  // of the bore
-  EXPECT_EQ(of_weight<Line>(*picture, Weight::kBold).size(), 4U);    // the step
-  EXPECT_EQ(of_weight<Line>(*picture, Weight::kHidden).size(), 2U);  // parallels
+  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kVisible).size(), 1U);  // bore
+  EXPECT_EQ(of_weight<Circle>(*picture, Weight::kThin).size(), 1U);     // stud
+  EXPECT_EQ(of_weight<Line>(*picture, Weight::kCentre).size(), 2U);     // of the bore
+  EXPECT_EQ(of_weight<Line>(*picture, Weight::kVisible).size(), 6U);    // the step, and the ways of X and Y
+  EXPECT_EQ(of_weight<Line>(*picture, Weight::kHidden).size(), 2U);     // parallels
 }
 
 TEST(PlanView, KeepsPlaceAndProportion) {
-  const auto picture = plan_view(bracket(), kRoom, kRuler);
+  const auto picture = plan_view(bracket(), nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
-  const Circle bore = of_weight<Circle>(*picture, Weight::kBold).front();
+  const Circle bore = of_weight<Circle>(*picture, Weight::kVisible).front();
   const Circle stud = of_weight<Circle>(*picture, Weight::kThin).front();
   const double scale = bore.radius_mm / 11.1;
   EXPECT_NEAR(stud.centre.x_mm - bore.centre.x_mm, 38.1 * scale, 1e-9);
@@ -127,9 +127,9 @@ TEST(PlanView, KeepsPlaceAndProportion) {
 TEST(PlanView, PutsAwayUpOnPaper) {
   route::PlanView v = bracket();
   v.holes = {{"near", 30.0, 10.0, 3.0, true}, {"far", 30.0, 40.0, 3.0, true}};
-  const auto picture = plan_view(v, kRoom, kRuler);
+  const auto picture = plan_view(v, nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
-  const auto circles = of_weight<Circle>(*picture, Weight::kBold);
+  const auto circles = of_weight<Circle>(*picture, Weight::kVisible);
   ASSERT_EQ(circles.size(), 2U);
   EXPECT_GT(circles[0].centre.y_mm, circles[1].centre.y_mm);
 }
@@ -139,7 +139,7 @@ TEST(PlanView, FailsWithoutAnOutline) {
   for (const double right :
        {0.0, -5.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
     v.work.right_mm = right;
-    const auto picture = plan_view(v, kRoom, kRuler);
+    const auto picture = plan_view(v, nullptr, kRoom, kRuler);
     ASSERT_FALSE(picture.has_value());
     EXPECT_EQ(picture.error().code, base::Code::kSizeNotPositive);
   }
@@ -152,10 +152,10 @@ TEST(PlanView, ListsWhatIsNotKnownOrOutside) {
              {"how wide", 30.0, 10.0, unknown, true},
              {"gone", 900.0, 10.0, 3.0, true}};
   v.flats = {{"no depth", unknown, 0.0, 10.0, 10.0, true}, {"turned round", 20.0, 0.0, 10.0, 10.0, true}};
-  const auto picture = plan_view(v, kRoom, kRuler);
+  const auto picture = plan_view(v, nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   EXPECT_THAT(picture->not_shown, ElementsAre("no depth", "turned round", "where", "how wide", "gone"));
-  EXPECT_TRUE(of_weight<Circle>(*picture, Weight::kBold).empty());
+  EXPECT_TRUE(of_weight<Circle>(*picture, Weight::kVisible).empty());
 }
 
 TEST(PlanView, ListsTheZeroWhereItIsFarAway) {
@@ -163,7 +163,7 @@ TEST(PlanView, ListsTheZeroWhereItIsFarAway) {
   v.work = {"work", 500.0, 0.0, 601.6, 50.8, false};
   v.holes.clear();
   v.flats.clear();
-  const auto picture = plan_view(v, kRoom, kRuler);
+  const auto picture = plan_view(v, nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   EXPECT_THAT(picture->not_shown, ElementsAre("the zero"));
   EXPECT_THAT(words(*picture), Not(Contains("ZERO")));
@@ -175,7 +175,7 @@ TEST(PlanView, ListsNamesThatHaveNoRoom) {
   for (int i = 0; i < 200; ++i) {
     v.holes.push_back({"a hole with a long name", 5.0 + 4.5 * (i % 20), 3.0 + 4.7 * (i / 20), 2.0, true});
   }
-  const auto picture = plan_view(v, kRoom, kRuler);
+  const auto picture = plan_view(v, nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   EXPECT_GT(picture->not_named.size(), 100U);
   EXPECT_THAT(tests::drawing_faults(picture->list, {0.0, 0.0, kRoom.width_mm, picture->height_mm}),
@@ -185,13 +185,13 @@ TEST(PlanView, ListsNamesThatHaveNoRoom) {
 TEST(PlanView, DrawsNoJawsAndParallelsThatAreNot) {
   route::PlanView v = bracket();
   v.jaw_left_mm = v.jaw_right_mm = 0.0;
-  const auto picture = plan_view(v, kRoom, kRuler);
+  const auto picture = plan_view(v, nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   EXPECT_THAT(words(*picture), Not(Contains("back to FIXED JAW")));
   EXPECT_TRUE(of_weight<Line>(*picture, Weight::kHidden).empty());
   v = bracket();
   v.parallel_mm = 30.0;  // two of them would not go under 50.8
-  const auto fat = plan_view(v, kRoom, kRuler);
+  const auto fat = plan_view(v, nullptr, kRoom, kRuler);
   ASSERT_TRUE(fat.has_value());
   EXPECT_TRUE(of_weight<Line>(*fat, Weight::kHidden).empty());
 }
@@ -200,7 +200,7 @@ TEST(PlanView, BreaksOffJawsThatRunOn) {
   route::PlanView v = bracket();
   v.jaw_left_mm = -400.0;
   v.jaw_right_mm = 500.0;
-  const auto picture = plan_view(v, kRoom, kRuler);
+  const auto picture = plan_view(v, nullptr, kRoom, kRuler);
   ASSERT_TRUE(picture.has_value());
   EXPECT_EQ(of_weight<Arc>(*picture, Weight::kThin).size(), 8U);  // two a break
 }
