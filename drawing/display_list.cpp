@@ -1,5 +1,7 @@
 #include "drawing/display_list.hpp"
 
+#include <cmath>
+#include <numbers>
 #include <utility>
 
 namespace sparewright::drawing {
@@ -90,6 +92,17 @@ void add_filled(DisplayList& list, const Box& box, Ink ink) {
                             {box.right_mm, box.bottom_mm},
                             {box.left_mm, box.bottom_mm}},
                            ink});
+}
+
+double add_wave(DisplayList& list, double x_mm, double top_mm, double bottom_mm) {
+  constexpr double kThirty = std::numbers::pi / 6.0;
+  const double radius = (bottom_mm - top_mm) / 2.0;  // of 60 degrees: the chord
+  const double off = radius * std::cos(kThirty);
+  constexpr double kPi = std::numbers::pi;
+  list.emplace_back(
+      Arc{{x_mm + off, top_mm + radius / 2.0}, radius, kPi - kThirty, kPi + kThirty, Weight::kThin});
+  list.emplace_back(Arc{{x_mm - off, bottom_mm - radius / 2.0}, radius, -kThirty, kThirty, Weight::kThin});
+  return radius - off;
 }
 
 void add_arrowhead(DisplayList& list, Point from, Point tip, double length_mm) {

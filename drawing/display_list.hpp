@@ -87,6 +87,9 @@ void append(DisplayList& list, const DisplayList& more, Point moved_by = {});
 void add_outline(DisplayList& list, const Box& box, Weight weight);
 void add_filled(DisplayList& list, const Box& box, Ink ink = Ink::kBlack);
 
+// The wave of a break, two arcs of 60 degrees from the top straight down. Returns how far it swings to either side, mm.
+double add_wave(DisplayList& list, double x_mm, double top_mm, double bottom_mm);
+
 // A filled arrowhead whose point is at `tip`, coming from `from`. Nothing where the two are the same.
 void add_arrowhead(DisplayList& list, Point from, Point tip, double length_mm);
 

@@ -6,6 +6,7 @@
 #include <numbers>
 
 #include "drawing/label.hpp"
+#include "drawing/long_break.hpp"
 #include "drawing/part_layout.hpp"
 #include "drawing/view_lines.hpp"
 
@@ -78,7 +79,7 @@ class Drawing {
   [[nodiscard]] std::vector<NoteMark> draw_notes(const PartViews& views) {
     std::vector<Label> labels;
     for (const NoteMark& note : marks_.notes)
-      labels.push_back(label_of(note, layout_.placed(view_of_side(views, note.seen_from))));
+      labels.push_back(label_of(note, views, layout_.placed(view_of_side(views, note.seen_from))));
     const auto standing = place_labels(ruler_, labels, ground_);
     std::vector<NoteMark> left;
     for (std::size_t i = 0; i < labels.size(); ++i) {
@@ -194,11 +195,11 @@ class Drawing {
   }
 
   // --- notes ---
-  static Label label_of(const NoteMark& note, const Placed& placed) {
+  static Label label_of(const NoteMark& note, const PartViews& views, const Placed& placed) {
     Label label;
     label.lines = note.lines;
     label.style = note.strong ? kStrongNoteStyle : kNoteStyle;
-    label.names = {placed.on_paper(sight_of(placed.which).seen(note.at)), placed.scale * note.radius_mm};
+    label.names = {placed.on_paper(views.shown(placed.which, note.at)), placed.scale * note.radius_mm};
     return label;
   }
 
@@ -236,6 +237,7 @@ Sheet sheet_of(const PartViews& views, const Marks& marks, Projection projection
     sheet.drawing.below = pen.draw_notes(views);
     sheet.drawing.list = std::move(pen).done();
     sheet.drawing.height_mm = layout->height_mm;
+    sheet.drawing.is_broken = views.broken.has_value();
     sheet.drawing.scale = scale.says;
     sheet.scale = scale.factor;
     return sheet;
@@ -256,7 +258,8 @@ Marks share_of(const Marks& marks, std::size_t sheet, std::size_t of) {
 
 }  // namespace
 
-std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom& room, const Ruler& ruler) {
+std::vector<PartDrawing> draw_part(const PartContent& whole, const DrawingRoom& room, const Ruler& ruler) {
+  const PartContent content{with_break(whole.views, whole.marks), whole.marks, whole.projection};
   constexpr std::size_t kMostSheets = 4;
   constexpr std::size_t kMostOnOne = 40;  // lengths and notes
   const Marks& marks = content.marks;

@@ -32,6 +32,7 @@ struct PartDrawing {
   double height_mm = 0.0;
   std::string scale;            // "1:2"
   std::vector<NoteMark> below;  // notes that found no place: to be printed as a list
+  bool is_broken = false;       // a stretch of a long bar is left out
 };
 
 // As many sheets as it takes for the views not to shrink below half of the size they have without words, each with the same

@@ -101,10 +101,11 @@ std::vector<LengthRows> all_rows(const PartViews& views, const Marks& marks, Pro
     const ViewOf home = home_of(mark, views);
     const Sight sight = sight_of(home);
     const View& view = view_in(views, home);
-    const bool nearer_right = sight.seen(mark.to).u > (view.low.u + view.high.u) / 2.0;
+    const FlatPoint to = views.shown(home, mark.to);
+    const bool nearer_right = to.u > (view.low.u + view.high.u) / 2.0;
     LengthRows& rows = rows_for(
         all, home, side_of(home, is_level(mark, sight), projection, views.top.has_value(), nearer_right));
-    rows.lengths.push_back({&mark, sight.seen(mark.from), sight.seen(mark.to), {}});
+    rows.lengths.push_back({&mark, views.shown(home, mark.from), to, {}});
   }
   for (LengthRows& rows : all)
     put_in_rows(rows, view_in(views, rows.view), scale, ruler);

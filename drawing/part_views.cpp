@@ -4,11 +4,14 @@
 #include <cmath>
 #include <numbers>
 
+#include "drawing/conventions.hpp"
+
 namespace sparewright::drawing {
 namespace {
 
 using part::Axis;
 using part::Face;
+using shape::FlatPoint;
 
 // The side whose view shows a feature as it is.
 Face shown_from(const part::Feature& feature) {
@@ -77,6 +80,11 @@ Sight sight_of(ViewOf view) {
   return {{1, 0, 0}, {0, 0, 1}, {0, -1, 0}};
 }
 
+FlatPoint PartViews::shown(ViewOf view, const shape::Point& at) const {
+  const FlatPoint whole = sight_of(view).seen(at);
+  return broken && view != ViewOf::kEnd ? broken->shown(whole) : whole;
+}
+
 ViewOf view_of_side(const PartViews& views, Face side) {
   if (part::axis_of(side) == Axis::kZ && views.top) return ViewOf::kTop;
   if (part::axis_of(side) == Axis::kX && views.end) return ViewOf::kEnd;
@@ -105,6 +113,7 @@ base::Result<PartViews> views_of(const part::Part& part, const ledger::Snapshot&
   if (wants_end(part)) views.end = from(ViewOf::kEnd);
   views.slant = view_of(work, *edges, slanted());
   keep_seen(views.slant);
+  add_conventions(part, figures, views);
   return views;
 }
 

@@ -12,6 +12,18 @@ namespace sparewright::drawing {
 
 enum class ViewOf { kFront, kTop, kEnd };
 
+// Of a long bar: what lies between two x of the part is left out of the front and the top view, gap_mm shown for it.
+struct LongBreak {
+  double from_mm = 0.0;
+  double to_mm = 0.0;
+  double gap_mm = 0.0;
+
+  // Where a place of the whole view is shown.
+  [[nodiscard]] shape::FlatPoint shown(const shape::FlatPoint& p) const {
+    return p.u > from_mm ? shape::FlatPoint{p.u - (to_mm - from_mm) + gap_mm, p.v} : p;
+  }
+};
+
 // Front always; from above and from the right end where something lies there that they show true, or where a shape of two
 // views would leave a question. The picture at a slant shows what is seen only.
 struct PartViews {
@@ -21,6 +33,10 @@ struct PartViews {
   std::optional<View> top;
   std::optional<View> end;
   View slant;
+  std::optional<LongBreak> broken;
+
+  // Where one of the three views shows a place of the part.
+  [[nodiscard]] shape::FlatPoint shown(ViewOf view, const shape::Point& at) const;
 };
 
 // The front is a section where section_wanted() says so. Fails as edges_of does.

@@ -61,19 +61,11 @@ class Marking {
     line({box.left_mm, box.bottom_mm}, {box.left_mm, box.top_mm}, weight);
   }
 
-  // A jaw that runs on ends in the wave of a break: two arcs of 60 degrees, so that the radius is the chord.
+  // A jaw that runs on ends in the wave of a break.
   void jaw_end(double x_mm, const Box& jaw, bool runs_on) {
     if (!runs_on) return line({x_mm, jaw.top_mm}, {x_mm, jaw.bottom_mm}, Weight::kThin);
-    constexpr double kThirty = std::numbers::pi / 6.0;
-    const double radius = jaw.height() / 2.0;
-    const double off = radius * std::cos(kThirty);
-    const double upper = jaw.top_mm + radius / 2.0;
-    const double lower = jaw.bottom_mm - radius / 2.0;
-    constexpr double kPi = std::numbers::pi;
-    marks_.list.emplace_back(Arc{{x_mm + off, upper}, radius, kPi - kThirty, kPi + kThirty, Weight::kThin});
-    marks_.list.emplace_back(Arc{{x_mm - off, lower}, radius, -kThirty, kThirty, Weight::kThin});
-    const double bulge = radius - off;
-    marks_.ground.taken.push_back({x_mm - bulge, jaw.top_mm, x_mm + bulge, jaw.bottom_mm});
+    const double wide = add_wave(marks_.list, x_mm, jaw.top_mm, jaw.bottom_mm);
+    marks_.ground.taken.push_back({x_mm - wide, jaw.top_mm, x_mm + wide, jaw.bottom_mm});
   }
 
   void draw_jaw(const Box& jaw) {

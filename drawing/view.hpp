@@ -39,10 +39,20 @@ struct ViewPath {
   bool cut_here = false;
 };
 
+// The end of what is drawn of a long bar.
+struct ViewWave {
+  double u = 0.0;
+  double low = 0.0;  // along v
+  double high = 0.0;
+};
+
 struct View {
   std::vector<ViewLine> lines;
   std::vector<ViewArc> arcs;
   std::vector<ViewPath> paths;
+  std::vector<ViewLine> thin_lines;  // not edges of the solid: they stand for threads and knurls
+  std::vector<ViewArc> thin_arcs;
+  std::vector<ViewWave> waves;
   shape::FlatPoint low;  // of all of it
   shape::FlatPoint high;
 };

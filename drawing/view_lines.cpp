@@ -42,6 +42,17 @@ void add_view(DisplayList& list, std::vector<Segment>& ground, const View& view,
   for (const ViewArc& arc : view.arcs) {
     if (const auto weight = weight_of(arc.seen, arc.cut_here)) add_arc(list, ground, arc, place, *weight);
   }
+  for (const ViewLine& line : view.thin_lines)
+    add_line(line.from, line.to, Weight::kThin);
+  for (const ViewArc& arc : view.thin_arcs)
+    add_arc(list, ground, arc, place, Weight::kThin);
+  for (const ViewWave& wave : view.waves) {
+    const Point top = place.on_paper({wave.u, wave.high});
+    const Point bottom = place.on_paper({wave.u, wave.low});
+    const double wide = add_wave(list, top.x_mm, top.y_mm, bottom.y_mm);
+    for (const double x : {top.x_mm - wide, top.x_mm, top.x_mm + wide})
+      ground.push_back({{x, top.y_mm}, {x, bottom.y_mm}});
+  }
   for (const ViewPath& path : view.paths) {
     const auto weight = weight_of(path.seen, path.cut_here);
     for (std::size_t i = 1; weight && i < path.points.size(); ++i)

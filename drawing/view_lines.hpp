@@ -23,7 +23,7 @@ struct ViewPlace {
 // Nothing: such lines are left out.
 using WeightOf = std::function<std::optional<Weight>(Seen seen, bool cut_here)>;
 
-// Lines, then circles and arcs, then paths.
+// Lines, then circles and arcs, then thin lines and waves, then paths.
 // ground  gets all of it in straight pieces, for words to keep off
 void add_view(DisplayList& list, std::vector<Segment>& ground, const View& view, const ViewPlace& place,
               const WeightOf& weight_of);

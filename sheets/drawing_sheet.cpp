@@ -19,6 +19,7 @@ Block scale_line(const Setting& setting, const Packet& packet, const drawing::Pa
       fmt::format("scale {}   sizes in {}   {} projection", sheet.scale, packet.first.sizes_in,
                   projection == Projection::kThirdAngle ? "third-angle" : "first-angle");
   if (packet.drawing->views.section_y_mm) words += "   front: section along the chain line with arrows";
+  if (sheet.is_broken) words += "   bar drawn broken: lengths are true";
   Block block = setting.line(words, setting.type.body);
   const double height = setting.type.body.cap_mm * 1.4;
   drawing::add_symbol(block.list, projection,
