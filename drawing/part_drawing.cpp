@@ -5,9 +5,11 @@
 #include <cmath>
 #include <numbers>
 
+#include "drawing/extra_row.hpp"
 #include "drawing/label.hpp"
 #include "drawing/long_break.hpp"
 #include "drawing/part_layout.hpp"
+#include "drawing/scale.hpp"
 #include "drawing/view_lines.hpp"
 
 namespace sparewright::drawing {
@@ -15,21 +17,12 @@ namespace {
 
 constexpr TextStyle kNoteStyle{2.8, Face::kRegular};
 constexpr TextStyle kStrongNoteStyle{2.8, Face::kBold};
+constexpr TextStyle kLetterStyle{3.2, Face::kBold};
 constexpr double kExtensionGap_mm = 0.8;   // between the edge and its extension line
 constexpr double kExtensionOver_mm = 1.2;  // past the dimension line
 constexpr double kArrow_mm = 2.2;
 constexpr double kSectionOver_mm = 2.2;  // the plane of a section past the view
 constexpr double kCentreOver_mm = 2.5;   // a centre line past its circle
-
-// ISO 5455 (from memory), and between its 1:2, 1:5 and 1:10 those that drawing offices use (common practice).
-struct Scale {
-  double factor = 1.0;
-  const char* says = "1:1";
-};
-constexpr std::array kScales{Scale{10.0, "10:1"}, Scale{5.0, "5:1"},   Scale{2.0, "2:1"},
-                             Scale{1.0, "1:1"},   Scale{0.5, "1:2"},   Scale{0.4, "1:2.5"},
-                             Scale{0.25, "1:4"},  Scale{0.2, "1:5"},   Scale{0.1, "1:10"},
-                             Scale{0.05, "1:20"}, Scale{0.02, "1:50"}, Scale{0.01, "1:100"}};
 
 // Everything of one drawing, put down in order; the ground for notes grows with it.
 class Drawing {
@@ -75,9 +68,19 @@ class Drawing {
     }
   }
 
-  // Notes that found no place.
-  [[nodiscard]] std::vector<NoteMark> draw_notes(const PartViews& views) {
+  // Notes that found no place. The letters of extra views come first: without theirs nobody finds them.
+  [[nodiscard]] std::vector<NoteMark> draw_notes(const PartViews& views,
+                                                 const std::vector<ExtraView>& extras) {
     std::vector<Label> labels;
+    for (const ExtraView& extra : extras) {
+      const Placed& placed = layout_.placed(extra.of);
+      const Disc round{placed.on_paper(extra.centre), placed.scale * extra.radius_mm};
+      if (extra.radius_mm > 0.0) {
+        list_.emplace_back(Circle{round.centre, round.radius_mm, Weight::kThin});
+        add_round(ground_.lines, round.centre, round.radius_mm, 0.0, 2.0 * std::numbers::pi);
+      }
+      labels.push_back({{extra.letter}, kLetterStyle, round, std::nullopt, true});
+    }
     for (const NoteMark& note : marks_.notes)
       labels.push_back(label_of(note, views, layout_.placed(view_of_side(views, note.seen_from))));
     const auto standing = place_labels(ruler_, labels, ground_);
@@ -85,8 +88,8 @@ class Drawing {
     for (std::size_t i = 0; i < labels.size(); ++i) {
       if (standing[i]) {
         add_label(list_, ruler_, labels[i], *standing[i]);
-      } else {
-        left.push_back(marks_.notes[i]);
+      } else if (i >= extras.size()) {
+        left.push_back(marks_.notes[i - extras.size()]);
       }
     }
     return left;
@@ -221,8 +224,21 @@ double scale_without_words(const PartViews& views, Projection projection, const 
 
 struct Sheet {
   PartDrawing drawing;
-  double scale = 0.0;  // 0: it fits at none
+  double scale = 0.0;                 // 0: it fits at none
+  std::optional<PartDrawing> beside;  // extra views that found no room under the others
 };
+
+void add_extras(Sheet& sheet, const std::vector<ExtraView>& extras, const DrawingRoom& room,
+                const Ruler& ruler) {
+  const ExtraRow row = extra_row(extras, room.width_mm, ruler);
+  if (extras.empty()) return;
+  if (sheet.drawing.height_mm + row.height_mm <= room.height_mm) {
+    append(sheet.drawing.list, row.list, {0.0, sheet.drawing.height_mm});
+    sheet.drawing.height_mm += row.height_mm;
+    return;
+  }
+  sheet.beside = PartDrawing{row.list, row.height_mm, sheet.drawing.scale, {}, sheet.drawing.is_broken};
+}
 
 Sheet sheet_of(const PartViews& views, const Marks& marks, Projection projection, const DrawingRoom& room,
                const Ruler& ruler) {
@@ -234,12 +250,14 @@ Sheet sheet_of(const PartViews& views, const Marks& marks, Projection projection
     pen.draw_views();
     pen.draw_section(views);
     pen.draw_lengths();
-    sheet.drawing.below = pen.draw_notes(views);
+    const std::vector<ExtraView> extras = extra_views(views, marks, scale.factor);
+    sheet.drawing.below = pen.draw_notes(views, extras);
     sheet.drawing.list = std::move(pen).done();
     sheet.drawing.height_mm = layout->height_mm;
     sheet.drawing.is_broken = views.broken.has_value();
     sheet.drawing.scale = scale.says;
     sheet.scale = scale.factor;
+    add_extras(sheet, extras, room, ruler);
     return sheet;
   }
   sheet.drawing.below = marks.notes;
@@ -273,9 +291,12 @@ std::vector<PartDrawing> draw_part(const PartContent& whole, const DrawingRoom& 
     std::vector<PartDrawing> sheets;
     double scale = kScales.front().factor;
     for (std::size_t i = 0; i < of; ++i) {
-      Sheet sheet = sheet_of(content.views, share_of(marks, i, of), content.projection, room, ruler);
+      PartViews views = content.views;
+      if (i > 0) views.leaning.clear();  // once
+      Sheet sheet = sheet_of(views, share_of(marks, i, of), content.projection, room, ruler);
       scale = std::min(scale, sheet.scale);
       sheets.push_back(std::move(sheet.drawing));
+      if (sheet.beside) sheets.push_back(std::move(*sheet.beside));
     }
     if (scale > best_scale) {  // more sheets have to be worth it
       best_scale = scale;

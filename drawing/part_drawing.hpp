@@ -36,7 +36,8 @@ struct PartDrawing {
 };
 
 // As many sheets as it takes for the views not to shrink below half of the size they have without words, each with the same
-// views and a share of the lengths and notes; four at most. The largest usual scale at which a sheet fits. Lines
+// views and a share of the lengths and notes; four at most. What is too small in them, and holes that lean, have partial views of
+// their own in a row under the others or on a sheet of their own (extra_views.hpp). The largest usual scale at which a sheet fits. Lines
 // for visible edges, hidden edges and centres as in ISO 128-2 (from memory). No words overlap others or lie on a line; a length stands
 // outside the view that shows it; what fits or locates is framed. Deterministic.
 [[nodiscard]] std::vector<PartDrawing> draw_part(const PartContent& content, const DrawingRoom& room,

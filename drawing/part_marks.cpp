@@ -320,6 +320,8 @@ class Marking {
       note.strong = note.strong || is_strong(found->second);
       sizes.push_back(fmt::format("{} {}", size.name, figures_.size(note.names.back(), found->second)));
     }
+    const double width = figures_.value(path(feature, "width"));
+    note.across_mm = std::isnan(width) ? 0.0 : width;
     constexpr std::size_t kOnOneLine = 2;
     for (std::size_t i = 0; i < sizes.size(); i += kOnOneLine) {
       const std::size_t end = std::min(sizes.size(), i + kOnOneLine);

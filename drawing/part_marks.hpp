@@ -29,6 +29,7 @@ struct NoteMark {
   std::vector<std::string> lines;
   bool strong = false;
   std::vector<std::string> names;  // of the figures it prints
+  double across_mm = 0.0;          // of what it is about, where that may be too small to see: its width
 };
 
 struct Marks {

@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "drawing/conventions.hpp"
+#include "drawing/leaning_holes.hpp"
 
 namespace sparewright::drawing {
 namespace {
@@ -113,6 +114,7 @@ base::Result<PartViews> views_of(const part::Part& part, const ledger::Snapshot&
   if (wants_end(part)) views.end = from(ViewOf::kEnd);
   views.slant = view_of(work, *edges, slanted());
   keep_seen(views.slant);
+  views.leaning = leaning_holes(part, figures, work, *edges);
   add_conventions(part, figures, views);
   return views;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "core/part/part.hpp"
@@ -24,6 +25,16 @@ struct LongBreak {
   }
 };
 
+// A hole that is not square to its side, seen along itself: there alone it is round.
+struct LeaningHole {
+  std::string name;
+  part::Face into = part::Face::kTop;
+  shape::Point at;  // the middle of its mouth
+  double diameter_mm = 0.0;
+  View view;
+  shape::FlatPoint mouth;  // in that view
+};
+
 // Front always; from above and from the right end where something lies there that they show true, or where a shape of two
 // views would leave a question. The picture at a slant shows what is seen only.
 struct PartViews {
@@ -33,6 +44,7 @@ struct PartViews {
   std::optional<View> top;
   std::optional<View> end;
   View slant;
+  std::vector<LeaningHole> leaning;
   std::optional<LongBreak> broken;
 
   // Where one of the three views shows a place of the part.

@@ -15,16 +15,20 @@ void add_arc(DisplayList& list, std::vector<Segment>& ground, const ViewArc& arc
   } else {  // clockwise on paper is counterclockwise with v up
     list.emplace_back(Arc{centre, radius, -arc.to_rad, -arc.from_rad, weight});
   }
+  add_round(ground, centre, radius, arc.from_rad, arc.to_rad);
+}
+
+}  // namespace
+
+void add_round(std::vector<Segment>& ground, Point centre, double radius_mm, double from_rad, double to_rad) {
   constexpr int kRound = 24;
   const auto at = [&](int i) {
-    const double angle = arc.from_rad + (arc.to_rad - arc.from_rad) * i / kRound;
-    return Point{centre.x_mm + radius * std::cos(angle), centre.y_mm - radius * std::sin(angle)};
+    const double angle = from_rad + (to_rad - from_rad) * i / kRound;
+    return Point{centre.x_mm + radius_mm * std::cos(angle), centre.y_mm - radius_mm * std::sin(angle)};
   };
   for (int i = 1; i <= kRound; ++i)
     ground.push_back({at(i - 1), at(i)});
 }
-
-}  // namespace
 
 bool is_whole(const ViewArc& arc) {
   return arc.to_rad - arc.from_rad >= 2.0 * std::numbers::pi - 1e-6;

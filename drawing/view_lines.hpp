@@ -28,6 +28,9 @@ using WeightOf = std::function<std::optional<Weight>(Seen seen, bool cut_here)>;
 void add_view(DisplayList& list, std::vector<Segment>& ground, const View& view, const ViewPlace& place,
               const WeightOf& weight_of);
 
+// A circle, or the stretch of it between two angles, in straight pieces.
+void add_round(std::vector<Segment>& ground, Point centre, double radius_mm, double from_rad, double to_rad);
+
 // Whether it goes all the way round.
 [[nodiscard]] bool is_whole(const ViewArc& arc);
 
