@@ -203,7 +203,7 @@ void add_drawing(const job::Job& job, ledger::Ledger& ledger, const ledger::Snap
     return;
   }
   packet.drawing = drawing::PartContent{
-      std::move(*views), drawing::marks_of(part, figures, job.system),
+      std::move(*views), drawing::marks_of(part, figures, job.system, job.both_units),
       job.first_angle ? drawing::Projection::kFirstAngle : drawing::Projection::kThirdAngle};
 }
 

@@ -22,7 +22,8 @@ using quantity::Kind;
 // The figures, read as a drawing wants them.
 class Figures {
  public:
-  Figures(const ledger::Snapshot& figures, quantity::UnitSystem system) : figures_(figures), print_(system) {}
+  Figures(const ledger::Snapshot& figures, quantity::UnitSystem system, bool both)
+      : figures_(figures), print_(system), other_(other(system)), both_(both) {}
 
   [[nodiscard]] double value(const std::string& name) const {
     const ledger::Figure* figure = figures_.find(name);
@@ -32,16 +33,22 @@ class Figures {
   // A length that is worked out from others.
   [[nodiscard]] std::string plain(const std::string& name) const {
     const double mm = value(name);
-    return std::isnan(mm) ? "NOT KNOWN" : print_.plain(mm);
+    return std::isnan(mm) ? "NOT KNOWN" : print_.plain(mm) + in_brackets(other_.plain(mm));
   }
 
   // One line, or two limits, the greater first.
   [[nodiscard]] std::vector<std::string> stacked(const std::string& name, const Dimension& d) const {
     const double least = value(name + "/least");
     const double most = value(name + "/most");
-    if (has_no_limits(d) || std::isnan(least) || std::isnan(most)) return {size(name, d)};
+    const double nominal = value(name);
+    if (has_no_limits(d) || std::isnan(least) || std::isnan(most)) {
+      if (!both_ || std::isnan(nominal) || !is_size(d)) return {size(name, d)};
+      return {print_.plain(nominal), in_brackets(other_.plain(nominal)).substr(1)};
+    }
     const bool is_fine = most - least < fine_below_mm();
-    return {print_.most(most, is_fine), print_.least(least, is_fine)};
+    std::vector<std::string> lines{print_.most(most, is_fine), print_.least(least, is_fine)};
+    if (both_) lines.push_back(in_brackets(other_.limits(least, most, is_fine)).substr(1));
+    return lines;
   }
 
   // A size as it stands on a drawing.
@@ -53,16 +60,28 @@ class Figures {
     if (d.kind == Kind::kNumber) return d.typed;
     const double least = value(name + "/least");
     const double most = value(name + "/most");
-    if (has_no_limits(d) || std::isnan(least) || std::isnan(most)) return print_.plain(nominal);
-    return print_.limits(least, most, most - least < fine_below_mm());
+    if (has_no_limits(d) || std::isnan(least) || std::isnan(most))
+      return print_.plain(nominal) + in_brackets(other_.plain(nominal));
+    const bool is_fine = most - least < fine_below_mm();
+    return print_.limits(least, most, is_fine) + in_brackets(other_.limits(least, most, is_fine));
   }
 
  private:
+  static quantity::UnitSystem other(quantity::UnitSystem system) {
+    return system == quantity::UnitSystem::kInch ? quantity::UnitSystem::kMetric
+                                                 : quantity::UnitSystem::kInch;
+  }
+  static bool is_size(const Dimension& d) { return d.kind != Kind::kAngle && d.kind != Kind::kNumber; }
+
+  // " [15.90]" where both systems are wanted.
+  [[nodiscard]] std::string in_brackets(const std::string& text) const {
+    return both_ ? fmt::format(" [{}]", text) : "";
+  }
+
   // Of its own: the general tolerance is said once.
   static bool has_no_limits(const Dimension& d) {
-    const bool is_size = d.kind != Kind::kAngle && d.kind != Kind::kNumber;
-    return !is_size || (std::holds_alternative<quantity::GeneralTolerance>(d.tolerance.form) &&
-                        !std::holds_alternative<part::OnMate>(d.size));
+    return !is_size(d) || (std::holds_alternative<quantity::GeneralTolerance>(d.tolerance.form) &&
+                           !std::holds_alternative<part::OnMate>(d.size));
   }
 
   // Bands that the plain number of places would swallow.
@@ -72,6 +91,8 @@ class Figures {
 
   const ledger::Snapshot& figures_;
   route::Printing print_;
+  route::Printing other_;
+  bool both_;
 };
 
 bool is_strong(const Dimension& d) {
@@ -145,6 +166,14 @@ class Marking {
     }
   }
 
+  // The limits of stacked(), the least first.
+  static std::string in_one_line(const std::vector<std::string>& says) {
+    const bool has_limits = says.size() > 1 && !says[1].starts_with('[');
+    std::string line = has_limits ? fmt::format("{} to {}", says[1], says[0]) : says.front();
+    if (says.back().starts_with('[')) line += " " + says.back();
+    return line;
+  }
+
   // A length of nothing cannot be drawn; where it matters that two features stand in line, a note says so.
   void add_in_line(const Feature& feature, Axis axis, const part::Position& position,
                    const LengthMark& mark) {
@@ -159,7 +188,7 @@ class Marking {
     note.lines = {
         fmt::format("{}: {} from {}", feature.name, part::name_of(axis),
                     other != nullptr ? *other : std::string(part::name_of(std::get<Face>(position.from)))),
-        mark.says.size() == 2 ? fmt::format("{} to {}", mark.says[1], mark.says[0]) : mark.says.front()};
+        in_one_line(mark.says)};
     note.strong = true;
     note.names = mark.names;
     marks_.notes.push_back(std::move(note));
@@ -210,8 +239,8 @@ class Marking {
     if (by_angle) same.by_angle->angle.and_more = a->by_angle->angle.and_more;  // the next on the same circle
     if (a->around_bar && same.around_bar) same.around_bar->and_more = a->around_bar->and_more;
     if (!a->by_angle == !same.by_angle) same.at = a->at;  // places of their own are drawn apart
-    return stem(one.name) == stem(other.name) &&
-           part::fingerprint(Feature{"", *a}) == part::fingerprint(Feature{"", same});
+    return stem(one.name) == stem(other.name) && part::fingerprint(Feature{"", *a, one.surface}) ==
+                                                     part::fingerprint(Feature{"", same, other.surface});
   }
 
   void add_hole_note(std::size_t index, std::size_t alike, const Hole& hole, const shape::Point& at) {
@@ -252,6 +281,7 @@ class Marking {
     if (hole.by_angle) note.lines.push_back(by_angle(feature, *hole.by_angle, alike, note));
     if (hole.placed_by != part::PlacedBy::kCoordinates)
       note.lines.push_back(std::string(part::name_of(hole.placed_by)));
+    add_surface(feature, note);
     marks_.notes.push_back(std::move(note));
   }
 
@@ -293,10 +323,22 @@ class Marking {
                     figures_.stacked(path(feature, "leaves"), flat.leaves),
                     is_strong(flat.leaves),
                     {path(feature, "leaves")}};
+    if (!feature.surface.empty()) {
+      NoteMark note;
+      note.at = mark.to;
+      note.seen_from = mark.seen_from;
+      note.lines.push_back(feature.name + ":");
+      add_surface(feature, note);
+      marks_.notes.push_back(std::move(note));
+    }
     add(std::move(mark));
     if (flat.region)
       add_position(feature, flat.region->along, flat.region->start, "wall", at,
                    flat.region->along == Axis::kY ? Face::kTop : Face::kFront);
+  }
+
+  static void add_surface(const Feature& feature, NoteMark& note) {
+    if (!feature.surface.empty()) note.lines.push_back("surface Ra " + feature.surface);
   }
 
   // --- forms ---
@@ -330,6 +372,7 @@ class Marking {
                                       sizes.begin() + static_cast<std::ptrdiff_t>(end), ", ")));
     }
     add_corners(feature, formed, note);
+    add_surface(feature, note);
     marks_.notes.push_back(std::move(note));
   }
 
@@ -424,9 +467,10 @@ class Marking {
 
 }  // namespace
 
-Marks marks_of(const part::Part& part, const ledger::Snapshot& figures, quantity::UnitSystem system) {
+Marks marks_of(const part::Part& part, const ledger::Snapshot& figures, quantity::UnitSystem system,
+               bool both_systems) {
   Marks marks;
-  const Figures read(figures, system);
+  const Figures read(figures, system, both_systems);
   Marking(part, read, marks).add_all();
   return marks;
 }

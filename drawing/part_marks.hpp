@@ -16,9 +16,10 @@ struct LengthMark {
   shape::Point to;
   part::Axis along = part::Axis::kX;
   part::Face seen_from = part::Face::kTop;  // the side whose view shows it best
-  std::vector<std::string> says;            // one line, or the two limits, the greater above
-  bool strong = false;                      // fits or locates
-  std::vector<std::string> names;           // of the figures it prints: one length may serve two features
+  std::vector<std::string>
+      says;  // one line, or two limits, the greater above; then the other system; then the other system
+  bool strong = false;             // fits or locates
+  std::vector<std::string> names;  // of the figures it prints: one length may serve two features
 };
 
 // Words with a leader to the feature.
@@ -40,7 +41,8 @@ struct Marks {
 // Sizes with a tolerance of their own or a duty are given by their limits; the others by their nominal, which takes the
 // general tolerance. Holes of one row that are alike share one note, "4 x dia 6.60 through". Positions are measured from
 // where the job measures them. What is not known is said to be.
+// both_systems  sizes in the other system too, in square brackets
 [[nodiscard]] Marks marks_of(const part::Part& part, const ledger::Snapshot& figures,
-                             quantity::UnitSystem system);
+                             quantity::UnitSystem system, bool both_systems = false);
 
 }  // namespace sparewright::drawing

@@ -27,6 +27,7 @@ struct Job {
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
   base::Dialect dialect = base::Dialect::kAmerican;
   std::optional<part::Face> faces_you;  // the side that faces the viewer when it is in its place
+  bool both_units = false;              // on the drawing
   bool first_angle = false;             // how the views of the drawing stand
   std::string material_assumed;         // what had to be assumed to find the material; may be empty
   survey::Survey survey;

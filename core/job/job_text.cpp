@@ -40,6 +40,7 @@ void read_head(const TableReader& in, Job& job) {
   job.dialect = in.word("words", kDialects).value_or(base::Dialect::kAmerican);
   job.subject.hand = in.text("hand").value_or("");
   job.faces_you = in.word("faces_you", kFaces);
+  job.both_units = in.truth("both_units").value_or(false);
   job.first_angle = in.word("projection", kProjections).value_or(false);
   job.subject.turn_over = in.truth("turn_over");
   job.subject.least_wall = in.number("least_wall", quantity::Kind::kLength);

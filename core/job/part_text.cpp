@@ -199,6 +199,19 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
 
 namespace {
 
+// What a filed face has and what a lapped one has, with room to spare (common practice).
+std::string read_surface(const TableReader& in) {
+  constexpr double kLeast_mm = 0.01e-3;
+  constexpr double kMost_mm = 50e-3;
+  const auto roughness = in.number("surface", Kind::kLength);
+  if (!roughness) return "";
+  if (roughness->base < kLeast_mm || roughness->base > kMost_mm) {
+    in.problems().add(text::failure_at(*in.node().find("surface"), Code::kValueNotAccepted, roughness->typed,
+                                       "a roughness Ra of 0.01 to 50 um, such as \"1.6 um\" or \"63 uin\""));
+  }
+  return roughness->typed;
+}
+
 std::vector<part::Feature> read_feature(const TableReader& in, part::BlankShape blank, const Names& names) {
   const std::string name = in.text("name").value_or("");
   if (in.text("kind") == "flat") return {{name, read_flat(in, names)}};
@@ -223,7 +236,9 @@ std::vector<part::Feature> read_features(const TableReader& job, part::BlankShap
           text::failure_at(*node, Code::kValueNotAccepted, name,
                            "a name of one letter or more, without '/': numbers are called by it"));
     }
+    const std::string surface = read_surface(in);
     for (part::Feature& feature : read_feature(in, blank, names)) {
+      feature.surface = surface;
       features.push_back(std::move(feature));
       tables.push_back(in);
     }

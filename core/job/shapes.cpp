@@ -172,7 +172,9 @@ Shape feature() {
   for (text::Choice& form : form_choices(dimension(), position()))
     kinds.push_back(std::move(form));
   return table_by("kind", "what it is",
-                  {field("name", free_text()).required().says("what other lines and the sheets call it")},
+                  {field("name", free_text()).required().says("what other lines and the sheets call it"),
+                   field("surface", measure("a roughness"))
+                       .says("Ra, with its unit: 1.6 um, 63 uin; none asked for where left out")},
                   std::move(kinds));
 }
 
@@ -240,6 +242,8 @@ Shape make_job_shape() {
                field("turn_over", true_or_false()).says("may the part be fitted the other way round?"),
                field("projection", word_of(kProjections))
                    .says("of the drawing; third angle where it is left out"),
+               field("both_units", true_or_false())
+                   .says("sizes on the drawing in inches and millimetres; in the job's own where left out"),
                field("words", word_of(kDialects)).says("American where it is left out"),
                field("least_wall", measure("a length")).says("thinner walls are NO; 1/16 in where left out"),
                field("general_tolerance", table({field("two_places", measure("a tolerance")).required(),

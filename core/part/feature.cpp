@@ -122,7 +122,7 @@ std::string_view kind_of(const Feature& feature) {
 
 base::Fingerprint fingerprint(const Feature& feature) {
   base::Hasher h;
-  h.add(feature.name).add(kind_of(feature));
+  h.add(feature.name).add(kind_of(feature)).add(feature.surface);
   std::visit([&](const auto& shape) { add(h, shape); }, feature.shape);
   return h.done();
 }

@@ -100,6 +100,7 @@ struct Feature;
 struct Feature {
   std::string name;
   std::variant<Hole, Flat, Formed> shape;
+  std::string surface = {};  // its roughness Ra as written, "1.6 um"; empty where it is not asked for
 };
 
 [[nodiscard]] std::string_view kind_of(const Feature& feature);  // "hole", "flat", "slot", ...

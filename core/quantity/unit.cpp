@@ -22,6 +22,7 @@ std::vector<UnitWords> make_units(Kind kind) {
       return {{inch, {"in", "inch", "inches", "\"", "″", "”", "''"}},
               {millimetre, {"mm"}},
               {thou, {"thou"}},
+              {microinch, {"uin", "µin", "μin", "microinch", "microinches"}},
               {foot, {"ft", "foot", "feet", "'", "′", "’"}},
               {micrometre, {"um", "µm", "μm", "micron", "microns"}},
               {centimetre, {"cm"}},

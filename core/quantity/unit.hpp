@@ -78,6 +78,7 @@ inline constexpr UnitOf<kLengthDimension> centimetre{"cm", 10};
 inline constexpr UnitOf<kLengthDimension> metre{"m", 1000};
 inline constexpr UnitOf<kLengthDimension> inch{"in", 127, 5};
 inline constexpr UnitOf<kLengthDimension> thou{"thou", 127, 5000};
+inline constexpr UnitOf<kLengthDimension> microinch{"uin", 127, 5'000'000};
 inline constexpr UnitOf<kLengthDimension> foot{"ft", 1524, 5};
 
 inline constexpr UnitOf<kAngleDimension> radian{"rad", 1};

@@ -61,5 +61,46 @@ TEST(PartMarks, HolesOfOneBoltCircleShareANote) {
   EXPECT_EQ(titles({dowel("screw 1", 60.0, 0.5, true), other}).size(), 2U);
 }
 
+TEST(PartMarks, ANoteSaysTheSurfaceAskedFor) {
+  Feature bore = dowel("bore", 30.0, 0.5, false);
+  bore.surface = "1.6 um";
+  EXPECT_THAT(titles({bore}).front(), testing::HasSubstr("surface Ra 1.6 um"));
+  Feature other = bore;
+  other.name = "bore 2";
+  other.surface = "0.8 um";
+  bore.name = "bore 1";
+  EXPECT_EQ(titles({bore, other}).size(), 2U) << "not alike";
+}
+
+// A plate 101.6 x 50.8 x 19.05 whose top is milled to 0.557-0.567 in: 14.148-14.402 mm, rounded inwards 14.15-14.40.
+TEST(PartMarks, BothSystemsGiveTheOtherInBrackets) {
+  part::Part part;
+  part.blank.shape = part::BlankShape::kPlate;
+  part.blank.material = "1018 cold drawn";
+  for (std::size_t i = 0; i < 3; ++i) {
+    const double mm = i == 0 ? 101.6 : i == 1 ? 50.8 : 19.05;
+    part.blank.sizes.at(i).nominal =
+        std::get<quantity::Typed>(typed(quantity::Kind::kLength, mm, fmt::format("{}", mm)).size);
+  }
+  part.surroundings.general = part::usual_general_tolerances();
+  part::Flat flat;
+  flat.leaves = typed(quantity::Kind::kLength, 0.562 * 25.4, "0.562");
+  quantity::Typed room;
+  room.kind = quantity::Kind::kLength;
+  room.base = 0.005 * 25.4;
+  quantity::Typed under = room;
+  under.base = -room.base;
+  flat.leaves.tolerance = {quantity::Deviations{under, room}, "±0.005"};
+  part.features = {{"relief", flat}};
+  ledger::Ledger ledger;
+  ledger.declare(part::stages(part));
+  const ledger::Snapshot figures = ledger.keep();
+  const auto says = [&](bool both) {
+    return marks_of(part, figures, quantity::UnitSystem::kInch, both).lengths.front().says;
+  };
+  EXPECT_THAT(says(false), testing::ElementsAre("0.567", "0.557"));
+  EXPECT_THAT(says(true), testing::ElementsAre("0.567", "0.557", "[14.15-14.40]"));
+}
+
 }  // namespace
 }  // namespace sparewright::drawing

@@ -22,7 +22,7 @@ const std::string kCalls =
     "\n    accepted: sqrt, sin, cos, tan, asin, acos, atan, abs, min, max; min and max take two numbers, the "
     "others one";
 const std::string kUnits =
-    "\n    accepted: in, mm, thou, ft, um, cm, m, deg; between a number and a name write * or +";
+    "\n    accepted: in, mm, thou, uin, ft, um, cm, m, deg; between a number and a name write * or +";
 
 struct Refused {
   std::string text;

@@ -84,7 +84,7 @@ const Refused kTolerances[] = {
     {"+0.01 / -0,02", kMetricJob, "0,02", Code::kDecimalComma,
      "'0,02' has a comma in the number; write a decimal point\n    accepted: 0.02"},
     {"+0.001/-0.002 furlong", kInchJob, "furlong", Code::kUnitUnknown,
-     "'furlong' is not a unit of a length\n    accepted: in, mm, thou, ft, um, cm, m"},
+     "'furlong' is not a unit of a length\n    accepted: in, mm, thou, uin, ft, um, cm, m"},
     {"±0.002", kNoJob, "0.002", Code::kUnitMissing,
      "'0.002' has no unit, and a length needs one here\n    accepted: the number and one of: in, mm, thou, "
      "ft, um, cm, "
@@ -174,9 +174,9 @@ const Refused kSizes[] = {
     {"25 RC14", kMetricJob, "RC14", Code::kBadTolerance, not_a_tolerance("RC14", kForms)},
     {" 0.7500 +0.001/bad", kInchJob, "+0.001/bad", Code::kBadTolerance, not_a_tolerance("+0.001/bad", kBoth)},
     {"0.7500 ±1 furlong", kInchJob, "furlong", Code::kUnitUnknown,
-     "'furlong' is not a unit of a length\n    accepted: in, mm, thou, ft, um, cm, m"},
+     "'furlong' is not a unit of a length\n    accepted: in, mm, thou, uin, ft, um, cm, m"},
     {"0.7500 furlong ±1", kInchJob, "furlong ±1", Code::kUnitUnknown,
-     "'furlong ±1' is not a unit of a length\n    accepted: in, mm, thou, ft, um, cm, m"},
+     "'furlong ±1' is not a unit of a length\n    accepted: in, mm, thou, uin, ft, um, cm, m"},
     {"0.7500 0.001", kInchJob, "0.001", Code::kTrailingText,
      "'0.001' is left over after a length\n    accepted: one number, without blanks in it unless a fraction "
      "follows"},

@@ -13,7 +13,7 @@ namespace {
 
 using base::Code;
 
-constexpr std::string_view kUnits = "\n    accepted: in, mm, thou, ft, um, cm, m";
+constexpr std::string_view kUnits = "\n    accepted: in, mm, thou, uin, ft, um, cm, m";
 constexpr std::string_view kNumberForm = "\n    accepted: a number such as 1.375, 1-3/8 or 34.9 mm";
 constexpr std::string_view kSizeAlone = "\n    accepted: the size alone, such as 3/8 in or 9.5 mm";
 constexpr std::string_view kSizeItself = "\n    accepted: the size itself, such as 0.250 in or 6.35 mm";
@@ -131,7 +131,7 @@ INSTANTIATE_TEST_SUITE_P(Comma, RefusedNumber, testing::ValuesIn(kCommas));
 const Refused kUnitFailures[] = {
     {"1.375", "1.375", Code::kUnitMissing,
      "'1.375' has no unit, and a length needs one here\n    accepted: the number "
-     "and one of: in, mm, thou, ft, um, cm, m",
+     "and one of: in, mm, thou, uin, ft, um, cm, m",
      Kind::kLength, std::nullopt},
     {"5", "5", Code::kUnitMissing,
      "'5' has no unit, and a force needs one here\n    accepted: the number and one of: "

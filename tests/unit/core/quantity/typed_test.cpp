@@ -83,6 +83,7 @@ const Accepted kLengths[] = {
     {"3.49 cm", Kind::kRadius, kNoJob, 3.49, unit::centimetre, 2, true},
     {"1.2 m", Kind::kLength, kNoJob, 1.2, unit::metre, 1, true},
     {"5 thou", Kind::kLength, kMetricJob, 5.0, unit::thou, 0, true},
+    {"63 uin", Kind::kLength, kInchJob, 63.0, unit::microinch, 0, true},
     {"25 um", Kind::kLength, kInchJob, 25.0, unit::micrometre, 0, true},
     {"25 µm", Kind::kLength, kInchJob, 25.0, unit::micrometre, 0, true},
     {"25 microns", Kind::kLength, kInchJob, 25.0, unit::micrometre, 0, true},

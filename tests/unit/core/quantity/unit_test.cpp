@@ -99,7 +99,7 @@ TEST(UnitEquality, TellsATemperatureFromADifference) {
 }
 
 TEST(SpellingsOf, ListsWhatIsAccepted) {
-  EXPECT_EQ(spellings_of(Kind::kLength), "in, mm, thou, ft, um, cm, m");
+  EXPECT_EQ(spellings_of(Kind::kLength), "in, mm, thou, uin, ft, um, cm, m");
   EXPECT_EQ(spellings_of(Kind::kAngle), "deg, arcmin, arcsec, rad, turn");
   EXPECT_EQ(spellings_of(Kind::kNumber), "%");
 }
