@@ -87,10 +87,12 @@ const Refused kTolerances[] = {
      "'furlong' is not a unit of a length\n    accepted: in, mm, thou, uin, ft, um, cm, m"},
     {"±0.002", kNoJob, "0.002", Code::kUnitMissing,
      "'0.002' has no unit, and a length needs one here\n    accepted: the number and one of: in, mm, thou, "
+     "uin, "
      "ft, um, cm, "
      "m"},
     {"0.8750 to 0.8758", kNoJob, "0.8750", Code::kUnitMissing,
      "'0.8750' has no unit, and a length needs one here\n    accepted: the number and one of: in, mm, thou, "
+     "uin, "
      "ft, um, "
      "cm, m"},
     {"0.8750 in to 0.8758", kMetricJob, "0.8758", Code::kTwoReadings,
@@ -115,14 +117,17 @@ const Refused kSizes[] = {
      "nothing is written where a length is wanted\n    accepted: a number such as 1.375, 1-3/8 or 34.9 mm"},
     {"1.000", kNoJob, "1.000", Code::kUnitMissing,
      "'1.000' has no unit, and a length needs one here\n    accepted: the number and one of: in, mm, thou, "
+     "uin, "
      "ft, um, cm, "
      "m"},
     {" 1.000 H7", kNoJob, "1.000", Code::kUnitMissing,
      "'1.000' has no unit, and a length needs one here\n    accepted: the number and one of: in, mm, thou, "
+     "uin, "
      "ft, um, cm, "
      "m"},
     {"0.7500 ±2 thou", kNoJob, "0.7500", Code::kUnitMissing,
      "'0.7500' has no unit, and a length needs one here\n    accepted: the number and one of: in, mm, thou, "
+     "uin, "
      "ft, um, "
      "cm, m"},
     {"3/8-16", kInchJob, "3/8-16", Code::kThreadWhereLength,
