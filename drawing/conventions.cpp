@@ -54,10 +54,7 @@ class Conventions {
   }
 
  private:
-  [[nodiscard]] double value(const std::string& name) const {
-    const ledger::Figure* figure = figures_.find(name);
-    return figure != nullptr && figure->known() ? figure->value : std::nan("");
-  }
+  [[nodiscard]] double value(const std::string& name) const { return value_or_nan(figures_, name); }
   [[nodiscard]] double size(const part::Feature& feature, std::string_view local) const {
     return value(fmt::format("{}/{}", part::feature_path(feature.name), local));
   }

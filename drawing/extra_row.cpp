@@ -31,10 +31,12 @@ ExtraRow extra_row(const std::vector<ExtraView>& views, double width_mm, const R
     row.list.emplace_back(
         Circle{middle, extra.scale * (extra.view.high.u - extra.view.low.u) / 2.0, Weight::kThin});
     double y = middle.y_mm + kExtraRadius_mm + kAround_mm;
-    for (const std::string& line : wrap(ruler, extra.caption, kCaption, column - 2.0)) {
-      const TextSize size = ruler.measure(line, kCaption);
-      row.list.emplace_back(text(ruler, line, {x, y + size.above_mm}, kCaption, Anchor::kMiddle));
-      y += size.height();
+    for (const std::string& says : extra.caption) {
+      for (const std::string& line : wrap(ruler, says, kCaption, column - 2.0)) {
+        const TextSize size = ruler.measure(line, kCaption);
+        row.list.emplace_back(text(ruler, line, {x, y + size.above_mm}, kCaption, Anchor::kMiddle));
+        y += size.height();
+      }
     }
     row.height_mm = std::max(row.height_mm, y);
     x += column;

@@ -13,14 +13,9 @@ namespace {
 
 using shape::FlatPoint;
 
-constexpr double kTooSmall_mm = 1.6;  // on paper: two line widths and as much between
+constexpr double kTooSmall_mm = 1.6;  // on paper; a choice made here, by eye
 constexpr double kLargeEnough_mm = 4.0;
 constexpr double kRoundHole = 2.2;  // of its diameter is shown round a leaning hole
-
-const View& view_in(const PartViews& views, ViewOf which) {
-  if (which == ViewOf::kTop) return *views.top;
-  return which == ViewOf::kEnd ? *views.end : views.front;
-}
 
 // The smallest that is at least so large; the largest there is, else.
 const Scale& scale_for(double factor) {
@@ -44,7 +39,7 @@ void add_leaning(const PartViews& views, double scale, std::vector<ExtraView>& a
     const double shown = std::min(radius, kExtraRadius_mm / at.factor);
     ExtraView extra;
     extra.letter = next_letter(all);
-    extra.caption = fmt::format("{} along {}  {}", extra.letter, hole.name, at.says);
+    extra.caption = {fmt::format("{}  {}", extra.letter, at.says), "along " + hole.name};
     extra.view = within(hole.view, hole.mouth, shown);
     extra.scale = at.factor;
     extra.of = view_of_side(views, hole.into);
@@ -55,7 +50,7 @@ void add_leaning(const PartViews& views, double scale, std::vector<ExtraView>& a
 
 // The views show hatching too; in a detail it is a thin line like others.
 View with_hatching(const PartViews& views, ViewOf of) {
-  View view = view_in(views, of);
+  View view = views.view(of);
   if (of == ViewOf::kFront)
     view.thin_lines.insert(view.thin_lines.end(), views.hatched.begin(), views.hatched.end());
   return view;
@@ -85,7 +80,8 @@ void add_details(const PartViews& views, const Marks& marks, double scale, std::
     if (larger.factor <= scale) continue;
     ExtraView extra;
     extra.letter = next_letter(all);
-    extra.caption = fmt::format("{}  {}", extra.letter, larger.says);
+    const std::string& title = note->lines.front();
+    extra.caption = {fmt::format("{}  {}", extra.letter, larger.says), title.substr(0, title.find(':'))};
     extra.radius_mm = kExtraRadius_mm / larger.factor;
     extra.view = within(with_hatching(views, of), at, extra.radius_mm);
     extra.scale = larger.factor;

@@ -13,7 +13,8 @@ namespace sparewright::drawing {
 // Partial: what lies in a circle, with a letter in the view it belongs to (ISO 128-3, from memory).
 struct ExtraView {
   std::string letter;
-  std::string caption;  // "A 5:1"
+  std::vector<std::string>
+      caption;  // "A  5:1", and what it shows: the letter may have no room in the drawing
   View view;
   double scale = 1.0;
   ViewOf of = ViewOf::kFront;  // where its letter stands

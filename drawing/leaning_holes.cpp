@@ -38,9 +38,7 @@ std::vector<LeaningHole> leaning_holes(const part::Part& part, const ledger::Sna
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
     if (hole == nullptr || !hole->lean) continue;
     const auto value = [&](std::string_view local) {
-      const ledger::Figure* figure =
-          figures.find(fmt::format("{}/{}", part::feature_path(feature.name), local));
-      return figure != nullptr && figure->known() ? figure->value : std::nan("");
+      return value_or_nan(figures, fmt::format("{}/{}", part::feature_path(feature.name), local));
     };
     shape::Vector mouth;
     for (const Axis axis : part::kAxes)

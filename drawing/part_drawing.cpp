@@ -237,7 +237,7 @@ void add_extras(Sheet& sheet, const std::vector<ExtraView>& extras, const Drawin
     sheet.drawing.height_mm += row.height_mm;
     return;
   }
-  sheet.beside = PartDrawing{row.list, row.height_mm, sheet.drawing.scale, {}, sheet.drawing.is_broken};
+  sheet.beside = PartDrawing{row.list, row.height_mm, "as said under each", {}, false};
 }
 
 Sheet sheet_of(const PartViews& views, const Marks& marks, Projection projection, const DrawingRoom& room,

@@ -30,7 +30,7 @@ struct DrawingRoom {
 struct PartDrawing {
   DisplayList list;  // from (0, 0)
   double height_mm = 0.0;
-  std::string scale;            // "1:2"
+  std::string scale;            // "1:2"; empty where the views fit at none
   std::vector<NoteMark> below;  // notes that found no place: to be printed as a list
   bool is_broken = false;       // a stretch of a long bar is left out
 };

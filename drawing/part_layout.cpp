@@ -12,11 +12,6 @@ using shape::FlatPoint;
 constexpr double kBetweenViews_mm = 12.0;
 constexpr double kNotes_mm = 14.0;
 
-const View& view_in(const PartViews& views, ViewOf which) {
-  if (which == ViewOf::kTop) return *views.top;
-  return which == ViewOf::kEnd ? *views.end : views.front;
-}
-
 bool is_level(const LengthMark& mark, const Sight& sight) {
   const shape::Vector along = mark.to - mark.from;
   return std::abs(shape::dot(along, sight.right)) >= std::abs(shape::dot(along, sight.up));
@@ -100,7 +95,7 @@ std::vector<LengthRows> all_rows(const PartViews& views, const Marks& marks, Pro
   for (const LengthMark& mark : marks.lengths) {
     const ViewOf home = home_of(mark, views);
     const Sight sight = sight_of(home);
-    const View& view = view_in(views, home);
+    const View& view = views.view(home);
     const FlatPoint to = views.shown(home, mark.to);
     const bool nearer_right = to.u > (view.low.u + view.high.u) / 2.0;
     LengthRows& rows = rows_for(
@@ -108,9 +103,9 @@ std::vector<LengthRows> all_rows(const PartViews& views, const Marks& marks, Pro
     rows.lengths.push_back({&mark, views.shown(home, mark.from), to, {}});
   }
   for (LengthRows& rows : all)
-    put_in_rows(rows, view_in(views, rows.view), scale, ruler);
+    put_in_rows(rows, views.view(rows.view), scale, ruler);
   for (LengthRows& rows : all)
-    rows.start_mm = kRowFree_mm + overhang(all, rows, view_in(views, rows.view), scale, ruler);
+    rows.start_mm = kRowFree_mm + overhang(all, rows, views.view(rows.view), scale, ruler);
   return all;
 }
 

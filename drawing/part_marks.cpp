@@ -7,6 +7,7 @@
 #include <fmt/ranges.h>
 
 #include "core/route/printing.hpp"
+#include "drawing/part_views.hpp"
 
 namespace sparewright::drawing {
 namespace {
@@ -25,10 +26,7 @@ class Figures {
   Figures(const ledger::Snapshot& figures, quantity::UnitSystem system, bool both)
       : figures_(figures), print_(system), other_(other(system)), both_(both) {}
 
-  [[nodiscard]] double value(const std::string& name) const {
-    const ledger::Figure* figure = figures_.find(name);
-    return figure != nullptr && figure->known() ? figure->value : std::nan("");
-  }
+  [[nodiscard]] double value(const std::string& name) const { return value_or_nan(figures_, name); }
 
   // A length that is worked out from others.
   [[nodiscard]] std::string plain(const std::string& name) const {

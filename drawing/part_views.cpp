@@ -81,6 +81,16 @@ Sight sight_of(ViewOf view) {
   return {{1, 0, 0}, {0, 0, 1}, {0, -1, 0}};
 }
 
+double value_or_nan(const ledger::Snapshot& figures, const std::string& name) {
+  const ledger::Figure* figure = figures.find(name);
+  return figure != nullptr && figure->known() ? figure->value : std::nan("");
+}
+
+const View& PartViews::view(ViewOf which) const {
+  if (which == ViewOf::kTop) return *top;
+  return which == ViewOf::kEnd ? *end : front;
+}
+
 FlatPoint PartViews::shown(ViewOf view, const shape::Point& at) const {
   const FlatPoint whole = sight_of(view).seen(at);
   return broken && view != ViewOf::kEnd ? broken->shown(whole) : whole;

@@ -47,6 +47,8 @@ struct PartViews {
   std::vector<LeaningHole> leaning;
   std::optional<LongBreak> broken;
 
+  // Precondition: it is there.
+  [[nodiscard]] const View& view(ViewOf which) const;
   // Where one of the three views shows a place of the part.
   [[nodiscard]] shape::FlatPoint shown(ViewOf view, const shape::Point& at) const;
 };
@@ -54,6 +56,9 @@ struct PartViews {
 // The front is a section where section_wanted() says so. Fails as edges_of does.
 [[nodiscard]] base::Result<PartViews> views_of(const part::Part& part, const ledger::Snapshot& figures,
                                                const shape::Recipe& recipe, const EdgesOf& edges_of);
+
+// The figure's value in its base unit; NaN where it is not known or not there.
+[[nodiscard]] double value_or_nan(const ledger::Snapshot& figures, const std::string& name);
 
 // Takes the hidden lines away.
 void keep_seen(View& view);

@@ -30,34 +30,35 @@ class Looker {
   [[nodiscard]] State state(const ViewCurve& curve, double t) {
     const auto at = curve.at(t);
     if (!at) return State::kNotThere;
-    const FlatPoint seen = sight_.seen(*at);
-    const FlatPoint across = across_at(curve, t, seen);
-    const double depth = sight_.depth(*at);
-    for (const double side : {kBeside_mm, -kBeside_mm}) {
-      if (first_metal({seen.u + side * across.u, seen.v + side * across.v}) <= depth + kInFront_mm)
-        return State::kVisible;
-    }
-    return State::kHidden;
+    const bool is_seen = any_beside(curve, t, *at, [](double in_front) { return in_front <= kInFront_mm; });
+    return is_seen ? State::kVisible : State::kHidden;
   }
 
   // Whether metal right beside the line is the nearest to the eye there: not so where it lies under the outline's own edge.
   [[nodiscard]] bool is_nearest(const ViewCurve& curve, double t) {
     const auto at = curve.at(t);
-    if (!at) return false;
-    const FlatPoint seen = sight_.seen(*at);
-    const FlatPoint across = across_at(curve, t, seen);
-    const double depth = sight_.depth(*at);
-    for (const double side : {kBeside_mm, -kBeside_mm}) {
-      const double metal = first_metal({seen.u + side * across.u, seen.v + side * across.v});
-      if (std::isfinite(metal) && metal <= depth + kInFront_mm) return true;
-    }
-    return false;
+    return at && any_beside(curve, t, *at, [](double in_front) {
+             return std::isfinite(in_front) && in_front <= kInFront_mm;
+           });
   }
 
  private:
   static constexpr double kBeside_mm = 2e-3;
   // Surfaces that rise towards the eye no steeper than ten times this hide nothing of the line at their foot.
   static constexpr double kInFront_mm = 0.02;
+
+  // Whether that holds of how far the first metal stands before the line, on either side of it; less than anything where
+  // there is none.
+  template <typename Holds>
+  [[nodiscard]] bool any_beside(const ViewCurve& curve, double t, const Point& at, const Holds& holds) {
+    const FlatPoint seen = sight_.seen(at);
+    const FlatPoint across = across_at(curve, t, seen);
+    const double depth = sight_.depth(at);
+    const auto in_front = [&](double side) {
+      return first_metal({seen.u + side * across.u, seen.v + side * across.v}) - depth;
+    };
+    return holds(in_front(kBeside_mm)) || holds(in_front(-kBeside_mm));
+  }
 
   // Square to the line as it is seen.
   [[nodiscard]] FlatPoint across_at(const ViewCurve& curve, double t, const FlatPoint& here) const {

@@ -4,31 +4,18 @@
 #include <cmath>
 #include <numbers>
 
-#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
+
+#include "dimensions.hpp"
 
 namespace sparewright::drawing {
 namespace {
 
 using part::Face;
 using quantity::Kind;
-
-quantity::Typed typed(Kind kind, double mm) {
-  quantity::Typed size;
-  size.kind = kind;
-  size.base = mm;
-  size.typed = fmt::format("{}", mm);
-  return size;
-}
-
-part::Dimension sized(Kind kind, double mm) {
-  part::Dimension d;
-  d.kind = kind;
-  d.size = typed(kind, mm);
-  d.typed = fmt::format("{}", mm);
-  return d;
-}
+using tests::sized;
+using tests::typed;
 
 // A round bar 25 by 200.
 part::Part bar() {

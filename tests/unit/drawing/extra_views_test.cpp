@@ -57,6 +57,7 @@ NoteMark note(double x, double across) {
   mark.at = {x, 10, 20};
   mark.seen_from = Face::kFront;
   mark.across_mm = across;
+  mark.lines = {"ring groove: groove", "width 1.30"};
   return mark;
 }
 
@@ -75,7 +76,7 @@ TEST(ExtraViews, ASmallGrooveIsShownLarger) {
   const auto extras = extra_views(bar(), marks, 0.5);
   ASSERT_EQ(extras.size(), 1U);
   EXPECT_EQ(extras[0].letter, "A");
-  EXPECT_EQ(extras[0].caption, "A  5:1");
+  EXPECT_THAT(extras[0].caption, testing::ElementsAre("A  5:1", "ring groove"));
   EXPECT_NEAR(extras[0].centre.u, 100.0, 1e-9);
   EXPECT_NEAR(extras[0].radius_mm, kExtraRadius_mm / 5.0, 1e-9);
   EXPECT_NEAR(length_of(extras[0].view), 2.0 * kExtraRadius_mm / 5.0, 1e-9);

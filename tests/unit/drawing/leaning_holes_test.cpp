@@ -4,9 +4,9 @@
 #include <cmath>
 #include <numbers>
 
-#include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include "dimensions.hpp"
 #include "solid/make_solid.hpp"
 
 namespace sparewright::drawing {
@@ -14,21 +14,8 @@ namespace {
 
 using part::Face;
 using quantity::Kind;
-
-quantity::Typed typed(Kind kind, double base) {
-  quantity::Typed size;
-  size.kind = kind;
-  size.base = base;
-  size.typed = fmt::format("{}", base);
-  return size;
-}
-part::Dimension sized(Kind kind, double base) {
-  part::Dimension d;
-  d.kind = kind;
-  d.size = typed(kind, base);
-  d.typed = fmt::format("{}", base);
-  return d;
-}
+using tests::sized;
+using tests::typed;
 
 part::Hole leaning(double x, double lean_rad) {
   part::Hole hole;

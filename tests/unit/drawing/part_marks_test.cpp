@@ -7,31 +7,21 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "dimensions.hpp"
+
 namespace sparewright::drawing {
 namespace {
 
-using part::Dimension;
 using part::Feature;
 using part::Hole;
-
-Dimension typed(quantity::Kind kind, double base, const std::string& as) {
-  Dimension d;
-  d.kind = kind;
-  quantity::Typed size;
-  size.kind = kind;
-  size.base = base;
-  size.typed = as;
-  d.size = size;
-  d.typed = as;
-  return d;
-}
+using tests::sized;
 
 Feature dowel(const std::string& name, double radius, double angle_rad, bool on_circle) {
   Hole hole;
   hole.make = part::HoleMake::kReamed;
-  hole.diameter = typed(quantity::Kind::kDiameter, 6.0, "6");
-  hole.by_angle = part::ByAngle{"bore", typed(quantity::Kind::kRadius, radius, "r"), on_circle,
-                                typed(quantity::Kind::kAngle, angle_rad, "a")};
+  hole.diameter = sized(quantity::Kind::kDiameter, 6.0);
+  hole.by_angle = part::ByAngle{"bore", sized(quantity::Kind::kRadius, radius), on_circle,
+                                sized(quantity::Kind::kAngle, angle_rad)};
   return {name, hole};
 }
 
@@ -79,17 +69,13 @@ TEST(PartMarks, BothSystemsGiveTheOtherInBrackets) {
   part.blank.material = "1018 cold drawn";
   for (std::size_t i = 0; i < 3; ++i) {
     const double mm = i == 0 ? 101.6 : i == 1 ? 50.8 : 19.05;
-    part.blank.sizes.at(i).nominal =
-        std::get<quantity::Typed>(typed(quantity::Kind::kLength, mm, fmt::format("{}", mm)).size);
+    part.blank.sizes.at(i).nominal = tests::typed(quantity::Kind::kLength, mm);
   }
   part.surroundings.general = part::usual_general_tolerances();
   part::Flat flat;
-  flat.leaves = typed(quantity::Kind::kLength, 0.562 * 25.4, "0.562");
-  quantity::Typed room;
-  room.kind = quantity::Kind::kLength;
-  room.base = 0.005 * 25.4;
-  quantity::Typed under = room;
-  under.base = -room.base;
+  flat.leaves = sized(quantity::Kind::kLength, 0.562 * 25.4);
+  const quantity::Typed room = tests::typed(quantity::Kind::kLength, 0.005 * 25.4);
+  const quantity::Typed under = tests::typed(quantity::Kind::kLength, -room.base);
   flat.leaves.tolerance = {quantity::Deviations{under, room}, "±0.005"};
   part.features = {{"relief", flat}};
   ledger::Ledger ledger;
