@@ -40,7 +40,8 @@ std::vector<Block> notes_below(const Setting& setting, const drawing::PartDrawin
     std::string words;
     for (const std::string& line : note.lines)
       words += (words.empty() ? "" : words.back() == ':' ? " " : "; ") + line;
-    for (Block& line : setting.lines(words, setting.type.body, width_mm))
+    // Bold what fits or locates, as beside the views.
+    for (Block& line : setting.lines(words, note.strong ? setting.type.strong : setting.type.body, width_mm))
       lines.push_back(std::move(line));
   }
   return lines;
