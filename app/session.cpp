@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "app/card.hpp"
 #include "app/packet.hpp"
 #include "app/printing.hpp"
 #include "app/solid_file.hpp"
@@ -219,6 +220,17 @@ Outcome<TrailRow> Session::why(std::string_view name) {
     return failed(failure);
   }
   return row_of(inside_->ledger.why(name), inside_->job.system);
+}
+
+Outcome<std::string> Session::card_pdf(std::string_view name, Paper paper) {
+  const auto trail = why(name);
+  if (!trail) return tl::unexpected(trail.error());
+  sheets::Card card = card_of(*trail);
+  card.title = inside_->job.title;
+  card.revision = inside_->job.revision;
+  const auto pdf = sheets::render_card(card, {sheets_paper(paper), inside_->job.dialect});
+  if (!pdf) return failed(pdf.error());
+  return *pdf;
 }
 
 std::vector<OrderRow> Session::order() {

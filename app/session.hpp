@@ -55,6 +55,8 @@ class Session {
 
   // Fails with name-unknown, the nearest names offered.
   [[nodiscard]] Outcome<TrailRow> why(std::string_view name);
+  // The same as a bench card, a quarter of a sheet, PDF.
+  [[nodiscard]] Outcome<std::string> card_pdf(std::string_view name, Paper paper);
   [[nodiscard]] std::vector<OrderRow> order();
 
   // The bytes of the files.

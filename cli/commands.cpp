@@ -235,9 +235,21 @@ int dimensions(const Asked& asked) {
   return status_of(*session);
 }
 
+namespace {
+
+int put_card(const Asked& asked, app::Session& session) {
+  if (!is_pdf(asked.output)) return tell(asked, {no_file_kind(asked.output, "card", ".pdf")});
+  const auto pdf = session.card_pdf(asked.name, paper_of(asked));
+  if (!pdf) return tell(asked, pdf.error());
+  return put(asked, asked.output, *pdf, status_of(session));
+}
+
+}  // namespace
+
 int why(const Asked& asked) {
   auto session = open(asked);
   if (!session) return tell(asked, session.error());
+  if (!asked.output.empty()) return put_card(asked, *session);
   const auto trail = session->why(asked.name);
   if (!trail) return tell(asked, trail.error());
   if (asked.json) {

@@ -34,6 +34,10 @@ std::optional<app::DrawingFile> drawing_kind(const std::string& path) {
   return std::nullopt;
 }
 
+bool is_pdf(const std::string& path) {
+  return path == "-" || ending_of(path) == ".pdf";
+}
+
 app::Trouble no_file_kind(const std::string& path, std::string_view what, std::string_view endings) {
   app::Trouble trouble;
   trouble.code = "value-not-accepted";

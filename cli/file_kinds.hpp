@@ -17,6 +17,9 @@ inline constexpr std::string_view kDrawingEndings = ".svg, .png or .json";
 // SVG for standard output.
 [[nodiscard]] std::optional<app::DrawingFile> drawing_kind(const std::string& path);
 
+// True for standard output.
+[[nodiscard]] bool is_pdf(const std::string& path);
+
 [[nodiscard]] app::Trouble no_file_kind(const std::string& path, std::string_view what,
                                         std::string_view endings);
 

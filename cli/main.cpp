@@ -70,9 +70,12 @@ class Commands {
     add_for_job("dimensions", "list the part's dimensions: from what, to what, limits and aim",
                 "sparewright dimensions bracket.job.toml", sparewright::cli::dimensions);
     CLI::App* why = add_for_job("why", "say where a number comes from, down to readings and sources",
-                                "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"",
+                                "sparewright why bracket.job.toml \"feature/pivot bore/diameter/aim\"\n"
+                                "         sparewright why bracket.job.toml survey/idler_pin -o card.pdf",
                                 sparewright::cli::why);
     why->add_option("NAME", words_, "the whole name of a number, as `numbers` lists it")->required();
+    add_output(*why, "write it as a bench card, a quarter of a sheet, to this .pdf; - for standard output");
+    add_paper(*why);
     add_for_job("order", "print the order of work with what is dialled", "sparewright order bracket.job.toml",
                 sparewright::cli::order);
   }

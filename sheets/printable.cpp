@@ -91,6 +91,16 @@ class Preparing {
     }
   }
 
+  void card(Card& card) {
+    names({&card.title, &card.revision, &card.asked});
+    sentences({&card.answer, &card.good_to, &card.how, &card.source});
+    lists({&card.missing});
+    for (CardRow& row : card.rows) {
+      names({&row.name});
+      sentences({&row.value, &row.from});
+    }
+  }
+
   void list(route::ListSheet& sheet) {
     sentences({&sheet.name});
     lists({&sheet.cautions});
@@ -186,6 +196,14 @@ PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Pre
     result.setups_replaced.push_back(name_replaced || rest_replaced);
     result.first_replaced = result.first_replaced || name_replaced;  // it lists the sheets that follow
   }
+  return result;
+}
+
+PrintableCard printable(const Card& card, base::Dialect dialect, const Press& press) {
+  PrintableCard result{card};
+  Preparing preparing(press, dialect);
+  preparing.card(result.card);
+  result.replaced = preparing.take_replaced();
   return result;
 }
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/base/words.hpp"
+#include "sheets/card.hpp"
 #include "sheets/packet.hpp"
 #include "sheets/press.hpp"
 
@@ -28,5 +29,12 @@ struct PrintablePacket {
   std::vector<bool> after_replaced;
 };
 [[nodiscard]] PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Press& press);
+
+// A bench card the same way; its title and the names of numbers as typed.
+struct PrintableCard {
+  Card card;
+  bool replaced = false;
+};
+[[nodiscard]] PrintableCard printable(const Card& card, base::Dialect dialect, const Press& press);
 
 }  // namespace sparewright::sheets

@@ -70,6 +70,21 @@ TEST_F(Commands, WhyLeadsToReadings) {
   EXPECT_TRUE(tests::golden("cli/bracket.why-aim.txt", ran.out));
 }
 
+TEST_F(Commands, WhyWritesABenchCard) {
+  ASSERT_EQ(run("why bracket.job.toml 'feature/pivot bore/diameter/aim' -o card.pdf").status, 0);
+  ASSERT_EQ(std::system(("pdftotext -layout '" + at("card.pdf").string() + "'").c_str()), 0);
+  EXPECT_TRUE(tests::golden("cli/bracket.card.txt", read("card.txt")));
+}
+
+TEST_F(Commands, ACardIsAPdfAndNothingElse) {
+  const Ran ran = run("why bracket.job.toml survey/idler_pin -o card.docx");
+  EXPECT_EQ(ran.status, 2);
+  EXPECT_THAT(ran.err, HasSubstr("'card.docx' is no kind of card file"));
+  EXPECT_THAT(ran.err, HasSubstr(".pdf"));
+  EXPECT_EQ(run("why bracket.job.toml 'feature/no such' -o card.pdf").status, 2);
+  EXPECT_FALSE(std::filesystem::exists(at("card.pdf")));
+}
+
 TEST_F(Commands, SheetsReadAsApproved) {
   ASSERT_EQ(run("sheets bracket.job.toml -o sheet.pdf").status, 0);
   EXPECT_THAT(read("sheet.pdf"), StartsWith("%PDF-"));
