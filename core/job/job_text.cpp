@@ -44,7 +44,7 @@ void read_head(const TableReader& in, Job& job) {
   job.first_angle = in.word("projection", kProjections).value_or(false);
   job.subject.turn_over = in.truth("turn_over");
   job.subject.least_wall = in.number("least_wall", quantity::Kind::kLength);
-  job.subject.route.part.surroundings.general = read_general_tolerances(in);
+  job.subject.route.part.surroundings.general = read_general_tolerances(in, job.system);
 }
 
 }  // namespace

@@ -250,8 +250,8 @@ std::vector<part::Feature> read_features(const TableReader& job, part::BlankShap
   return features;
 }
 
-part::GeneralTolerances read_general_tolerances(const TableReader& job) {
-  part::GeneralTolerances general = part::usual_general_tolerances();
+part::GeneralTolerances read_general_tolerances(const TableReader& job, quantity::UnitSystem system) {
+  part::GeneralTolerances general = part::usual_general_tolerances(system);
   const auto table = job.table("general_tolerance");
   if (!table) return general;
   general.given = true;

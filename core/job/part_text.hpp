@@ -23,6 +23,7 @@ struct MaterialText {
 [[nodiscard]] std::vector<part::Feature> read_features(const text::TableReader& job, part::BlankShape blank,
                                                        const Names& names);
 
-[[nodiscard]] part::GeneralTolerances read_general_tolerances(const text::TableReader& job);
+[[nodiscard]] part::GeneralTolerances read_general_tolerances(const text::TableReader& job,
+                                                              quantity::UnitSystem system);
 
 }  // namespace sparewright::job

@@ -310,7 +310,9 @@ std::string good_to_path(const Dimension& dimension) {
   return fmt::format("good to/{}/{}", dimension.instrument, dimension.jaws);
 }
 
-GeneralTolerances usual_general_tolerances() {
+GeneralTolerances usual_general_tolerances(quantity::UnitSystem system) {
+  if (system == quantity::UnitSystem::kMetric)
+    return {{-0.25, 0.25, "±0.25 mm"}, {-0.13, 0.13, "±0.13 mm"}, false};
   const double ten_thou = quantity::Length::of(0.010, quantity::unit::inch).base();
   const double five_thou = quantity::Length::of(0.005, quantity::unit::inch).base();
   return {{-ten_thou, ten_thou, "±0.010 in"}, {-five_thou, five_thou, "±0.005 in"}, false};

@@ -76,8 +76,9 @@ struct GeneralTolerances {
   bool given = false;  // false where the job says nothing and the usual ones were taken
 };
 
-// Common practice in drawing offices: 0.01 in on two places, 0.005 in on three.
-[[nodiscard]] GeneralTolerances usual_general_tolerances();
+// Common practice in drawing offices: 0.010 in on two places, 0.005 in on three; in millimetres the like of them in round
+// numbers, 0.25 mm and 0.13 mm.
+[[nodiscard]] GeneralTolerances usual_general_tolerances(quantity::UnitSystem system);
 
 // What a part's dimensions are worked out with.
 struct Surroundings {

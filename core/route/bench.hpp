@@ -66,12 +66,13 @@ struct Dialled {
 Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const ledger::Figure& at,
              const ledger::Figure* offset = nullptr);
 
-// The knee's collar at a depth below the touched surface, and the depth its nearest division makes.
+// The knee's collar at a depth below the touched surface, and the depth its nearest division makes; its figures are
+// called "<name> z turns" and "<name> z division".
 struct DepthReading {
   std::string reads;  // "1t + 86"; "NOT KNOWN" where something is missing
   double makes_mm = 0.0;
 };
-[[nodiscard]] DepthReading depth_reading(Bench& bench, const ledger::Figure& depth);
+[[nodiscard]] DepthReading depth_reading(Bench& bench, const std::string& name, const ledger::Figure& depth);
 
 // Writes "<feature>/x made": the distance the position is measured by, as these readings make it.
 void write_made(Bench& bench, MachineAxis axis, const std::string& feature, const part::Position& position,

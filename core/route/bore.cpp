@@ -35,11 +35,17 @@ double bored_from_mm(const Work& work) {
   return largest;
 }
 
-std::string head_out(const Bench& bench, const Tool& head, double on_diameter_mm) {
-  if (!head.division) return fmt::format("head out {} on diameter", bench.print.fine(on_diameter_mm));
+// The figures are called "<cut> out" and "<cut> out divisions".
+std::string head_out(const Bench& bench, const Tool& head, const std::string& cut, const Figure& after,
+                     double before_mm) {
+  const Figure& out = bench.choice(cut + " out", Kind::kLength, after.value - before_mm,
+                                   "this cut's size less the one before, on diameter", {&after});
+  if (!head.division) return fmt::format("head out {} on diameter", bench.print.fine(out.value));
   const double per_division = head.division->base() * (head.reads_diameter ? 1.0 : 2.0);
-  return fmt::format("head out {} divisions, {} on diameter",
-                     quantity::fixed(on_diameter_mm / per_division, 1), bench.print.fine(on_diameter_mm));
+  const Figure& divisions = bench.choice(cut + " out divisions", Kind::kNumber, out.value / per_division,
+                                         "of the head's dial", {&out});
+  return fmt::format("head out {} divisions, {} on diameter", quantity::fixed(divisions.value, 1),
+                     bench.print.fine(out.value));
 }
 
 void stop_before_last(Bench& bench, const HoleWork& w, const Figure& aim, double like_mm) {
@@ -87,7 +93,8 @@ void write_bore(Bench& bench, const HoleWork& w, const Tool& head) {
     const bool last = i + 1 == passes.sizes_mm.size();
     const double before = i == 0 ? from : passes.sizes_mm[i - 1];
     const double size = passes.sizes_mm[i];
-    const Figure& after = bench.choice(fmt::format("{}/cut {}", feature, i + 1), Kind::kDiameter, size,
+    const std::string cut = fmt::format("{}/cut {}", feature, i + 1);
+    const Figure& after = bench.choice(cut, Kind::kDiameter, size,
                                        "metal shared out, two like cuts last (common practice)", {&wanted});
     if (last && passes.two_like_last) stop_before_last(bench, w, wanted, size - before);
     const bool first = i == 0 && !last;
@@ -96,7 +103,7 @@ void write_bore(Bench& bench, const HoleWork& w, const Tool& head) {
             last    ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
             : first ? fmt::format("{}: bore, first cut: head out until it cuts all round, no larger than {}",
                                   feature, bench.print.fine(size))
-                    : fmt::format("{}: bore, {}", feature, head_out(bench, head, size - before))),
+                    : fmt::format("{}: bore, {}", feature, head_out(bench, head, cut, after, before))),
         w);
     line.rpm = rpm;
     line.feed = "quill, fine";

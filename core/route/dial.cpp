@@ -29,6 +29,14 @@ const Figure& setting_error(const Bench& bench, const shop::Collar& collar, cons
           : "half a division, and one division for how well the slide comes back (common practice)");
 }
 
+void write_reading(Bench& bench, const std::string& name, const shop::CollarReading& reading,
+                   const Figure& wanted) {
+  bench.choice(name + " turns", Kind::kNumber, static_cast<double>(reading.turns),
+               "whole turns from the zero", {&wanted});
+  bench.choice(name + " division", Kind::kNumber, reading.division, "nearest division of the collar",
+               {&wanted});
+}
+
 }  // namespace
 
 std::string_view name_of(MachineAxis axis) {
@@ -77,10 +85,7 @@ Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figu
   }
   const auto reading = shop::collar_reading(*collar, Length::from_base(dialled.wanted->value),
                                             finishing(bench, axis, *collar));
-  bench.choice(name + " turns", Kind::kNumber, static_cast<double>(reading.turns),
-               "whole turns from the zero", {dialled.wanted});
-  bench.choice(name + " division", Kind::kNumber, reading.division, "nearest division of the collar",
-               {dialled.wanted});
+  write_reading(bench, name, reading, *dialled.wanted);
   bench.choice(name + " rounding", Kind::kLength, reading.rounding.base(), "what the nearest division costs",
                {dialled.wanted});
   // A number on paper: what was not known about the sizes it was worked out from is no doubt of where it leads to.
@@ -96,10 +101,11 @@ Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figu
   return dialled;
 }
 
-DepthReading depth_reading(Bench& bench, const Figure& depth) {
+DepthReading depth_reading(Bench& bench, const std::string& name, const Figure& depth) {
   const shop::Collar* collar = collar_of(bench.setup, "z");
   if (collar == nullptr || !depth.known()) return {"NOT KNOWN", depth.value};
   const auto reading = shop::collar_reading(*collar, Length::from_base(depth.value), shop::deepens(*collar));
+  write_reading(bench, name + " z", reading, depth);
   return {shop::printed(reading), depth.value + reading.rounding.base()};
 }
 

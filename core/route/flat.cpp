@@ -148,10 +148,13 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
   const auto knee = bench.setup.machine.collars.find("z");
   const double step = knee == bench.setup.machine.collars.end() ? 0.0 : knee->second.division().base();
   const auto passes = cutting::share_out(tall.value, wanted.value, {quiet, kLikeCut_mm, kLeastCut_mm, step});
-  bench.sheet.items.emplace_back(Note{
-      fmt::format("{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning. "
-                  "Steps of {} at most, from the open side.",
-                  feature, bench.print.plain(kPassWidth * (mill->diameter ? mill->diameter->base : 0.0)))});
+  const Figure& step_over = bench.choice(feature + "/step over at most", Kind::kLength,
+                                         kPassWidth * (mill->diameter ? mill->diameter->base : 0.0),
+                                         "three quarters of the cutter");
+  bench.sheet.items.emplace_back(
+      Note{fmt::format("{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning. "
+                       "Steps of {} at most, from the open side.",
+                       feature, bench.print.plain(step_over.value))});
   if (flat.region) {
     // Coming back past the reading would run the cutter into the wall.
     bench.sheet.items.emplace_back(
@@ -175,7 +178,7 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
                            flat.region ? ", then the wall" : "")
              : fmt::format("{}: mill{}", feature, flat.region ? ", finish left on the wall" : ""));
     if (flat.region) put(line, walls, last);
-    const DepthReading reading = depth_reading(bench, depth);
+    const DepthReading reading = depth_reading(bench, fmt::format("{}/cut {}", feature, i + 1), depth);
     line.z_reads = reading.reads;
     line.rpm = rpm;
     line.feed = feed;

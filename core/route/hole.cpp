@@ -48,7 +48,7 @@ std::string blind_reads(Bench& bench, const HoleWork& w, const std::string& name
       name + " travel", Kind::kLength, "depth at full diameter and the point",
       [](auto depth, auto tip) { return depth + tip; }, bench.feature_figure(w.work->feature, "depth"),
       bench.pen.root(name + " point", point));
-  return depth_reading(bench, travel).reads;
+  return depth_reading(bench, name, travel).reads;
 }
 
 // How deep the work is along the hole, from where it starts to where it comes out.
@@ -129,7 +129,9 @@ void counterbore_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
                                                 depth_words(bench, w, "counterbore depth", false))),
                      w);
-  line.z_reads = depth_reading(bench, bench.feature_figure(w.work->feature, "counterbore depth")).reads;
+  line.z_reads = depth_reading(bench, fmt::format("{}/{}", w.work->feature, tool.name),
+                               bench.feature_figure(w.work->feature, "counterbore depth"))
+                     .reads;
   line.rpm = rpm_text(bench, fmt::format("{}/{}", w.work->feature, tool.name), tool, Operation::kDrilling,
                       diameter_mm(tool));
   line.feed = "hand, oil";

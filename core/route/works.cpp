@@ -105,9 +105,11 @@ void write_spots(Bench& bench, const std::vector<HoleWork>& holes) {
   for (const HoleWork& w : holes) {
     const shop::Tool* spot = tool_of(*w.work, ToolKind::kSpotDrill);
     if (spot == nullptr) continue;
-    Line& line =
-        bench.add_line(fmt::format("spot {}, dimple {} across", w.work->feature,
-                                   bench.print.system() == quantity::UnitSystem::kInch ? "0.1" : "2.5"));
+    const Figure& dimple = bench.choice(w.work->feature + "/dimple", Kind::kDiameter,
+                                        bench.print.system() == quantity::UnitSystem::kInch ? 2.54 : 2.5,
+                                        "wide enough to measure over (a choice made here, without a source)");
+    Line& line = bench.add_line(
+        fmt::format("spot {}, dimple {} across", w.work->feature, bench.print.nominal(dimple.value)));
     line.x_reads = w.x.reads;
     line.y_reads = w.y.reads;
     line.rpm = rpm_text(bench, fmt::format("{}/{}", w.work->feature, spot->name), *spot,

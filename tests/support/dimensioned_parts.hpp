@@ -81,7 +81,7 @@ class PartInventor {
       return one;
     };
     made_.part.blank.sizes = {size(x), size(y), size(z)};
-    made_.part.surroundings.general = part::usual_general_tolerances();
+    made_.part.surroundings.general = part::usual_general_tolerances(quantity::UnitSystem::kInch);
     made_.part.surroundings.system = quantity::UnitSystem::kMetric;
   }
 

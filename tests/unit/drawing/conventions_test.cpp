@@ -24,7 +24,7 @@ part::Part bar() {
   part.blank.material = "1018 cold drawn";
   for (std::size_t i = 0; i < 3; ++i)
     part.blank.sizes.at(i).nominal = typed(Kind::kLength, i == 0 ? 200.0 : 25.0);
-  part.surroundings.general = part::usual_general_tolerances();
+  part.surroundings.general = part::usual_general_tolerances(quantity::UnitSystem::kInch);
   part.surroundings.system = quantity::UnitSystem::kMetric;
   return part;
 }

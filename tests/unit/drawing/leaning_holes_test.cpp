@@ -34,7 +34,7 @@ std::vector<LeaningHole> seen(std::vector<part::Feature> features) {
   part.blank.sizes[0].nominal = typed(Kind::kLength, 100.0);
   part.blank.sizes[1].nominal = typed(Kind::kLength, 40.0);
   part.blank.sizes[2].nominal = typed(Kind::kLength, 10.0);
-  part.surroundings.general = part::usual_general_tolerances();
+  part.surroundings.general = part::usual_general_tolerances(quantity::UnitSystem::kInch);
   part.features = std::move(features);
   ledger::Ledger ledger;
   ledger.declare(part::stages(part));

@@ -71,7 +71,7 @@ TEST(PartMarks, BothSystemsGiveTheOtherInBrackets) {
     const double mm = i == 0 ? 101.6 : i == 1 ? 50.8 : 19.05;
     part.blank.sizes.at(i).nominal = tests::typed(quantity::Kind::kLength, mm);
   }
-  part.surroundings.general = part::usual_general_tolerances();
+  part.surroundings.general = part::usual_general_tolerances(quantity::UnitSystem::kInch);
   part::Flat flat;
   flat.leaves = sized(quantity::Kind::kLength, 0.562 * 25.4);
   const quantity::Typed room = tests::typed(quantity::Kind::kLength, 0.005 * 25.4);

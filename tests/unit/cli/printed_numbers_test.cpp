@@ -1,0 +1,57 @@
+// Every number that is printed on the sheets is a number of the ledger.
+#include "printed_numbers.hpp"
+
+#include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
+
+#include "golden.hpp"
+#include "program.hpp"
+
+namespace sparewright {
+namespace {
+
+using testing::IsEmpty;
+using tests::PrintedNumbers;
+
+class NumbersOnSheets : public tests::ProgramTest, public testing::WithParamInterface<const char*> {
+ protected:
+  void SetUp() override {
+    ProgramTest::SetUp();
+    const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
+    for (const auto& entry : std::filesystem::directory_iterator(jobs))
+      std::filesystem::copy(entry.path(), at(""));
+  }
+
+  std::string sheets(const std::string& job) {
+    EXPECT_EQ(run("sheets " + job + " -o sheets.pdf").status, 0);
+    EXPECT_EQ(std::system(("pdftotext -raw '" + at("sheets.pdf").string() + "'").c_str()), 0);
+    return read("sheets.txt");
+  }
+
+  PrintedNumbers numbers(const std::string& job) {
+    const auto listed = nlohmann::json::parse(run("numbers " + job + " --json").out);
+    const std::string usual_general = " 0.13 0.25 ";  // a tolerance as typed, where the job types none
+    return {listed, read(job) + read("forms.shop.toml") + read("farm.shop.toml") + usual_general};
+  }
+};
+
+TEST_P(NumbersOnSheets, AreListed) {
+  const std::string job = std::string(GetParam()) + ".job.toml";
+  const std::string printed = sheets(job);
+  EXPECT_THAT(numbers(job).strange_in(printed), IsEmpty());
+  EXPECT_TRUE(tests::golden("cli/" + std::string(GetParam()) + ".all-sheets.txt", printed));
+}
+
+// A number that slipped would be seen.
+TEST_F(NumbersOnSheets, WouldBeMissed) {
+  const PrintedNumbers listed = numbers("bracket.job.toml");
+  EXPECT_THAT(listed.strange_in("1.0620 5t + 62"), IsEmpty());
+  EXPECT_THAT(listed.strange_in("1.0650 5t + 63 0.6261 0.6291"),
+              testing::ElementsAre("1.0650", "0.6291", "5t + 63"));
+}
+
+INSTANTIATE_TEST_SUITE_P(Jobs, NumbersOnSheets, testing::Values("bracket", "pump_body", "shift_lever"),
+                         [](const auto& job) { return std::string(job.param); });
+
+}  // namespace
+}  // namespace sparewright
