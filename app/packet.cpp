@@ -10,6 +10,8 @@
 #include "app/printing.hpp"
 #include "core/base/messages.hpp"
 #include "core/base/once.hpp"
+#include "core/handbook/materials.hpp"
+#include "core/route/cautions.hpp"
 #include "core/route/lists.hpp"
 #include "core/route/printing.hpp"
 #include "core/route/stock.hpp"
@@ -126,6 +128,21 @@ std::vector<sheets::Query> queries_of(std::vector<ledger::Query> open) {
   return queries;
 }
 
+// What every spindle asks, what the metal asks, then each danger with the op it sits in.
+std::vector<std::string> cautions_of(const part::Part& part, const std::vector<route::SetupSheet>& setups) {
+  std::vector<std::string> all;
+  if (!setups.empty()) all.push_back(route::spindle_caution());
+  if (const auto found = handbook::find_material(part.blank.material)) {
+    for (std::string& one : route::material_cautions(found->material.group, found->material.name))
+      all.push_back(std::move(one));
+  }
+  for (const route::SetupSheet& setup : setups) {
+    for (const std::string& caution : setup.cautions)
+      all.push_back(fmt::format("Op {}, {}", setup.op, caution));
+  }
+  return all;
+}
+
 sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, const ledger::Snapshot& figures,
                                const std::vector<route::SetupSheet>& setups) {
   const route::Printing print(job.system);
@@ -144,15 +161,12 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
   first.the_rest = fmt::format("all others: two places and fractions {}, three places {}",
                                general.two_places.typed, general.three_places.typed);
   base::Once matters;
-  base::Once cautions;
   for (const route::SetupSheet& setup : setups) {
     for (const std::string& size : setup.sizes_that_matter)
       matters.add(size);
-    for (const std::string& caution : setup.cautions)
-      cautions.add(caution);
   }
   first.sizes_that_matter = matters.texts();
-  first.cautions = cautions.texts();
+  first.cautions = cautions_of(part, setups);
   return first;
 }
 

@@ -16,24 +16,10 @@
 #include "cli/file_kinds.hpp"
 #include "cli/files.hpp"
 #include "cli/json.hpp"
+#include "cli/output.hpp"
 
 namespace sparewright::cli {
 namespace {
-
-int tell(const Asked& asked, const app::Troubles& troubles) {
-  if (asked.json) {
-    fmt::print(stdout, "{}", as_json(troubles));
-  }
-  for (const app::Trouble& trouble : troubles)
-    fmt::print(stderr, "{}\n", app::report(trouble));
-  return kWrongInput;
-}
-
-app::Outcome<app::Text> read_text(const std::string& path) {
-  auto bytes = read_file(path, app::longest_text());
-  if (!bytes) return tl::unexpected(app::Troubles{bytes.error()});
-  return app::Text{std::move(*bytes), path};
-}
 
 // The shop text asked for, else the one the job names, which lies beside the job.
 app::Outcome<std::string> shop_path(const Asked& asked, const app::Text& job) {
@@ -169,23 +155,6 @@ std::string default_output(const Asked& asked, std::string_view extension) {
     if (stem.ends_with(ending)) stem.erase(stem.size() - ending.size());
   }
   return stem + std::string(extension);
-}
-
-int put(const Asked& asked, const std::string& path, const std::string& bytes, int status) {
-  if (path == "-") {
-    const bool done =
-        std::fwrite(bytes.data(), 1, bytes.size(), stdout) == bytes.size() && std::fflush(stdout) == 0;
-    if (done) return status;
-    fmt::print(stderr, "standard output cannot be written\n");
-    return kWrongInput;
-  }
-  if (const auto written = write_file(path, bytes); !written) return tell(asked, {written.error()});
-  fmt::print(stderr, "wrote {} ({} bytes)\n", path, bytes.size());
-  return status;
-}
-
-app::Paper paper_of(const Asked& asked) {
-  return asked.paper == "Letter" ? app::Paper::kLetter : app::Paper::kA4;
 }
 
 app::TextKind text_kind(const Asked& asked) {

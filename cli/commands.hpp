@@ -5,6 +5,7 @@
 //   2  the input is wrong or the output cannot be written
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 
@@ -24,6 +25,8 @@ struct Asked {
   std::optional<int> sheet;  // of the drawing; none: all
   std::string piece;         // a bush, or the number of a piece; empty: all
   std::string text;          // job or shop: which text is asked about
+  std::string subject;       // of a question of the bench; its words are in `name`
+  std::map<std::string, std::string> entries;  // of the question
 };
 
 int check(const Asked& asked);
@@ -34,6 +37,8 @@ int sheets(const Asked& asked);
 int drawing(const Asked& asked);
 int order(const Asked& asked);
 int solid(const Asked& asked);
+int handbook(const Asked& asked);
+int quick(const Asked& asked);
 int schema(const Asked& asked);
 int keys(const Asked& asked);
 

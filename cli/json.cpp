@@ -107,6 +107,27 @@ std::string as_json(const std::vector<app::OrderRow>& order) {
   return dumped(Json{{"setups", setups}});
 }
 
+std::string as_json(const app::AnswerRow& answer) {
+  Json tables = Json::array();
+  for (const app::AnswerTable& table : answer.tables) {
+    Json lines = Json::array();
+    for (const app::AnswerLine& line : table.lines)
+      lines.push_back(Json{{"what", line.what},
+                           {"value", line.value},
+                           {"numbers", line.numbers},
+                           {"unit", line.unit},
+                           {"note", line.note},
+                           {"source", line.source}});
+    tables.push_back(Json{{"heading", table.heading}, {"lines", lines}});
+  }
+  const Json json{{"asked", answer.asked},
+                  {"answer", answer.says},
+                  {"assumed", answer.assumed},
+                  {"cautions", answer.cautions},
+                  {"tables", tables}};
+  return json.dump(2) + "\n";
+}
+
 std::string as_json(const std::vector<app::Trouble>& troubles) {
   Json list = Json::array();
   for (const app::Trouble& trouble : troubles) {

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "app/questions.hpp"
 #include "app/rows.hpp"
 
 namespace sparewright::cli {
@@ -18,6 +19,7 @@ struct Printed {
 [[nodiscard]] std::string as_json(const std::vector<app::DimensionRow>& dimensions);
 [[nodiscard]] std::string as_json(const app::TrailRow& trail);
 [[nodiscard]] std::string as_json(const std::vector<app::OrderRow>& order);
+[[nodiscard]] std::string as_json(const app::AnswerRow& answer);
 [[nodiscard]] std::string as_json(const std::vector<app::Trouble>& troubles);
 
 }  // namespace sparewright::cli

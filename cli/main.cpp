@@ -5,11 +5,16 @@
 #include <vector>
 
 #include <CLI/CLI.hpp>
+#include <fmt/format.h>
 
+#include "app/questions.hpp"
 #include "cli/commands.hpp"
 
 namespace {
 
+using sparewright::app::Book;
+using sparewright::app::EntryRow;
+using sparewright::app::SubjectRow;
 using sparewright::cli::Asked;
 
 constexpr const char* kAbout =
@@ -35,6 +40,7 @@ class Commands {
     add_about_numbers();
     add_about_files();
     add_about_texts();
+    add_about_the_bench();
   }
 
  private:
@@ -118,6 +124,43 @@ class Commands {
       command->add_option("TEXT", asked_.text, "job or shop")
           ->required()
           ->check(CLI::IsMember({"job", "shop"}));
+  }
+
+  // One command below it for every subject; what each takes is declared with the subject.
+  void add_about_the_bench() {
+    add_book("handbook", "look up threads, drills, fits, speeds and other standard things",
+             "sparewright handbook drill \"#7\"", Book::kHandbook, sparewright::cli::handbook);
+    add_book("quick", "work out one question of the bench, without a job", "sparewright quick --help",
+             Book::kQuick, sparewright::cli::quick);
+  }
+
+  void add_book(const char* name, const char* about, const char* example, Book book, Command command) {
+    CLI::App* shelf = app_.add_subcommand(name, about);
+    shelf->footer(std::string("\nExample: ") + example);
+    shelf->require_subcommand(1);
+    for (const SubjectRow& row : sparewright::app::subjects(book))
+      add_subject(*shelf, name, row, command);
+  }
+
+  void add_subject(CLI::App& shelf, const char* book, const SubjectRow& row, Command command) {
+    CLI::App* sub = shelf.add_subcommand(row.name, row.about);
+    sub->footer(fmt::format("\nExample: sparewright {} {} {}", book, row.name, row.example));
+    sub->callback([this, command, name = row.name] {
+      chosen_ = command;
+      asked_.subject = name;
+    });
+    if (!row.words.empty()) sub->add_option("WORDS", words_, row.words)->required();
+    for (const EntryRow& entry : row.entries) {
+      CLI::Option* option = sub->add_option_function<std::string>(
+          "--" + entry.name,
+          [this, name = entry.name](const std::string& given) { asked_.entries[name] = given; }, entry.about);
+      option->type_name(entry.takes);
+      if (entry.required) option->required();
+    }
+    sub->add_option("--shop", asked_.shop, "the shop text: your own machines, tools and sets");
+    sub->add_flag("--json", asked_.json, "print JSON instead of text");
+    add_output(*sub, "write it as a bench card, a quarter of a sheet, to this .pdf; - for standard output");
+    add_paper(*sub);
   }
 
   CLI::App& app_;

@@ -119,14 +119,16 @@ class CardMaker {
   [[nodiscard]] Flow body_of(const Card& card) const {
     Flow flow;
     flow.add(setting_.lines(card.asked, setting_.type.strong, width_mm_));
-    flow.add(answer_of(card));
+    if (!card.answer.empty()) flow.add(answer_of(card));
+    for (const std::string& caution : card.cautions)
+      flow.add(setting_.lines(caution, setting_.type.strong, width_mm_));
     flow.add(found());
     flow.add(space(kGap_mm));
     if (!card.how.empty()) flow.add(setting_.lines(card.how, setting_.type.body, width_mm_));
     if (!card.source.empty()) flow.add(setting_.lines(card.source, setting_.type.fine, width_mm_));
     if (!card.rows.empty()) {
       flow.add(space(kGap_mm));
-      Block label = setting_.line("WHAT WENT IN", setting_.type.label);
+      Block label = setting_.line(card.rows_label, setting_.type.label);
       label.keeps_next = true;
       flow.add(std::move(label));
     }

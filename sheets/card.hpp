@@ -9,7 +9,7 @@
 
 namespace sparewright::sheets {
 
-// What went into the answer.
+// What went into the answer, or what it is made of.
 struct CardRow {
   std::string name;   // as typed
   std::string value;  // "0.6248 in"
@@ -20,11 +20,13 @@ struct Card {
   std::string title;                 // of the job, as typed
   std::string revision;              // empty where there is none
   std::string asked;                 // "feature/pivot bore/diameter/aim"
-  std::string answer;                // "0.6261 in" or "NOT KNOWN"
+  std::string answer;                // "0.6261 in" or "NOT KNOWN"; empty where it is the rows
   std::string good_to;               // "0.0003 in, 19 times in 20"; may be empty
   std::vector<std::string> missing;  // what is not known
   std::string how;                   // the formula in words
   std::string source;                // of the formula, or of the value itself
+  std::vector<std::string> cautions;
+  std::string rows_label = "WHAT WENT IN";
   std::vector<CardRow> rows;
 };
 

@@ -58,6 +58,8 @@ double em_points(const TextStyle& style) {
   return style.cap_mm / kCapShare * kPointsPerMm;
 }
 
+constexpr double kMeasuredCap_mm = 10.0;  // large, so that the whole units of the measure count for nothing
+
 Description described(const TextStyle& style) {
   Description description(pango_font_description_new());
   pango_font_description_set_family_static(description.get(), kFamily);
@@ -134,7 +136,7 @@ struct Press::Works {
   Context context;
   Layout layout;
   std::array<Font, 2> faces;
-  std::map<TextStyle, std::map<std::string, TextSize, std::less<>>> measured;
+  std::array<std::map<std::string, TextSize, std::less<>>, 2> measured;  // at kMeasuredCap_mm, by face
 
   // The line of text as it is measured and printed.
   [[nodiscard]] PangoLayoutLine* line(std::string_view says, const TextStyle& style) const {
@@ -142,6 +144,16 @@ struct Press::Works {
     pango_layout_set_text(layout.get(), says.data(), static_cast<int>(says.size()));
     pango_layout_set_attributes(layout.get(), attributes(says, style).get());
     return pango_layout_get_line_readonly(layout.get(), 0);
+  }
+
+  [[nodiscard]] TextSize measured_size(std::string_view says, const TextStyle& style) const {
+    PangoRectangle ink{};
+    PangoRectangle logical{};
+    pango_layout_line_get_extents(line(says, style), &ink, &logical);
+    const auto mm = [](int units) { return static_cast<double>(units) / PANGO_SCALE / kPointsPerMm; };
+    const double em_mm = style.cap_mm / kCapShare;
+    return {says.empty() ? 0.0 : mm(logical.width), std::max(kAboveShare * em_mm, mm(-ink.y)),
+            std::max(kBelowShare * em_mm, mm(ink.y + ink.height))};
   }
 
   void paint(cairo_t* pen, const drawing::Line& l) const {
@@ -214,19 +226,15 @@ base::Result<std::unique_ptr<Press>> Press::open() {
   return std::unique_ptr<Press>(new Press(std::move(works)));
 }
 
+// Nothing is hinted or rounded to dots, so a text grows evenly with its size and is measured once.
 TextSize Press::measure(std::string_view says, const TextStyle& style) const {
-  auto& measured = works_->measured[style];
-  const auto known = measured.find(says);
-  if (known != measured.end()) return known->second;
-  PangoRectangle ink{};
-  PangoRectangle logical{};
-  pango_layout_line_get_extents(works_->line(says, style), &ink, &logical);
-  const auto mm = [](int units) { return static_cast<double>(units) / PANGO_SCALE / kPointsPerMm; };
-  const double em_mm = style.cap_mm / kCapShare;
-  const TextSize size{says.empty() ? 0.0 : mm(logical.width), std::max(kAboveShare * em_mm, mm(-ink.y)),
-                      std::max(kBelowShare * em_mm, mm(ink.y + ink.height))};
-  measured.emplace(says, size);
-  return size;
+  auto& measured = works_->measured.at(style.face == Face::kBold ? 1 : 0);
+  auto known = measured.find(says);
+  if (known == measured.end())
+    known = measured.emplace(says, works_->measured_size(says, {kMeasuredCap_mm, style.face})).first;
+  const double grown = style.cap_mm / kMeasuredCap_mm;
+  const TextSize& size = known->second;
+  return {size.width_mm * grown, size.above_mm * grown, size.below_mm * grown};
 }
 
 bool Press::has(char32_t letter) const {

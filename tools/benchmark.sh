@@ -10,3 +10,7 @@ build/release/benchmarks/cold_check_benchmark build/release/bin/sparewright exam
   build/release/benchmarks/bare_kernel "$@"
 build/release/benchmarks/solid_edit_benchmark "$@"
 build/release/benchmarks/least_wall_benchmark "$@"
+build/release/benchmarks/hidden_lines_benchmark "$@"
+for job in examples/bracket.job.toml tests/jobs/shift_lever.job.toml; do
+  build/release/benchmarks/packet_benchmark "$job" "$@"
+done

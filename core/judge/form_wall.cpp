@@ -82,8 +82,7 @@ Least least_beside(const Ground& ground, const part::Feature& feature, const par
     if (cuts[cut].feature != feature.name) continue;
     for (const auto& [other, gap_mm] : ground.near.within(cut, of_interest)) {
       if (gap_mm >= least.wall_mm) break;
-      take(least, ground.near.wall_between(cut, other, std::min(of_interest, least.wall_mm)),
-           cuts[other].feature, true);
+      take(least, ground.wall_of_pair(cut, other, of_interest), cuts[other].feature, true);
     }
     if (!open_sides) continue;
     if (is_pin_through_a_bar(ground, formed)) {

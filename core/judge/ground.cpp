@@ -25,6 +25,14 @@ void write_ground(Pen& pen, const Subject& subject) {
 
 }  // namespace
 
+const shape::Wall& Ground::wall_of_pair(std::size_t one, std::size_t other, double limit_mm) const {
+  const auto [lesser, greater] = std::minmax(one, other);
+  const std::tuple key{lesser, greater, limit_mm};
+  const auto known = walls->find(key);
+  if (known != walls->end()) return known->second;
+  return walls->emplace(key, near.wall_between(lesser, greater, limit_mm)).first->second;
+}
+
 std::string HoleEnd::size() const {
   return fmt::format("{}/{}", part::feature_path(name), is_counterbore ? "counterbore diameter" : "diameter");
 }

@@ -1,10 +1,12 @@
 // What the checks of walls look at, worked out once for all of them. Used inside this room only.
 #pragma once
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <tuple>
 
 #include "core/judge/checks.hpp"
 #include "core/shape/near_cuts.hpp"
@@ -36,6 +38,12 @@ struct Ground {
   std::shared_ptr<const shape::Recipe> recipe;
   shape::NearCuts near;
   double most_out_mm = 0.0;  // no hole's surface comes further out of its place, by size and place together
+  // Those worked out so far, by pair and limit.
+  using Walls = std::map<std::tuple<std::size_t, std::size_t, double>, shape::Wall>;
+  std::shared_ptr<Walls> walls = std::make_shared<Walls>();
+
+  // As near.wall_between() from the lesser cut to the greater; each pair and limit is worked out once.
+  [[nodiscard]] const shape::Wall& wall_of_pair(std::size_t one, std::size_t other, double limit_mm) const;
 };
 inline constexpr std::string_view kGround = "check/ground/all";
 void add_ground(const Shared& subject, Stages& stages);

@@ -42,6 +42,7 @@ void write_hold(Bench& bench);
 void write_pick_up(Bench& bench);
 void write_works(Bench& bench);
 void write_before_unclamp(Bench& bench);
+void write_cautions(Bench& bench);
 void write_view(Bench& bench);
 
 enum class MachineAxis { kX, kY };

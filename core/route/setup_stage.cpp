@@ -20,6 +20,7 @@ void write_setup(ledger::Pen& pen, const Route& route, const Setup& setup) {
   write_pick_up(bench);
   write_works(bench);
   write_before_unclamp(bench);
+  write_cautions(bench);
   write_view(bench);
   const base::Fingerprint print = fingerprint(bench.sheet);
   pen.publish("sheet", std::move(bench.sheet), print);

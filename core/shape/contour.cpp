@@ -11,6 +11,9 @@
 namespace sparewright::shape {
 namespace {
 
+// A quick look that leaves out what is clearly elsewhere errs to the safe side by this much.
+constexpr double kBarelyMore = 1.0 + 1e-6;
+
 ContourEdge edge_between(const FlatPoint& from, const FlatPoint& to, double bow) {
   ContourEdge e{from, to, bow, {}, 0.0};
   if (bow == 0.0) return e;
@@ -44,6 +47,13 @@ bool is_left(const FlatPoint& a, const FlatPoint& b, const FlatPoint& p) {
 bool in_segment(const ContourEdge& e, const FlatPoint& p) {
   const FlatPoint out = p - e.centre;
   return dot(out, out) < e.radius_mm * e.radius_mm && is_left(e.from, e.to, p) == (e.bow < 0.0);
+}
+
+// No arc is longer than half a circle, so its segment lies in the circle on its chord.
+bool may_be_in_segment(const FlatPoint& from, const FlatPoint& to, const FlatPoint& p) {
+  const FlatPoint half = 0.5 * (to - from);
+  const FlatPoint away = p - (from + half);
+  return dot(away, away) <= kBarelyMore * dot(half, half);
 }
 
 // Of the edge at a point of it, away from the inside of the contour; length 1.
@@ -172,12 +182,14 @@ bool is_convex(const Contour& contour) {
 bool contains(const Contour& contour, const FlatPoint& point) {
   bool inside = false;
   for (std::size_t i = 0; i < contour.size(); ++i) {
-    const ContourEdge e = edge(contour, i);
-    if ((e.from.v <= point.v) != (e.to.v <= point.v)) {
-      const bool upwards = e.to.v > e.from.v;
-      if (is_left(e.from, e.to, point) == upwards) inside = !inside;
+    const FlatPoint& from = contour[i].at;
+    const FlatPoint& to = contour[i + 1 == contour.size() ? 0 : i + 1].at;
+    if ((from.v <= point.v) != (to.v <= point.v)) {
+      const bool upwards = to.v > from.v;
+      if (is_left(from, to, point) == upwards) inside = !inside;
     }
-    if (e.is_arc() && in_segment(e, point)) inside = !inside;
+    if (contour[i].bow != 0.0 && may_be_in_segment(from, to, point) && in_segment(edge(contour, i), point))
+      inside = !inside;
   }
   return inside;
 }

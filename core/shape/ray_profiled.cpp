@@ -46,6 +46,22 @@ bool is_near_end(const ContourEdge& e, const FlatPoint& p) {
   return away2(e.from) < near2 || away2(e.to) < near2;
 }
 
+// Whether the line may meet the edge between two corners: an arc lies no farther from its chord than its height, and a
+// line that has both corners on one side, farther away than that, misses it.
+bool may_meet(const LocalRay& r, const FlatPoint& from, const FlatPoint& to, double bow) {
+  constexpr double kBarelyMore = 1.0 + 1e-6;
+  const auto side = [&](const FlatPoint& p) { return r.d.x * (p.v - r.o.y) - r.d.y * (p.u - r.o.x); };
+  const double a = side(from);
+  const double b = side(to);
+  if (a * b <= 0.0) return true;
+  const double du = to.u - from.u;
+  const double dv = to.v - from.v;
+  const double chord2 = du * du + dv * dv;
+  const double reach2 = (0.25 * bow * bow + kBeyondEnds * kBeyondEnds) * chord2;
+  const double flat2 = r.d.x * r.d.x + r.d.y * r.d.y;
+  return std::min(a * a, b * b) <= kBarelyMore * reach2 * flat2;
+}
+
 // The line u = o.x + t d.x, v = o.y + t d.y and one edge.
 void cross_flat(std::vector<double>& crossings, const LocalRay& r, const ContourEdge& e) {
   if (e.is_arc()) {
@@ -129,8 +145,11 @@ std::vector<Interval> stretches_inside(const ProfiledBody& body, const Ray& ray)
     return {};
   }
   if (r.d.x * r.d.x + r.d.y * r.d.y >= kParallel * kParallel) {
-    for (std::size_t i = 0; i < body.contour.size(); ++i)
-      cross_flat(crossings, r, edge(body.contour, i));
+    for (std::size_t i = 0; i < body.contour.size(); ++i) {
+      const Corner& corner = body.contour[i];
+      const FlatPoint& next = body.contour[i + 1 == body.contour.size() ? 0 : i + 1].at;
+      if (may_meet(r, corner.at, next, corner.bow)) cross_flat(crossings, r, edge(body.contour, i));
+    }
   }
   return stretches(std::move(crossings), [&](double t) {
     const Point p = r.at(t);

@@ -137,12 +137,12 @@ std::array<double, 4> feeler(int n) {
 }
 
 // Feels its way: both ends moved sideways, by ever smaller steps as nothing shorter is found. Finds the way round edges
-// that drawing tight catches on.
-Witness felt_out(const WallSubject& subject, Witness best) {
+// that drawing tight catches on. Ends where the steps are no longer than last_step_mm.
+Witness felt_out(const WallSubject& subject, Witness best, double last_step_mm) {
   constexpr int kFeelers = 48;
   int n = 0;
   double step_mm = ball_round(subject.blank).radius_mm / 32;
-  while (step_mm > kRegionAccuracy_mm && best.length_mm > kTouch_mm) {
+  while (step_mm > last_step_mm && best.length_mm > kTouch_mm) {
     const Frame along = Frame::along(best.from, best.to - best.from);
     bool shorter = false;
     for (int i = 0; i < kFeelers && !shorter; ++i) {
@@ -163,7 +163,7 @@ Witness shortened(const WallSubject& subject, const Witness& start) {
   constexpr int kMostRounds = 4;
   Witness best = start;
   for (int round = 0; round < kMostRounds; ++round) {
-    const Witness next = drawn_tight(subject, felt_out(subject, best));
+    const Witness next = drawn_tight(subject, felt_out(subject, best, kRegionAccuracy_mm));
     if (next.length_mm >= best.length_mm - kRegionAccuracy_mm) break;
     best = next;
   }
@@ -269,11 +269,19 @@ std::optional<NearestPair> nearest_in_blank(const WallSubject& subject) {
 
 std::optional<Witness> shortest_witness(const WallSubject& subject) {
   constexpr std::size_t kBest = 4;
+  constexpr double kCoarse_mm = 0.02;
+  constexpr double kClearlyLonger_mm = 0.1;  // after the coarse steps: the fine ones gain far less
   std::vector<Witness> found = first_witnesses(subject);
   for (Witness& w : found)
     w = drawn_tight(subject, w);
   sort_by_length(found);
   found.resize(std::min(found.size(), kBest));
+  for (Witness& w : found)
+    w = felt_out(subject, w, kCoarse_mm);
+  sort_by_length(found);
+  std::erase_if(found, [least_mm = found.empty() ? 0.0 : found.front().length_mm](const Witness& w) {
+    return w.length_mm > least_mm + kClearlyLonger_mm;
+  });
   for (Witness& w : found)
     w = shortened(subject, w);
   sort_by_length(found);

@@ -1,0 +1,116 @@
+#include "app/questions.hpp"
+
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "app/printing.hpp"
+#include "core/answers/subjects.hpp"
+#include "core/base/nearest.hpp"
+#include "core/job/job.hpp"
+#include "sheets/card.hpp"
+
+namespace sparewright::app {
+namespace {
+
+std::span<const answers::Subject> subjects_of(Book book) {
+  return book == Book::kHandbook ? answers::handbook_subjects() : answers::quick_subjects();
+}
+
+tl::unexpected<Troubles> failed(const base::Failure& failure) {
+  return tl::unexpected<Troubles>(Troubles{trouble_of(failure)});
+}
+
+base::Result<const answers::Subject*> find_subject(const BenchQuestion& question) {
+  std::vector<std::string> known;
+  for (const answers::Subject& subject : subjects_of(question.book)) {
+    if (subject.name == question.subject) return &subject;
+    known.emplace_back(subject.name);
+  }
+  return base::fail(base::Code::kNameUnknown, question.subject, base::known_words(question.subject, known),
+                    "question");
+}
+
+Outcome<answers::Answer> answered(const BenchQuestion& asked) {
+  const auto subject = find_subject(asked);
+  if (!subject) return failed(subject.error());
+  answers::Question question{asked.words, asked.entries, nullptr, quantity::UnitSystem::kInch};
+  std::optional<job::ShopText> shop;
+  if (asked.shop) {
+    const auto document = text::Document::parse(asked.shop->content, asked.shop->name);
+    if (!document) return failed(document.error());
+    auto read = job::read_shop(*document);
+    if (!read) return tl::unexpected<Troubles>(troubles_of(read.error()));
+    shop = std::move(*read);
+    question.shop = &shop->shop;
+    question.system = shop->shop.units;
+  }
+  auto answer = (*subject)->answer(question);
+  if (!answer) return failed(answer.error());
+  return std::move(*answer);
+}
+
+AnswerRow row_of(const answers::Answer& answer) {
+  AnswerRow row{answer.asked, answer.says, answer.assumed, {}, answer.cautions};
+  for (const answers::Table& table : answer.tables) {
+    AnswerTable lines{table.heading, {}};
+    for (const answers::Row& one : table.rows)
+      lines.lines.push_back({one.what, one.value, one.numbers, one.unit, one.note, cite(one.source)});
+    row.tables.push_back(std::move(lines));
+  }
+  return row;
+}
+
+sheets::Card card_of(const answers::Answer& answer) {
+  sheets::Card card;
+  card.title = answer.asked;
+  card.asked = answer.asked;
+  card.answer = answer.says;
+  for (const std::string& assumed : answer.assumed)
+    card.how += (card.how.empty() ? "" : "; ") + assumed;
+  card.cautions = answer.cautions;
+  card.rows_label = "THE NUMBERS";
+  for (const answers::Table& table : answer.tables) {
+    for (const answers::Row& one : table.rows) {
+      const std::string note = one.note.empty() ? "" : one.note + "; ";
+      card.rows.push_back({table.heading + ": " + one.what, one.value, note + cite(one.source)});
+    }
+  }
+  return card;
+}
+
+}  // namespace
+
+std::vector<SubjectRow> subjects(Book book) {
+  std::vector<SubjectRow> rows;
+  for (const answers::Subject& subject : subjects_of(book)) {
+    SubjectRow row{std::string(subject.name),
+                   std::string(subject.about),
+                   std::string(subject.words),
+                   std::string(subject.example),
+                   {}};
+    for (const answers::Entry& entry : subject.entries)
+      row.entries.push_back(
+          {std::string(entry.name), std::string(entry.takes), std::string(entry.about), entry.required});
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+Outcome<AnswerRow> answer(const BenchQuestion& question) {
+  const auto found = answered(question);
+  if (!found) return tl::unexpected(found.error());
+  return row_of(*found);
+}
+
+Outcome<std::string> answer_card_pdf(const BenchQuestion& question, Paper paper) {
+  const auto found = answered(question);
+  if (!found) return tl::unexpected(found.error());
+  sheets::PaperOptions options;
+  options.paper = paper == Paper::kA4 ? sheets::Paper::kA4 : sheets::Paper::kLetter;
+  auto bytes = sheets::render_card(card_of(*found), options);
+  if (!bytes) return failed(bytes.error());
+  return std::move(*bytes);
+}
+
+}  // namespace sparewright::app

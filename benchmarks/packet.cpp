@@ -1,0 +1,127 @@
+// The whole packet of a job, from its text to the PDF, against the bare kernel that makes the part's cuts at once and
+// meshes what is left; in one run and in turn.   packet JOB [--smoke]
+// Times are printed to be read; only the ratio decides the exit status.
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include <BRepAlgoAPI_Cut.hxx>
+#include <BRepMesh_IncrementalMesh.hxx>
+#include <TopTools_ListOfShape.hxx>
+#include <TopoDS_Shape.hxx>
+#include <fmt/format.h>
+
+#include "app/session.hpp"
+#include "core/job/job.hpp"
+#include "core/ledger/ledger.hpp"
+#include "solid/kernel_shape.hpp"
+#include "solid/mesh.hpp"
+#include "timing.hpp"
+
+namespace {
+
+using namespace sparewright;
+using benchmarks::median;
+using benchmarks::seconds_of;
+
+constexpr double kTimesSlower = 3.0;
+
+struct Texts {
+  app::Text job;
+  app::Text shop;
+};
+
+std::string content_of(const std::filesystem::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  if (!file) throw std::runtime_error(path.string() + " cannot be read");
+  std::ostringstream content;
+  content << file.rdbuf();
+  return content.str();
+}
+
+Texts texts_of(const std::filesystem::path& path) {
+  Texts texts{{content_of(path), path.filename().string()}, {}};
+  const auto shop = app::shop_named_in(texts.job);
+  if (!shop) throw std::runtime_error("the job names no shop");
+  texts.shop = {content_of(path.parent_path() / *shop), *shop};
+  return texts;
+}
+
+std::string packet(const Texts& texts) {
+  auto session = app::Session::open(texts.job, texts.shop);
+  if (!session) throw std::runtime_error("the job cannot be read");
+  auto pdf = session->sheets_pdf(app::Paper::kA4);
+  if (!pdf) throw std::runtime_error("no sheets");
+  return *pdf;
+}
+
+shape::Recipe recipe_of(const Texts& texts) {
+  const auto shop = text::Document::parse(texts.shop.content, texts.shop.name);
+  const auto job = text::Document::parse(texts.job.content, texts.job.name);
+  if (!shop || !job) throw std::runtime_error("a text cannot be parsed");
+  const auto shop_read = job::read_shop(*shop);
+  if (!shop_read) throw std::runtime_error("the shop cannot be read");
+  const auto job_read = job::read_job(*job, *shop_read);
+  if (!job_read) throw std::runtime_error("the job cannot be read");
+  auto stages = job::stages(*job_read);
+  if (!stages) throw std::runtime_error("the job has no stages");
+  ledger::Ledger ledger;
+  ledger.declare(std::move(*stages));
+  const auto recipe = ledger.value<shape::Recipe>(part::kRecipe);
+  if (!recipe) throw std::runtime_error("the part has no geometry");
+  return *recipe;
+}
+
+// The blank, the cutters, one cut of all of them, triangles as fine as our mesh has them.
+void bare_kernel(const shape::Recipe& recipe) {
+  double seam_rad = 0.6;
+  TopTools_ListOfShape blank;
+  blank.Append(solid::kernel_body(recipe.blank().body, seam_rad, recipe.blank().body));
+  TopTools_ListOfShape cutters;
+  for (const shape::Cut& cut : recipe.cuts())
+    cutters.Append(solid::kernel_body(cut.body, seam_rad += 2.4, recipe.blank().body));
+  BRepAlgoAPI_Cut cut;
+  cut.SetArguments(blank);
+  cut.SetTools(cutters);
+  cut.Build();
+  if (!cut.IsDone()) throw std::runtime_error("the kernel makes no solid");
+  const solid::Fineness fineness;
+  const BRepMesh_IncrementalMesh mesh(cut.Shape(), fineness.chord_mm, Standard_False, fineness.angle_rad);
+  if (!mesh.IsDone()) throw std::runtime_error("the kernel makes no mesh");
+}
+
+int run(const std::filesystem::path& job, bool smoke) {
+  const Texts texts = texts_of(job);
+  const shape::Recipe recipe = recipe_of(texts);
+  std::vector<double> ours;
+  std::vector<double> kernel;
+  std::size_t bytes = 0;
+  for (int i = 0; i < (smoke ? 1 : 11); ++i) {
+    ours.push_back(seconds_of([&] { bytes = packet(texts).size(); }));
+    kernel.push_back(seconds_of([&] { bare_kernel(recipe); }));
+  }
+  const double ratio = median(ours) / median(kernel);
+  fmt::print(
+      "packet of {} ({} cuts, {} kB) {:.0f} ms, bare kernel's solid and mesh {:.0f} ms: {:.2f} times\n",
+      job.filename().string(), recipe.cuts().size(), bytes / 1000, median(ours) * 1e3, median(kernel) * 1e3,
+      ratio);
+  if (smoke || ratio <= kTimesSlower) return 0;
+  fmt::print("slower than {} times\n", kTimesSlower);
+  return 1;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    if (argc < 2) throw std::runtime_error("usage: packet JOB [--smoke]");
+    return run(argv[1], argc > 2 && std::string(argv[2]) == "--smoke");
+  } catch (const std::exception& error) {
+    std::fprintf(stderr, "%s\n", error.what());
+    return 2;
+  }
+}
