@@ -94,4 +94,9 @@ base::Result<FrictionHold> friction_hold(Force press_low, Force press_high, int 
   return out;
 }
 
+ClampTorque clamp_torque(const FrictionRange& friction, Force tension, quantity::Diameter shaft) {
+  const quantity::Torque whole = tension * across(shaft);
+  return {whole * (friction.low / 2.0), whole * (friction.high * std::numbers::pi / 2.0)};
+}
+
 }  // namespace sparewright::handbook

@@ -63,6 +63,17 @@ struct FrictionHold {
                                                        int faces, const FrictionRange& friction,
                                                        quantity::Force needed);
 
+// Torque that a split hub or strap clamp holds on a shaft by the tension of its screws. Books do not agree how
+// pressure spreads: a rigid hub as mu F D, by some mu F D/2, a flexible strap as (pi/2) mu F D (textbook
+// forms, from memory). The range is from the least of them at the lowest friction to the greatest at the
+// highest; all screws on one side of the shaft together press with `tension`.
+struct ClampTorque {
+  quantity::Torque low;
+  quantity::Torque high;
+};
+[[nodiscard]] ClampTorque clamp_torque(const FrictionRange& friction, quantity::Force tension,
+                                       quantity::Diameter shaft);
+
 // Force of a screw turned with a torque: F = T/(r tan(phi + lead angle)), phi = atan(mu), r the mean radius of
 // the thread. Friction of its collar is left out, so a vise presses less. Source: Engineering Mechanics:
 // Statics (textbook), problem 8-76: 8.75 N m, r 6 mm, lead 8 mm, mu 0.27: 2.85 kN.

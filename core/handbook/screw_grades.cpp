@@ -19,6 +19,9 @@ constexpr ScrewGrade kScrewGrades[] = {
 #include "generated/core/handbook/screw_grades.inc"
 };
 
+// Up to this the two stress areas of FED-STD-H28/2 are one.
+constexpr Pressure kOrdinaryUpTo = Pressure::of(100000, unit::psi);
+
 // "sae grade 5" and "class 8.8" to "5" and "8.8".
 std::string bare(std::string_view grade) {
   std::string name = folded(grade);
@@ -59,8 +62,11 @@ base::Result<ScrewGrade> screw_grade(std::string_view grade, const ScrewThread& 
 }
 
 ScrewLoads screw_loads(const ScrewThread& thread, const ScrewGrade& grade) {
-  return {thread.stress_area * grade.proof, thread.stress_area * grade.yield,
-          thread.stress_area * grade.tensile};
+  ScrewLoads loads{thread.stress_area * grade.proof, thread.stress_area * grade.yield,
+                   thread.stress_area * grade.tensile, std::nullopt};
+  if (thread.strong_stress_area && grade.tensile > kOrdinaryUpTo)
+    loads.tensile_h28 = *thread.strong_stress_area * grade.tensile;
+  return loads;
 }
 
 }  // namespace sparewright::handbook

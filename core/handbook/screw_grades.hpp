@@ -1,6 +1,7 @@
 // Strength of screws by grade and property class: SAE J429, ASTM A574, ISO 898-1, ISO 3506-1.
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -36,7 +37,8 @@ struct ScrewGrade {
 struct ScrewLoads {
   quantity::Force proof;  // no lasting stretch
   quantity::Force yield;
-  quantity::Force tensile;  // the least that breaks it
+  quantity::Force tensile;  // the least that breaks it, by the stress area of the grade's load tables
+  std::optional<quantity::Force> tensile_h28;  // inch, over 100 ksi: the same by FED-STD-H28/2, which is less
 };
 [[nodiscard]] ScrewLoads screw_loads(const ScrewThread& thread, const ScrewGrade& grade);
 

@@ -15,6 +15,13 @@ MeshLimits limits_of(const ExternalThreadLimits& screw, const InternalThreadLimi
           screw.source};
 }
 
+quantity::Area strong_area(const UnifiedThread& thread) {
+  const ExternalThreadLimits limits = screw_limits(thread, screw_class(thread).thread_class);
+  return quantity::Area::of(strong_unified_stress_area_mm2(limits.pitch.low.in(quantity::unit::millimetre),
+                                                           thread.pitch().in(quantity::unit::millimetre)),
+                            quantity::unit::square_millimetre);
+}
+
 }  // namespace
 
 base::Result<ScrewThread> read_screw_thread(std::string_view text) {
@@ -22,14 +29,19 @@ base::Result<ScrewThread> read_screw_thread(std::string_view text) {
   if (typed.starts_with('M') || typed.starts_with('m')) {
     const auto metric = read_metric_thread(typed);
     if (!metric) return tl::unexpected(metric.error());
-    return ScrewThread{*metric,        to_string(*metric),           metric->major,
-                       metric->pitch,  tensile_stress_area(*metric), kMetricStressArea,
-                       metric->assumed};
+    return ScrewThread{
+        *metric,           to_string(*metric), metric->major,  metric->pitch, tensile_stress_area(*metric),
+        kMetricStressArea, std::nullopt,       metric->assumed};
   }
   const auto inch = read_unified_thread(typed);
   if (!inch) return tl::unexpected(inch.error());
-  return ScrewThread{*inch,         to_string(*inch),           inch->major,
-                     inch->pitch(), tensile_stress_area(*inch), kUnifiedStressArea,
+  return ScrewThread{*inch,
+                     to_string(*inch),
+                     inch->major,
+                     inch->pitch(),
+                     tensile_stress_area(*inch),
+                     kUnifiedStressArea,
+                     strong_area(*inch),
                      inch->assumed};
 }
 

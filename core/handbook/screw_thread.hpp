@@ -1,6 +1,7 @@
 // The thread of a screw, inch or metric, with what its strength is worked out from.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -22,6 +23,9 @@ struct ScrewThread {
   quantity::Area
       stress_area;  // for a screw up to 100 ksi: the larger, so the load that breaks it is not missed
   Source area_source;
+  // Inch screws over 100 ksi by FED-STD-H28/2, from the least pitch diameter: about 5 per cent less. Grades
+  // and their load tables (SAE J429) use the other for every strength.
+  std::optional<quantity::Area> strong_stress_area;
   std::vector<std::string> assumed;  // what was not written, a sentence each
 
   [[nodiscard]] bool is_metric() const { return std::holds_alternative<MetricThread>(thread); }

@@ -15,6 +15,7 @@
 #include "core/handbook/socket_head_screws.hpp"
 #include "core/handbook/spotfaces.hpp"
 #include "core/handbook/stock_lengths.hpp"
+#include "core/handbook/thread_lengths.hpp"
 
 namespace sparewright::handbook {
 namespace {
@@ -186,6 +187,23 @@ TEST(Pins, SpringPinsGoInHolesOfTheirSize) {
   EXPECT_NEAR(inches(spring_pin("1/8")->hole.high), 0.129, 1e-9);
   EXPECT_NEAR(spring_pin("5 mm")->hole.high.in(unit::millimetre), 5.12, 1e-9);  // H12
   EXPECT_EQ(spring_pin("1 in").error().code, base::Code::kNotTabled);
+}
+
+TEST(ThreadLengths, SocketAndHex) {
+  const ScrewThread half = read_screw_thread("1/2-13").value();
+  const ScrewThread ten = read_screw_thread("#10-24").value();
+  const ScrewThread m8 = read_screw_thread("M8").value();
+  EXPECT_NEAR(inches(socket_thread_length(half, Length::of(3, unit::inch))->thread), 1.5, 1e-9);
+  EXPECT_NEAR(inches(socket_thread_length(half, Length::of(1, unit::inch))->shank), 0.0, 1e-9);
+  EXPECT_NEAR(inches(socket_thread_length(ten, Length::of(2, unit::inch))->thread), 0.88, 1e-9);
+  EXPECT_NEAR(socket_thread_length(m8, Length::of(60, unit::millimetre))->thread.in(unit::millimetre), 28,
+              1e-9);
+  EXPECT_NEAR(inches(hex_thread_length(half, Length::of(3, unit::inch))->thread), 1.25, 1e-9);
+  EXPECT_NEAR(inches(hex_thread_length(half, Length::of(8, unit::inch))->thread), 1.5, 1e-9);
+  EXPECT_NEAR(hex_thread_length(m8, Length::of(60, unit::millimetre))->thread.in(unit::millimetre), 22, 1e-9);
+  EXPECT_EQ(hex_thread_length(ten, Length::of(2, unit::inch)).error().code, base::Code::kNotTabled);
+  EXPECT_EQ(socket_thread_length(half, Length{}).error().code, base::Code::kSizeNotPositive);
+  EXPECT_FALSE(socket_thread_length(read_screw_thread("#2-56").value(), Length::of(1, unit::inch)));
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/base/messages.hpp"
+#include "core/handbook/chuck_grip.hpp"
 #include "core/handbook/friction.hpp"
 #include "core/handbook/screw_grades.hpp"
 #include "core/handbook/thread_engagement.hpp"
@@ -164,6 +165,33 @@ TEST(Friction, ByMaterial) {
   EXPECT_EQ(clamping_forces().size(), 10U);
   for (const ClampingForce& force : clamping_forces())
     EXPECT_LT(force.low, force.high) << force.holder;
+}
+
+TEST(Friction, ASplitClampHoldsBetweenTheBooks) {
+  const ClampTorque torque =
+      clamp_torque({0.1, 0.2, {}}, Force::of(10, unit::kilonewton), Diameter::of(20, unit::millimetre));
+  EXPECT_NEAR(torque.low.in(unit::newton_metre), 10, 1e-9);  // 0.1 x 10 kN x 10 mm
+  EXPECT_NEAR(torque.high.in(unit::newton_metre), 62.83, 0.01);
+}
+
+TEST(ScrewLoads, AStrongInchScrewIsLessByOneBook) {
+  const ScrewThread quarter = thread("1/4-20");
+  const ScrewLoads strong = screw_loads(quarter, screw_grade("grade 8", quarter).value());
+  ASSERT_TRUE(strong.tensile_h28);
+  // pi (0.2127/2 - 0.16238/20)^2 = 0.03032 in2 at 150 ksi: 4548 lbf; 0.03182 in2 gives 4773.
+  EXPECT_NEAR(strong.tensile_h28->in(unit::pound_force), 4548, 4);
+  EXPECT_NEAR(strong.tensile.in(unit::pound_force), 4773, 2);
+  EXPECT_FALSE(screw_loads(quarter, screw_grade("grade 2", quarter).value()).tensile_h28);
+}
+
+TEST(ChuckGrip, FallsWithTheSpeed) {
+  EXPECT_NEAR(grip_at_speed_n(20000.0, 1.0, 1000.0), 20000 - 10966.2, 0.1);  // (pi 1000/30)^2
+  EXPECT_NEAR(torque_held_nmm(0.1, 20000.0, 50.0), 50000, 1e-9);
+  EXPECT_EQ(chuck_margins().size(), 3U);
+  EXPECT_EQ(chuck_speeds().size(), 5U);
+  EXPECT_NEAR(chuck_speed(Diameter::of(6, unit::inch))->iron_rpm, 2500, 1e-9);  // as a 160 mm one
+  EXPECT_EQ(chuck_speed(Diameter::of(400, unit::millimetre)).error().code, base::Code::kNotTabled);
+  EXPECT_FALSE(chuck_speed(Diameter{}));
 }
 
 }  // namespace
