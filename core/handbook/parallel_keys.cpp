@@ -60,8 +60,13 @@ std::string shown(Diameter diameter, KeySystem system) {
 KeyWidthFit inch_fit_of(const InchKeyWidth& row) {
   const bool tight = row.fit == InchKeyFit::kTight;
   const FitDeviations seat{Length{}, row.keyseat_upper, row.source, row.source};
-  return {tight ? "class 2, tight" : "class 1, clearance",        {},   {},
-          {row.key_lower, row.key_upper, row.source, row.source}, seat, seat};
+  return {tight ? "class 2, tight" : "class 1, clearance",
+          {},
+          {},
+          {row.key_lower, row.key_upper, row.source, row.source},
+          seat,
+          seat,
+          row.source};
 }
 
 base::Result<std::vector<KeyWidthFit>> inch_width_fits(const ParallelKey& key) {
@@ -85,7 +90,7 @@ base::Result<std::vector<KeyWidthFit>> metric_width_fits(const ParallelKey& key)
     if (!shaft) return tl::unexpected(shaft.error());
     const auto hub = iso286_deviations(fit.hub, width);
     if (!hub) return tl::unexpected(hub.error());
-    fits.push_back({fit.name, fit.shaft, fit.hub, *bar, *shaft, *hub});
+    fits.push_back({fit.name, fit.shaft, fit.hub, *bar, *shaft, *hub, key.source});
   }
   return fits;
 }

@@ -1,5 +1,5 @@
 // Parallel keys and their keyseats: inch ASME B17.1 (5/16 to 6-1/2 in shafts), metric DIN 6885-1, whose sizes
-// are those of ISO 773 (6 to 230 mm).
+// are those of ISO 773 (from memory; 6 to 230 mm).
 #pragma once
 
 #include <optional>
@@ -47,6 +47,7 @@ struct KeyWidthFit {
   FitDeviations key;          // the bar: h9, or as B17.1 has it
   FitDeviations shaft_width;  // the keyseat in the shaft
   FitDeviations hub_width;    // the keyseat in the hub
+  Source source;              // of the choice of zones, and of the inch widths
 };
 
 // A length to be held: nominal, and what it may be off.

@@ -24,6 +24,28 @@ constexpr EngagementRule kEngagementRules[] = {
 
 constexpr Length kOneMillimetre = Length::of(1, unit::millimetre);
 
+base::Result<NamedStrength> strength_of_material(std::string_view text, std::vector<std::string>& assumed) {
+  const auto found = find_material(text);
+  if (!found) return tl::unexpected(found.error());
+  const Material& material = found->material;
+  if (!material.ultimate) return not_tabled("a tensile strength", to_string(material), "a material with one");
+  if (!found->assumed.empty()) assumed.push_back(found->assumed);
+  return NamedStrength{to_string(material), *material.ultimate,
+                       source_of(material, MaterialProperty::kUltimate)};
+}
+
+// A grade; what is none may be a material.
+base::Result<NamedStrength> strength_of_screw(std::string_view text, const ScrewThread& thread,
+                                              std::vector<std::string>& assumed) {
+  const auto grade = screw_grade(text, thread);
+  if (grade)
+    return NamedStrength{fmt::format("{}, {}", grade->standard, grade->grade), grade->tensile, grade->source};
+  if (grade.error().code == base::Code::kNameUnknown) {
+    if (auto material = strength_of_material(text, assumed)) return material;
+  }
+  return tl::unexpected(grade.error());
+}
+
 }  // namespace
 
 base::Result<ShearAreas> shear_areas(const ScrewThread& thread, Length engagement,
@@ -90,26 +112,22 @@ base::Result<LeastEngagement> least_engagement(const ScrewThread& thread, Pressu
   return out;
 }
 
-base::Result<NamedEngagement> least_engagement(std::string_view thread, std::string_view grade,
-                                               std::string_view material) {
-  const auto screw = read_screw_thread(thread);
-  if (!screw) return tl::unexpected(screw.error());
-  const auto strength = screw_grade(grade, *screw);
+base::Result<NamedEngagement> least_engagement(std::string_view thread, std::string_view screw,
+                                               std::string_view hole) {
+  const auto read = read_screw_thread(thread);
+  if (!read) return tl::unexpected(read.error());
+  NamedEngagement out;
+  out.thread = *read;
+  out.assumed = read->assumed;
+  const auto strength = strength_of_screw(screw, *read, out.assumed);
   if (!strength) return tl::unexpected(strength.error());
-  const auto hole = find_material(material);
-  if (!hole) return tl::unexpected(hole.error());
-  if (!hole->material.ultimate)
-    return not_tabled("a tensile strength", to_string(hole->material), "a material with one");
-  const auto engagement = least_engagement(*screw, strength->tensile, *hole->material.ultimate);
+  out.screw = *strength;
+  const auto material = strength_of_material(hole, out.assumed);
+  if (!material) return tl::unexpected(material.error());
+  out.hole = *material;
+  const auto engagement = least_engagement(*read, out.screw.tensile, out.hole.tensile);
   if (!engagement) return tl::unexpected(engagement.error());
-  NamedEngagement out{*screw,
-                      *strength,
-                      to_string(hole->material),
-                      *hole->material.ultimate,
-                      source_of(hole->material, MaterialProperty::kUltimate),
-                      *engagement,
-                      screw->assumed};
-  if (!hole->assumed.empty()) out.assumed.push_back(hole->assumed);
+  out.engagement = *engagement;
   return out;
 }
 

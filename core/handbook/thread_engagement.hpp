@@ -77,19 +77,24 @@ struct LeastEngagement {
     const ScrewThread& thread, quantity::Pressure screw_tensile, quantity::Pressure hole_tensile,
     std::optional<quantity::Diameter> hole_minor = {});
 
-// The same by names: least_engagement("M10", "8.8", "aluminium 6061"). The material's strength is the low end
-// in print. Fails as read_screw_thread, screw_grade and find_material do, or with kNotTabled for a material
-// without a tensile strength.
+// The same by names, for any pair: least_engagement("M10", "8.8", "aluminium 6061"), or a screw made of a
+// material: ("1/4-20", "brass C360", "acetal"). `screw` is read as a grade, else as a material. A material's
+// strength is the low end in print; grey iron stands more in shear than the half of it taken here. Fails as
+// read_screw_thread, screw_grade and find_material do, or with kNotTabled for a material without a tensile
+// strength.
+struct NamedStrength {
+  std::string name;  // "SAE J429, grade 5", "brass C360, half hard bar"
+  quantity::Pressure tensile;
+  Source source;
+};
 struct NamedEngagement {
   ScrewThread thread;
-  ScrewGrade grade;
-  std::string material;
-  quantity::Pressure hole_tensile;
-  Source hole_source;
+  NamedStrength screw;
+  NamedStrength hole;
   LeastEngagement engagement;
   std::vector<std::string> assumed;
 };
-[[nodiscard]] base::Result<NamedEngagement> least_engagement(std::string_view thread, std::string_view grade,
-                                                             std::string_view material);
+[[nodiscard]] base::Result<NamedEngagement> least_engagement(std::string_view thread, std::string_view screw,
+                                                             std::string_view hole);
 
 }  // namespace sparewright::handbook

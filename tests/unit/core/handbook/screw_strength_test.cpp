@@ -93,7 +93,8 @@ TEST(Tightening, AShareOfMoreThanTheProofLoadIsRefused) {
 TEST(Engagement, ASteelScrewInSoftAndHardMaterial) {
   const auto aluminium = least_engagement("1/2-13", "grade 8", "aluminium 6061");
   ASSERT_TRUE(aluminium);
-  EXPECT_THAT(aluminium->material, HasSubstr("aluminium 6061"));
+  EXPECT_THAT(aluminium->hole.name, HasSubstr("aluminium 6061"));
+  EXPECT_EQ(aluminium->screw.name, "SAE J429, grade 8");
   // J = 150 ksi AS_s / (290 MPa AS_n): by hand 0.3643 x 0.7789 x 1034.2 / (1.1235 x 290) = 0.9007 in.
   EXPECT_NEAR(aluminium->engagement.least.in(unit::inch), 0.9007, 0.001);
   EXPECT_NEAR(aluminium->engagement.for_strong_screw.base() / aluminium->engagement.least.base(),
@@ -102,6 +103,16 @@ TEST(Engagement, ASteelScrewInSoftAndHardMaterial) {
   EXPECT_EQ(steel->engagement.least, steel->engagement.for_screw_thread);
   const auto iron = least_engagement("M12", "8.8", "grey iron class 30");
   EXPECT_GT(iron->engagement.least.in(unit::millimetre), 18.0);
+}
+
+TEST(Engagement, AnyPairOfMaterials) {
+  const auto brass = least_engagement("1/4-20", "brass C360", "aluminium 6061");
+  ASSERT_TRUE(brass);
+  EXPECT_THAT(brass->screw.name, HasSubstr("brass C360"));
+  EXPECT_NEAR(brass->screw.tensile.in(unit::megapascal), 400, 1e-9);
+  const auto steel = least_engagement("1/4-20", "grade 8", "aluminium 6061");
+  EXPECT_GT(steel->engagement.for_hole_thread, brass->engagement.for_hole_thread);
+  EXPECT_EQ(steel->engagement.for_screw_thread, brass->engagement.for_screw_thread);
 }
 
 TEST(Engagement, FailsWhereSomethingIsNotKnown) {
