@@ -83,4 +83,13 @@ base::Result<RingGroove> ring_groove(RingKind kind, Diameter nominal) {
   return not_tabled("the " + std::string(name_of(kind)), shown(kind, nominal), neighbours(kind, nominal));
 }
 
+base::Result<RingGroove> ring_groove(RingPlace place, std::string_view size) {
+  const auto read = read_shaft_size(size);
+  if (!read) return tl::unexpected(read.error());
+  const bool metric = read->system == quantity::UnitSystem::kMetric;
+  const RingKind external = metric ? RingKind::kExternalMetric : RingKind::kExternalInch;
+  const RingKind internal = metric ? RingKind::kInternalMetric : RingKind::kInternalInch;
+  return ring_groove(place == RingPlace::kOnShaft ? external : internal, read->diameter);
+}
+
 }  // namespace sparewright::handbook

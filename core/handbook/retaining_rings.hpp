@@ -50,4 +50,9 @@ struct RingGroove {
 // diameter. Fails with kNotTabled, naming the nearest sizes.
 [[nodiscard]] base::Result<RingGroove> ring_groove(RingKind kind, quantity::Diameter nominal);
 
+// The same for a size as people write it, "25 mm" or "1 in", on a shaft or in a bore. Fails as read_shaft_size
+// does too.
+enum class RingPlace { kOnShaft, kInBore };
+[[nodiscard]] base::Result<RingGroove> ring_groove(RingPlace place, std::string_view size);
+
 }  // namespace sparewright::handbook

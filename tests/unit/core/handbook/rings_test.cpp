@@ -5,6 +5,7 @@
 #include "core/base/messages.hpp"
 #include "core/handbook/o_rings.hpp"
 #include "core/handbook/retaining_rings.hpp"
+#include "core/handbook/shaft_card.hpp"
 
 namespace sparewright::handbook {
 namespace {
@@ -51,6 +52,31 @@ TEST(RetainingRings, EveryRowIsOneThatFits) {
     EXPECT_EQ(ring.groove < ring.nominal, external) << name_of(ring.kind) << " " << ring.nominal.base();
     EXPECT_TRUE(ring_groove(ring.kind, ring.nominal)) << name_of(ring.kind) << " " << ring.nominal.base();
   }
+}
+
+TEST(RetainingRings, BySizeAsWritten) {
+  EXPECT_NEAR(ring_groove(RingPlace::kOnShaft, "25 mm")->ring.groove.in(unit::millimetre), 23.9, 1e-9);
+  EXPECT_NEAR(ring_groove(RingPlace::kInBore, "1 in")->ring.groove.in(unit::inch), 1.066, 1e-9);
+  EXPECT_EQ(ring_groove(RingPlace::kInBore, "25").error().code, base::Code::kUnitMissing);
+}
+
+TEST(ShaftCards, WhatIsCutIntoAShaft) {
+  const auto metric = shaft_card("30 mm");
+  ASSERT_TRUE(metric);
+  EXPECT_EQ(metric->parallel.size(), 1U);
+  EXPECT_TRUE(metric->woodruff.empty());
+  EXPECT_EQ(metric->rings.size(), 1U);
+  EXPECT_TRUE(metric->not_tabled.empty());
+  const auto inch = shaft_card("1 in");
+  ASSERT_TRUE(inch);
+  EXPECT_EQ(inch->parallel.size(), 2U);
+  EXPECT_GT(inch->woodruff.size(), 10U);
+  const auto odd = shaft_card("1.030 in");
+  ASSERT_TRUE(odd);
+  EXPECT_TRUE(odd->rings.empty());
+  ASSERT_EQ(odd->not_tabled.size(), 1U);
+  EXPECT_THAT(base::report(odd->not_tabled[0]), HasSubstr("1.0000 in, 1.0620 in"));
+  EXPECT_FALSE(shaft_card("shaft"));
 }
 
 TEST(ORings, SectionsByDashNumber) {
