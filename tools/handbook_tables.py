@@ -36,7 +36,7 @@ NUMBER = re.compile(r"-?(\d+\.?\d*|\.\d+)")
 INT = re.compile(r"-?\d+")
 WORDS = re.compile(r"[a-z0-9]+( [a-z0-9]+)*")
 UNITS = {"inch", "thou", "millimetre", "micrometre", "foot_per_minute", "inch_per_turn", "gram_per_cubic_centimetre",
-         "gigapascal", "megapascal", "square_millimetre", "square_inch", "degree"}
+         "gigapascal", "megapascal", "psi", "kilonewton", "square_millimetre", "square_inch", "degree"}
 BASES = {"published": "kPublished", "derived": "kDerived", "from memory": "kFromMemory",
          "common practice": "kCommonPractice"}
 
