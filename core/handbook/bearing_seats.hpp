@@ -13,7 +13,8 @@
 
 namespace sparewright::handbook {
 
-// Which ring turns against the direction of the load. That ring must sit tight or it creeps; the other may slide.
+// Which ring turns against the direction of the load. That ring must sit tight or it creeps; the other may
+// slide.
 enum class RingTurning {
   kInner,   // the shaft turns, the load stands still: gears, belts, most machines
   kOuter,   // the housing turns: wheels on fixed axles, idlers; or the load turns with the shaft (unbalance)
@@ -44,13 +45,13 @@ struct BearingSeat {
   Source ring_source;  // of the ring's limits
 };
 
-// The seats that sources print for a case, all of them in the order of the table, preferred ones and alternatives;
-// where two sources disagree both are there. size is the bearing's bore for kShaft, its outside for kHousing (side
-// names the machine's part: kShaft or kHole). Steel shafts, iron or steel housings, ball bearings, running not much
-// warmer than the housing.
+// The seats that sources print for a case, all of them in the order of the table, preferred ones and
+// alternatives; where two sources disagree both are there. size is the bearing's bore for kShaft, its outside
+// for kHousing (side names the machine's part: kShaft or kHole). Steel shafts, iron or steel housings, ball
+// bearings, running not much warmer than the housing.
 //
-// Fails with kNotTabled: a heavy load on a turning inner ring, sizes beyond 200 mm (shaft) or the tables of rings and
-// zones.
+// Fails with kNotTabled: a heavy load on a turning inner ring, sizes beyond 200 mm (shaft) or the tables of
+// rings and zones.
 [[nodiscard]] base::Result<std::vector<BearingSeat>> bearing_seats(FitSide side, quantity::Diameter size,
                                                                    RingTurning turning, BearingLoad load);
 

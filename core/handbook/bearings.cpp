@@ -29,7 +29,8 @@ constexpr RingRow kRings[] = {
 #include "generated/core/handbook/bearing_tolerances.inc"
 };
 
-// Whether what follows a number can be a suffix: nothing, or -2RS, ZZ, 2RS, C3, with no further digits of a number.
+// Whether what follows a number can be a suffix: nothing, or -2RS, ZZ, 2RS, C3, with no further digits of a
+// number.
 bool is_suffix(std::string_view rest) {
   if (rest.empty()) return true;
   const std::size_t start = rest.find_first_not_of(" -");

@@ -29,20 +29,20 @@ struct FoundBearing {
   std::string assumed;  // what was read past: "'2RS' behind the number changes no fit"; empty where nothing
 };
 
-// A bearing by its number, suffixes of seals, cage and clearance read past: 6204, 6204-2RS, 62042RS, 608ZZ, 6204 C3.
-// Fails with kNameUnknown, naming the nearest.
+// A bearing by its number, suffixes of seals, cage and clearance read past: 6204, 6204-2RS, 62042RS, 608ZZ,
+// 6204 C3. Fails with kNameUnknown, naming the nearest.
 [[nodiscard]] base::Result<FoundBearing> find_bearing(std::string_view text);
 
-// The limits of a ring of class 0 (normal): of the bore for kHole, of the outside for kShaft, the ring being hole or
-// shaft of the fit. Fails with kNotTabled over 180 mm bore, 250 mm outside.
+// The limits of a ring of class 0 (normal): of the bore for kHole, of the outside for kShaft, the ring being
+// hole or shaft of the fit. Fails with kNotTabled over 180 mm bore, 250 mm outside.
 struct RingLimits {
   SizeLimits limits;
   Source source;
 };
 [[nodiscard]] base::Result<RingLimits> bearing_ring_limits(FitSide side, quantity::Diameter size);
 
-// The bore that the last two digits of a number of four mean: 00, 01, 02, 03 are 10, 12, 15, 17 mm, then five times
-// the number, to 96 (480 mm). Source: ISO 15 bore code (from memory). Fails with kOutsideDomain.
+// The bore that the last two digits of a number of four mean: 00, 01, 02, 03 are 10, 12, 15, 17 mm, then five
+// times the number, to 96 (480 mm). Source: ISO 15 bore code (from memory). Fails with kOutsideDomain.
 [[nodiscard]] base::Result<quantity::Diameter> bore_of_code(int code);
 
 }  // namespace sparewright::handbook

@@ -1,11 +1,11 @@
 // Lame's thick cylinders, the formulas of a press fit, generic in their scalar.
 //
-// Notation: D diameter of the joint, Di bore of the shaft (0 where solid), Do outside of the hub, all in one unit;
-// E moduli and p pressures in one unit; nu Poisson's ratio; interference on the DIAMETER, of the parts before
-// assembly. Both parts are elastic, of one length, at rest, plane stress; more than about a diameter from an
-// end. 0 <= Di < D < Do.
-// Source: Mechanical Engineering Design (textbook), eq. 3-56 and 3-57; the stresses are Lame's (from memory of
-// the same chapter).
+// Notation: D diameter of the joint, Di bore of the shaft (0 where solid), Do outside of the hub, all in one
+// unit; E moduli and p pressures in one unit; nu Poisson's ratio; interference on the DIAMETER, of the parts
+// before assembly. Both parts are elastic, of one length, at rest, plane stress; more than about a diameter
+// from an end. 0 <= Di < D < Do.
+// Source: Mechanical Engineering Design (textbook), eq. 3-56 and 3-57; the stresses are Lame's (from memory
+// of the same chapter).
 #pragma once
 
 #include <cmath>
@@ -36,7 +36,8 @@ template <class Scalar>
   return (joint * joint + bore * bore) / (joint * joint - bore * bore) - poisson;
 }
 
-// Pressure between shaft and hub (eq. 3-56): interference / (D (hub_opening / E_hub + shaft_shrinking / E_shaft)).
+// Pressure between shaft and hub (eq. 3-56): interference / (D (hub_opening / E_hub + shaft_shrinking /
+// E_shaft)).
 template <class Scalar>
 [[nodiscard]] Scalar press_pressure(const Scalar& interference, const Scalar& joint,
                                     const Scalar& opening_per_modulus, const Scalar& shrinking_per_modulus) {

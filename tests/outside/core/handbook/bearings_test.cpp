@@ -1,5 +1,5 @@
-// Ball bearings (bearings.csv) by number, with the seats a reference table works out for each; the bore code of ISO 15; and
-// the limits of the zones of seats (bearing_zones.csv).
+// Ball bearings (bearings.csv) by number, with the seats a reference table works out for each; the bore code
+// of ISO 15; and the limits of the zones of seats (bearing_zones.csv).
 #include "core/handbook/bearings.hpp"
 
 #include <fmt/format.h>

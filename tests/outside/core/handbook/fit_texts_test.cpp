@@ -1,5 +1,5 @@
-// Fits read as they are written: the clearances ANSI B4.1 prints (inch_clearances.csv) and the worked examples of a
-// design textbook; fits found again from sizes within the printed limits.
+// Fits read as they are written: the clearances ANSI B4.1 prints (inch_clearances.csv) and the worked
+// examples of a design textbook; fits found again from sizes within the printed limits.
 #include <algorithm>
 #include <cmath>
 

@@ -1,5 +1,5 @@
-// Press fits against published shrink temperatures, two published formulas against each other, and a thick cylinder
-// solved by finite differences, which knows nothing of Lame's answer.
+// Press fits against published shrink temperatures, two published formulas against each other, and a thick
+// cylinder solved by finite differences, which knows nothing of Lame's answer.
 #include "core/handbook/press_fits.hpp"
 
 #include <cmath>
@@ -12,8 +12,8 @@
 namespace sparewright::handbook {
 namespace {
 
-// A steel rod of 2.002 cm cooled to go into a hole of 2.000 cm, 12e-6 per kelvin: -83 C from 0, worked problem
-// (justaaa.com).
+// A steel rod of 2.002 cm cooled to go into a hole of 2.000 cm, 12e-6 per kelvin: -83 C from 0, worked
+// problem (justaaa.com).
 TEST(OutsideShrink, CooledRod) {
   EXPECT_NEAR(temperature_change_k(2.002 - 2.000, 2.002, 12e-6), 83.0, 0.5);
 }
@@ -23,8 +23,8 @@ TEST(OutsideShrink, HeatedHole) {
   EXPECT_NEAR(temperature_change_k(2.0046 - 2.0000, 2.0000, 12e-6), 191.67, 0.005);
 }
 
-// Equation 3-57 of Mechanical Engineering Design (one material) is a case of 3-56 (two): printed apart, they must
-// agree, whatever the Poisson's ratio.
+// Equation 3-57 of Mechanical Engineering Design (one material) is a case of 3-56 (two): printed apart, they
+// must agree, whatever the Poisson's ratio.
 struct Cylinders {
   double bore;
   double joint;
@@ -42,8 +42,9 @@ TEST_P(OutsideLame, TheTwoPrintedFormulasAgree) {
   }
 }
 
-// Radial displacement u of a ring of modulus 1 under a pressure of 1 on its inside (or outside): u'' + u'/r - u/r^2 = 0,
-// plane stress, sigma_r = (u' + nu u/r)/(1 - nu^2), by central differences on n points and Thomas's algorithm.
+// Radial displacement u of a ring of modulus 1 under a pressure of 1 on its inside (or outside): u'' + u'/r -
+// u/r^2 = 0, plane stress, sigma_r = (u' + nu u/r)/(1 - nu^2), by central differences on n points and
+// Thomas's algorithm.
 double boundary_displacement(double inner, double outer, double nu, bool pressed_inside) {
   constexpr int kPoints = 4001;
   const double h = (outer - inner) / (kPoints - 1);

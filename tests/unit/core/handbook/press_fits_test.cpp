@@ -16,8 +16,8 @@ using quantity::Pressure;
 using testing::HasSubstr;
 namespace unit = quantity::unit;
 
-// A solid 60 mm shaft in a 100 mm hub, 50 mm long, 0.030 mm interference, 210 GPa: 33.6 MPa (own arithmetic; a page that
-// prints 36.7 uses another form).
+// A solid 60 mm shaft in a 100 mm hub, 50 mm long, 0.030 mm interference, 210 GPa: 33.6 MPa (own arithmetic;
+// a page that prints 36.7 uses another form).
 PressFit example() {
   PressFit fit;
   fit.joint = Diameter::of(60, unit::millimetre);
@@ -46,7 +46,8 @@ TEST(PressFits, SolidShaft) {
   EXPECT_NEAR(answer.heat_hub_by->in(unit::kelvin), 0.030 / (12e-6 * 60), 1e-9);
 }
 
-// Ring of 10, 25 and 50 mm radius, radial interference 0.072 mm, 200 GPa: 189.1 MPa in a textbook (from memory).
+// Ring of 10, 25 and 50 mm radius, radial interference 0.072 mm, 200 GPa: 189.1 MPa in a textbook (from
+// memory).
 TEST(PressFits, HollowShaft) {
   PressFit fit = example();
   fit.shaft_bore = Diameter::of(20, unit::millimetre);
