@@ -1,6 +1,7 @@
 #include "core/handbook/bar_stock.hpp"
 
 #include <array>
+#include <optional>
 #include <string>
 
 #include "core/handbook/lookup.hpp"
@@ -16,25 +17,57 @@ constexpr BarTolerance kBarStock[] = {
 #include "generated/core/handbook/bar_stock.inc"
 };
 
+// ASTM A29, rounds and squares.
+struct HotRolledRow {
+  Length over;
+  Length up_to;
+  std::optional<Length> plus_minus;
+  std::optional<double> percent;
+  Source source;
+};
+constexpr HotRolledRow kHotRolled[] = {
+#include "generated/core/handbook/hot_rolled_bars.inc"
+};
+
 // Ranges are printed either 'over 0.75 up to and including 1.5' or '0.750 to 0.999'; in the second a size at
 // the start of a range belongs to it.
 bool starts_below(const BarTolerance& row, Length size) {
   if (!row.over) return true;
-  const bool start_belongs =
-      row.standard == BarStandard::kExtrudedAluminium || row.standard == BarStandard::kColdFinishedAluminium;
+  const bool start_belongs = row.standard == BarStandard::kExtrudedAluminium ||
+                             row.standard == BarStandard::kColdFinishedAluminium ||
+                             row.standard == BarStandard::kEn755Group1 ||
+                             row.standard == BarStandard::kEn755Group2;
   return start_belongs ? size.base() >= row.over->base() - kSizeSlackMm
                        : size.base() > row.over->base() + kSizeSlackMm;
+}
+
+base::Result<BarTolerance> hot_rolled(BarForm form, Length size) {
+  const bool tabled = form == BarForm::kRound || form == BarForm::kSquare;
+  for (const HotRolledRow& row : kHotRolled) {
+    if (!tabled || !in_range(size, {row.over}, {row.up_to})) continue;
+    BarTolerance out{
+        .standard = BarStandard::kA29HotRolled, .form = form, .over = row.over, .up_to = row.up_to};
+    out.plus = out.minus = row.plus_minus.value_or(size * (row.percent.value_or(0.0) / 100.0));
+    out.note = row.percent ? "1 % of the size" : "";
+    out.source = row.source;
+    return out;
+  }
+  return not_tabled("the mill tolerance of hot-rolled bar", quantity::three_ways(size),
+                    "rounds and squares over 0 up to 250 mm");
 }
 
 }  // namespace
 
 std::string_view name_of(BarStandard standard) {
-  constexpr std::array<std::string_view, 6> kNames{"ASTM A108, carbon 0.28 % at most",
+  constexpr std::array<std::string_view, 9> kNames{"ASTM A108, carbon 0.28 % at most",
                                                    "ASTM A108, carbon 0.28 to 0.55 %",
                                                    "EN 10278, drawn",
                                                    "EN 10278, turned",
                                                    "extruded aluminium",
-                                                   "cold-finished aluminium"};
+                                                   "cold-finished aluminium",
+                                                   "EN 755, group 1",
+                                                   "EN 755, group 2",
+                                                   "ASTM A29, hot rolled"};
   return kNames.at(static_cast<std::size_t>(standard));
 }
 
@@ -45,6 +78,7 @@ std::string_view name_of(BarForm form) {
 }
 
 base::Result<BarTolerance> bar_tolerance(BarStandard standard, BarForm form, Length size) {
+  if (standard == BarStandard::kA29HotRolled) return hot_rolled(form, size);
   const BarTolerance* found = nullptr;
   const BarTolerance* last = nullptr;
   for (const BarTolerance& row : kBarStock) {

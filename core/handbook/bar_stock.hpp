@@ -17,6 +17,9 @@ enum class BarStandard {
   kEn10278Turned,          // metric bright steel, turned: rounds h10
   kExtrudedAluminium,      // inch
   kColdFinishedAluminium,  // inch
+  kEn755Group1,            // metric extruded aluminium: 6060, 6061, 6063, 6082
+  kEn755Group2,            // the same: 2024, 5083, 7075
+  kA29HotRolled,           // metric hot-rolled steel, rounds and squares
 };
 [[nodiscard]] std::string_view name_of(BarStandard standard);
 
@@ -25,7 +28,7 @@ enum class BarForm {
   kHexagon,  // size is across the flats
   kSquare,
   kFlat,           // ASTM A108, extruded aluminium: the width is the size; it governs the thickness too
-  kFlatWidth,      // EN 10278
+  kFlatWidth,      // EN 10278, EN 755
   kFlatThickness,  // EN 10278
 };
 [[nodiscard]] std::string_view name_of(BarForm form);
@@ -42,7 +45,8 @@ struct BarTolerance {
 };
 
 // The tolerance of a bar sold as `size`. A size that is no range's (0.4995 in aluminium, between 0.499 and
-// 0.500) takes the range below it. Fails with kNotTabled.
+// 0.500) takes the range below it. Hot-rolled bar over 19 mm may lie 1 % off, worked out here. Fails with
+// kNotTabled.
 [[nodiscard]] base::Result<BarTolerance> bar_tolerance(BarStandard standard, BarForm form,
                                                        quantity::Length size);
 
