@@ -75,8 +75,8 @@ bool take_series(std::string_view word, Tail& tail) {
 }
 
 bool take_class(std::string_view word, Tail& tail) {
-  for (const UnifiedClass one :
-       {UnifiedClass::k2A, UnifiedClass::k3A, UnifiedClass::k2B, UnifiedClass::k3B}) {
+  for (const UnifiedClass one : {UnifiedClass::k1A, UnifiedClass::k2A, UnifiedClass::k3A, UnifiedClass::k1B,
+                                 UnifiedClass::k2B, UnifiedClass::k3B}) {
     if (word != folded(name_of(one))) continue;
     if (tail.thread_class) return false;
     tail.thread_class = one;
@@ -191,6 +191,13 @@ std::optional<UnifiedSeries> settle_series(const Tail& tail, UnifiedThread& thre
   return *tail.series;
 }
 
+// Classes 1A and 1B are for UNC and UNF of 1/4 in and larger.
+bool has_its_class(const UnifiedThread& thread) {
+  if (thread.thread_class != UnifiedClass::k1A && thread.thread_class != UnifiedClass::k1B) return true;
+  const bool standard = thread.series == UnifiedSeries::kUnc || thread.series == UnifiedSeries::kUnf;
+  return standard && thread.major >= Diameter::of(0.25, unit::inch);
+}
+
 // "1/4 UNC": the threads per inch follow from the series.
 double threads_per_inch_of_series(InchSize& size, const Tail& tail) {
   if (!tail.series) return 0.0;
@@ -237,6 +244,10 @@ base::Result<UnifiedThread> read_unified_thread(std::string_view text) {
     return no_such_thread(typed, standard.empty() ? "UN or UNS: no standard thread has this size" : standard);
   }
   thread.series = *series;
+  if (!has_its_class(thread)) {
+    return not_tabled("class " + std::string(name_of(*thread.thread_class)), typed,
+                      "1A and 1B for UNC and UNF of 1/4 in and larger; 2A, 3A, 2B and 3B for all");
+  }
   return thread;
 }
 
