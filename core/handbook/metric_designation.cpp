@@ -26,13 +26,26 @@ constexpr StandardMetricThread kFinePitches[] = {
 
 constexpr double kLargestMm = 300.0;
 
-std::string coarse_name(const StandardMetricThread& row) {
+std::string pitch_name(const StandardMetricThread& row) {
   return fmt::format("M{}x{}", row.nominal.in(unit::millimetre), row.pitch.in(unit::millimetre));
 }
 
-base::Result<MetricThread> no_such_metric_thread(std::string_view text) {
-  return unknown(text, "metric thread", names_of(kCoarsePitches, coarse_name),
-                 "a thread such as M8, M8x1.25, M10x1-6g or M8x1-LH");
+// "M8x1.25, M8x1, M8x0.75": the threads of that size; the examples where there is none.
+std::string threads_of_size(std::optional<double> major_mm) {
+  std::string out;
+  const auto add = [&](std::span<const StandardMetricThread> rows) {
+    for (const StandardMetricThread& row : rows) {
+      if (!major_mm || std::abs(row.nominal.in(unit::millimetre) - *major_mm) > kSizeSlackMm) continue;
+      out += (out.empty() ? "" : ", ") + pitch_name(row);
+    }
+  };
+  add(kCoarsePitches);
+  add(kFinePitches);
+  return out.empty() ? "a thread such as M8, M8x1.25, M10x1-6g or M8x1-LH" : out;
+}
+
+base::Result<MetricThread> no_such_metric_thread(std::string_view text, std::optional<double> major_mm = {}) {
+  return unknown(text, "metric thread", names_of(kCoarsePitches, pitch_name), threads_of_size(major_mm));
 }
 
 // A decimal at the start of text, taken off it; none where there is none or it is 0 or over 300 mm.
@@ -96,7 +109,7 @@ base::Result<Length> coarse_pitch(Diameter major) {
     if (std::abs(row.nominal.base() - major.base()) < kSizeSlackMm) return row.pitch;
   }
   return not_tabled_among("the coarse pitch", fmt::format("M{}", major.in(unit::millimetre)),
-                          names_of(kCoarsePitches, coarse_name));
+                          names_of(kCoarsePitches, pitch_name));
 }
 
 }  // namespace
@@ -112,10 +125,11 @@ base::Result<MetricThread> read_metric_thread(std::string_view text) {
   thread.major = Diameter::of(*major_mm, unit::millimetre);
   if (take_times(rest)) {
     const auto pitch_mm = take_mm(rest);
-    if (!pitch_mm || internal_minor_mm(*major_mm, *pitch_mm) <= 0.0) return no_such_metric_thread(typed);
+    if (!pitch_mm || internal_minor_mm(*major_mm, *pitch_mm) <= 0.0)
+      return no_such_metric_thread(typed, major_mm);
     thread.pitch = Length::of(*pitch_mm, unit::millimetre);
   }
-  if (!read_rest(rest, thread)) return no_such_metric_thread(typed);
+  if (!read_rest(rest, thread)) return no_such_metric_thread(typed, major_mm);
   if (thread.pitch == Length()) {
     const auto coarse = coarse_pitch(thread.major);
     if (!coarse) return tl::unexpected(coarse.error());
