@@ -87,8 +87,7 @@ TEST(AnyThread, AFailureNamesTheNearestThreadOfItsFamily) {
   EXPECT_EQ(report_of("3/4-11 UNC"),
             "'3/4-11 UNC' is not a known Unified thread\n"
             "    accepted: 3/4-10 UNC, 3/4-16 UNF, 3/4-20 UNEF (did you mean '3/4-10 UNC'?)");
-  EXPECT_THAT(report_of("1/4-2"),
-              HasSubstr("1/4-20 UNC, 1/4-28 UNF, 1/4-32 UNEF"));
+  EXPECT_THAT(report_of("1/4-2"), HasSubstr("1/4-20 UNC, 1/4-28 UNF, 1/4-32 UNEF"));
   EXPECT_THAT(report_of("M8x9"), HasSubstr("accepted: M8x1.25, M8x1, M8x0.75"));
   EXPECT_THAT(report_of("1/4-24 BSW"), HasSubstr("accepted: 1/4-20 BSW, 1/4-26 BSF, 1/4-26 BSC"));
   EXPECT_THAT(report_of("9/16 NPT"), HasSubstr("1/2-14 NPT"));
