@@ -83,13 +83,13 @@ TEST(OutsideThreeWireExample, ClubNote7Sixteenths14) {
 TEST(OutsideThreeWireExample, Treatise1AndAHalf6) {
   expect_example({"1-1/2-6 UNC", 0.140, 1.6674, 0.0, 0.00005});
 }
-// The lead-angle term, worked out from the formula (from memory) at the basic pitch diameter; the lead angle of 4-40, 4 deg
+// The lead-angle term, worked out from the formula (from memory) at the basic pitch diameter to four places; the lead angle of 4-40, 4 deg
 // 45 min, is printed in Machinery's Handbook 31st ed., p. 1978.
 TEST(OutsideThreeWireExample, LeadAngleTerm) {
-  expect_example({"#4-40 UNC", 0.01443, 0.11753, 1.0, 0.00001, 4});
-  expect_example({"1/4-20 UNC", 0.02887, 0.26092, 1.0, 0.00001, 4});
-  expect_example({"1/2-13 UNC", 0.04441, 0.51672, 1.0, 0.00001, 4});
-  expect_example({"1-8 UNC", 0.07217, 1.02715, 1.0, 0.00001, 4});
+  expect_example({"#4-40 UNC", 0.57735 / 40, 0.11753, 1.0, 0.00001, 4});
+  expect_example({"1/4-20 UNC", 0.57735 / 20, 0.26092, 1.0, 0.00001, 4});
+  expect_example({"1/2-13 UNC", 0.57735 / 13, 0.51672, 1.0, 0.00001, 4});
+  expect_example({"1-8 UNC", 0.57735 / 8, 1.02715, 1.0, 0.00001, 4});
 }
 TEST(OutsideThreeWireExample, LeadAngleOf4By40) {
   const ThreadShape thread = shape_of(read_thread("#4-40 UNC").value());
