@@ -258,10 +258,10 @@ ThreadShape shape_of(const PipeThread& thread) {
   shape.name = to_string(thread);
   shape.left_hand = thread.left_hand;
   shape.tapered = thread.is_tapered();
+  shape.pitch = Length::of(1.0 / thread.threads_per_inch, unit::inch);
   if (thread.is_american()) {
     const NptSizes sizes = npt_sizes(thread);
     shape.form = ThreadForm::kAmericanPipe;
-    shape.pitch = Length::of(1.0 / thread.threads_per_inch, unit::inch);
     shape.pitch_diameter = sizes.pitch_at_gauge;
     shape.major = as_diameter(across(sizes.pitch_at_gauge) + sizes.height);
     shape.minor = as_diameter(across(sizes.pitch_at_gauge) - sizes.height);
@@ -270,7 +270,6 @@ ThreadShape shape_of(const PipeThread& thread) {
   }
   const BspSizes sizes = bsp_sizes(thread);
   shape.form = ThreadForm::kWhitworth;
-  shape.pitch = row_of(kBsp, thread.size)->pitch;
   shape.major = sizes.major;
   shape.pitch_diameter = sizes.pitch_diameter;
   shape.minor = sizes.minor;
