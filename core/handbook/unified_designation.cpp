@@ -1,7 +1,6 @@
 // How a Unified thread's designation is read and written.
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -9,6 +8,7 @@
 #include "core/handbook/inch_size.hpp"
 #include "core/handbook/lookup.hpp"
 #include "core/handbook/thread_formulas.hpp"
+#include "core/handbook/thread_text.hpp"
 #include "core/handbook/unified_threads.hpp"
 #include "core/quantity/spelling.hpp"
 
@@ -75,8 +75,8 @@ bool take_series(std::string_view word, Tail& tail) {
 }
 
 bool take_class(std::string_view word, Tail& tail) {
-  for (const UnifiedClass one :
-       {UnifiedClass::k2A, UnifiedClass::k3A, UnifiedClass::k2B, UnifiedClass::k3B}) {
+  for (const UnifiedClass one : {UnifiedClass::k1A, UnifiedClass::k2A, UnifiedClass::k3A, UnifiedClass::k1B,
+                                 UnifiedClass::k2B, UnifiedClass::k3B}) {
     if (word != folded(name_of(one))) continue;
     if (tail.thread_class) return false;
     tail.thread_class = one;
@@ -111,26 +111,6 @@ std::optional<Tail> read_tail(std::string_view text) {
     text.remove_prefix(end);
   }
   return tail;
-}
-
-// "20", "4.5", "4-1/2" after the dash; 0 where there is none.
-struct PerInch {
-  double value = 0.0;
-  std::size_t taken = 0;
-};
-PerInch threads_per_inch_at(std::string_view text) {
-  PerInch per_inch;
-  const auto* end = text.data() + text.size();
-  const auto [rest, error] = std::from_chars(text.data(), end, per_inch.value, std::chars_format::fixed);
-  if (error != std::errc{} || !quantity::is_digit(text.front())) return {};
-  per_inch.taken = static_cast<std::size_t>(rest - text.data());
-  constexpr double kCoarsestHalf = 4.0;  // 4-1/2 is written so; in 1/4-20-1/2 the last is a length
-  const std::string_view more = text.substr(per_inch.taken);
-  if (per_inch.value <= kCoarsestHalf && more.starts_with("-1/2")) {
-    per_inch.value += 0.5;
-    per_inch.taken += 4;
-  }
-  return per_inch;
 }
 
 bool is_possible(Diameter major, double threads_per_inch) {
@@ -191,6 +171,13 @@ std::optional<UnifiedSeries> settle_series(const Tail& tail, UnifiedThread& thre
   return *tail.series;
 }
 
+// Classes 1A and 1B are for UNC and UNF of 1/4 in and larger.
+bool has_its_class(const UnifiedThread& thread) {
+  if (thread.thread_class != UnifiedClass::k1A && thread.thread_class != UnifiedClass::k1B) return true;
+  const bool standard = thread.series == UnifiedSeries::kUnc || thread.series == UnifiedSeries::kUnf;
+  return standard && thread.major >= Diameter::of(0.25, unit::inch);
+}
+
 // "1/4 UNC": the threads per inch follow from the series.
 double threads_per_inch_of_series(InchSize& size, const Tail& tail) {
   if (!tail.series) return 0.0;
@@ -211,21 +198,25 @@ base::Result<UnifiedThread> read_unified_thread(std::string_view text) {
   const std::string_view typed = quantity::trimmed(text);
   auto size = inch_size_at(typed);
   if (!size) return no_such_thread(typed);
+  const auto no_such_one = [&] {
+    const std::string standard = standard_threads_of(size->name);
+    return no_such_thread(typed, standard.empty() ? kThreadExamples : standard);
+  };
   std::string_view rest = quantity::trimmed(typed.substr(size->taken));
   const std::size_t dash = quantity::minus_at(rest);
   PerInch per_inch;
   if (dash > 0) {
     rest = quantity::trimmed(rest.substr(dash));
     per_inch = threads_per_inch_at(rest);
-    if (per_inch.taken == 0) return no_such_thread(typed);
+    if (per_inch.taken == 0) return no_such_one();
     rest = rest.substr(per_inch.taken);
   }
   const auto tail = read_tail(rest);
-  if (!tail) return no_such_thread(typed);
+  if (!tail) return no_such_one();
   if (dash == 0) per_inch.value = threads_per_inch_of_series(*size, *tail);
   UnifiedThread thread;
   settle_bare_number(*size, per_inch.value, thread);
-  if (!is_possible(size->nominal, per_inch.value)) return no_such_thread(typed);
+  if (!is_possible(size->nominal, per_inch.value)) return no_such_one();
   thread.size = size->name;
   thread.major = size->nominal;
   thread.threads_per_inch = per_inch.value;
@@ -237,6 +228,10 @@ base::Result<UnifiedThread> read_unified_thread(std::string_view text) {
     return no_such_thread(typed, standard.empty() ? "UN or UNS: no standard thread has this size" : standard);
   }
   thread.series = *series;
+  if (!has_its_class(thread)) {
+    return not_tabled("class " + std::string(name_of(*thread.thread_class)), typed,
+                      "1A and 1B for UNC and UNF of 1/4 in and larger; 2A, 3A, 2B and 3B for all");
+  }
   return thread;
 }
 

@@ -4,8 +4,7 @@
 
 #include <fmt/format.h>
 
-#include "core/handbook/metric_threads.hpp"
-#include "core/handbook/unified_threads.hpp"
+#include "core/handbook/thread_designation.hpp"
 #include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
 
@@ -101,9 +100,14 @@ std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimens
 std::string read_thread(const TableReader& in) {
   std::string thread = in.text("thread").value_or("");
   const auto node = in.node().find("thread");
-  if (!node || handbook::read_unified_thread(thread)) return thread;
-  if (const auto metric = handbook::read_metric_thread(thread); !metric)
-    in.problems().add(text::located(metric.error(), *node));
+  if (!node || handbook::read_unified_thread(thread) || handbook::read_metric_thread(thread)) return thread;
+  const auto other = handbook::read_thread(thread);
+  const base::Failure failure =
+      other ? base::fail(Code::kNotSupported, thread,
+                         "Unified and metric threads, such as 3/8-16 UNC and M8x1.25", "the thread of a form")
+                  .value()
+            : other.error();
+  in.problems().add(text::located(failure, *node));
   return thread;
 }
 

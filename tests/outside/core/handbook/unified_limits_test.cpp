@@ -23,7 +23,7 @@ double computed_in(const Row& row) {
   const UnifiedThread thread = thread_of(row);
   const UnifiedClass one = *thread.thread_class;
   const std::string& limit = row["limit"];
-  if (one == UnifiedClass::k2A || one == UnifiedClass::k3A) {
+  if (is_screw_class(one)) {
     const ExternalThreadLimits limits = screw_limits(thread, one);
     const DiameterRange& range = limit.starts_with("major") ? limits.major : limits.pitch;
     return (limit.ends_with("max") ? range.high : range.low).in(unit::inch);
@@ -82,6 +82,35 @@ TEST(UnifiedLimitsFile, IsWhole) {
   EXPECT_EQ(all.size(), kScrews.size() + kHoles.size() + kSite.size());
   EXPECT_EQ(differing, 22U);
 }
+
+// Classes 1A and 1B. The data package prints 0.2248 where the greatest pitch diameter of 1/4-20 UNC-2B should stand; it is
+// that of 1B. The other limits are from memory of the table of limits in Machinery's Handbook (ASME B1.1).
+struct ClassOne {
+  const char* thread;
+  const char* limit;
+  const char* printed;
+};
+class OutsideUnifiedClassOne : public testing::TestWithParam<ClassOne> {};
+TEST_P(OutsideUnifiedClassOne, IsTheRememberedOne) {
+  Row row{0, {{"thread", GetParam().thread}, {"limit", GetParam().limit}, {"printed", GetParam().printed}}};
+  const UnifiedThread thread = read_unified_thread(row["thread"]).value();
+  row.cells["thread"] = thread.size + "-" + quantity::fixed(thread.threads_per_inch, 0);
+  row.cells["series"] = name_of(thread.series);
+  row.cells["class"] = name_of(*thread.thread_class);
+  EXPECT_EQ(fixed(computed_in(row), 4), GetParam().printed) << GetParam().thread << " " << GetParam().limit;
+}
+INSTANTIATE_TEST_SUITE_P(
+    OutsideClassOne, OutsideUnifiedClassOne,
+    testing::Values(
+        ClassOne{"1/4-20 UNC-1B", "pitch_max", "0.2248"}, ClassOne{"1/4-20 UNC-1A", "major_max", "0.2489"},
+        ClassOne{"1/4-20 UNC-1A", "major_min", "0.2367"}, ClassOne{"1/4-20 UNC-1A", "pitch_max", "0.2164"},
+        ClassOne{"1/4-20 UNC-1A", "pitch_min", "0.2108"}, ClassOne{"1/4-28 UNF-1A", "major_min", "0.2392"},
+        ClassOne{"1/4-28 UNF-1A", "pitch_min", "0.2208"}, ClassOne{"1/4-28 UNF-1B", "pitch_max", "0.2333"},
+        ClassOne{"5/16-18 UNC-1A", "major_min", "0.2982"}, ClassOne{"5/16-18 UNC-1A", "pitch_min", "0.2691"},
+        ClassOne{"5/16-18 UNC-1B", "pitch_max", "0.2843"}, ClassOne{"3/8-16 UNC-1A", "major_min", "0.3595"},
+        ClassOne{"3/8-16 UNC-1A", "pitch_min", "0.3266"}, ClassOne{"3/8-16 UNC-1B", "pitch_max", "0.3429"},
+        ClassOne{"1/2-13 UNC-1A", "major_min", "0.4822"}, ClassOne{"1/2-13 UNC-1A", "pitch_min", "0.4411"},
+        ClassOne{"1/2-13 UNC-1B", "pitch_max", "0.4597"}));
 
 // Greatest pitch diameter of UNF holes, printed in millimetres by a tap maker: the inch limit turned into mm.
 testing::AssertionResult agrees_in_mm(const Row& row) {

@@ -57,8 +57,9 @@ TEST(MetricThread, LimitsOutsideTheGridAreNotTabled) {
   ASSERT_FALSE(fine);
   EXPECT_EQ(fine.error().code, base::Code::kNotTabled);
   EXPECT_THAT(base::report(fine.error()),
-              HasSubstr("tolerance 6g/6H of a metric thread is not tabled here for M8x0.6"));
-  EXPECT_FALSE(hole_limits_6h(read_metric_thread("M48x3").value()));      // over 45 mm
+              HasSubstr("the tolerance of grade 6 is not tabled here for M8x0.6"));
+  EXPECT_THAT(base::report(fine.error()), HasSubstr("accepted: pitches 0.75, 1, 1.25, 1.5 mm on M8"));
+  EXPECT_FALSE(hole_limits_6h(read_metric_thread("M0.9x0.2").value()));
   EXPECT_FALSE(screw_limits_6g(read_metric_thread("M2.5x0.5").value()));  // 2.8 mm and below
 }
 
@@ -68,6 +69,69 @@ TEST(MetricThread, WhatIsFromMemoryIsSaid) {
             Basis::kFromMemory);  // its allowance
   EXPECT_EQ(hole_limits_6h(read_metric_thread("M20").value())->source.basis,
             Basis::kFromMemory);  // its minor limit
+}
+
+MetricClass class_of(std::string_view text) {
+  return read_metric_class(text).value();
+}
+
+TEST(MetricClass, IsReadAndWritten) {
+  EXPECT_EQ(to_string(class_of("6g")), "6g");
+  EXPECT_EQ(to_string(class_of("6g6g")), "6g");
+  EXPECT_EQ(to_string(class_of("4g6g")), "4g6g");
+  EXPECT_TRUE(class_of("5h6h").is_screw());
+  EXPECT_FALSE(class_of("6G").is_screw());
+  for (const char* text : {"", "6", "6E", "2g", "6gg", "6g6", "5g6H", "6g 6g", "6z", "66"})
+    EXPECT_FALSE(read_metric_class(text)) << text;
+  EXPECT_FALSE(read_metric_thread("M8-6E")) << "holes have G and H alone";
+  EXPECT_FALSE(read_metric_thread("M8-5g6H"));
+}
+
+TEST(MetricClass, TheOneWrittenCountsForItsSide) {
+  const MetricThread screw = read_metric_thread("M8-4h").value();
+  EXPECT_EQ(screw_class(screw).thread_class, class_of("4h"));
+  EXPECT_EQ(hole_class(screw).thread_class, kClass6h);
+  EXPECT_EQ(hole_class(screw).assumed, "no class of a hole written: 6H, the usual one");
+  EXPECT_EQ(screw_class(screw).assumed, "");
+}
+
+TEST(MetricClass, ZonesOfTheirOwnForPitchAndCrest) {
+  const MetricThread thread = read_metric_thread("M10x1.5").value();
+  const auto mixed = screw_limits(thread, class_of("4g6g")).value();
+  const auto plain = screw_limits(thread, kClass6g).value();
+  EXPECT_EQ(mixed.major, plain.major);
+  EXPECT_EQ(mixed.pitch.high, plain.pitch.high);
+  EXPECT_GT(mixed.pitch.low, plain.pitch.low);
+  const auto basic = screw_limits(thread, class_of("6h")).value();
+  EXPECT_EQ(basic.major.high, thread.major);
+  EXPECT_EQ(basic.allowance, quantity::Length());
+}
+
+TEST(MetricClass, AHoleOfPositionGIsAboveTheBasicProfile) {
+  const MetricThread thread = read_metric_thread("M10x1.5").value();
+  const auto above = hole_limits(thread, class_of("6G")).value();
+  const auto on = hole_limits(thread, kClass6h).value();
+  EXPECT_NEAR((above.pitch.low - on.pitch.low).base(), 0.032, 1e-9);
+  EXPECT_NEAR((above.minor.high - on.minor.high).base(), 0.032, 1e-9);
+  EXPECT_NEAR((above.major_min - on.major_min).base(), 0.032, 1e-9);
+}
+
+TEST(MetricClass, WhatTheStandardLacksNamesWhatItHas) {
+  const auto says = [](std::string_view thread, std::string_view thread_class) {
+    const auto limits = screw_limits(read_metric_thread(thread).value(), class_of(thread_class));
+    return limits ? std::string("has limits") : base::report(limits.error());
+  };
+  EXPECT_THAT(says("M3x0.5", "9g"), HasSubstr("grades 3, 4, 5, 6, 7"));
+  EXPECT_THAT(says("M2x0.4", "6e"), HasSubstr("positions f, g and h at this pitch"));
+  EXPECT_THAT(says("M1.2x0.25", "6f"), HasSubstr("positions g and h at this pitch"));
+  EXPECT_EQ(says("M64x6", "8e"), "has limits");
+}
+
+TEST(MetricEngagement, IsAboutTheDiameter) {
+  const auto normal = normal_engagement(read_metric_thread("M10x1.5").value()).value();
+  EXPECT_NEAR(normal.over.base(), 4.74, 0.01);    // the standard prints 5
+  EXPECT_NEAR(normal.up_to.base(), 14.18, 0.01);  // the standard prints 15
+  EXPECT_FALSE(normal_engagement(read_metric_thread("M0.8x0.2").value()));
 }
 
 TEST(MetricThread, LimitsHoldForM27LikeForM24) {  // the same cells of the grid, 22.4 to 45 mm

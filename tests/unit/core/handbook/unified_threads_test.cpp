@@ -119,6 +119,44 @@ TEST(UnifiedThread, TheClassFollowsTheSide) {
   EXPECT_EQ(screw_class(tapped).thread_class, UnifiedClass::k3A);
 }
 
+TEST(UnifiedThread, ClassOneIsForCoarseAndFineThreadsOfAQuarterInchAndMore) {
+  EXPECT_EQ(read_as("1/4-20 UNC-1A"), "1/4-20 UNC-1A");
+  EXPECT_EQ(read_as("1-12 UNF-1B"), "1-12 UNF-1B");
+  for (const char* text : {"#10-24 UNC-1A", "1/4-32 UNEF-1B", "1/2-16 UN-1A", "19/64-36 UNS-1B"}) {
+    const auto thread = read_unified_thread(text);
+    ASSERT_FALSE(thread) << text;
+    EXPECT_EQ(thread.error().code, base::Code::kNotTabled);
+    EXPECT_THAT(base::report(thread.error()), HasSubstr("2A, 3A, 2B and 3B for all"));
+  }
+  const UnifiedThread loose = read_unified_thread("1/4-20 UNC-1B").value();
+  EXPECT_EQ(screw_class(loose).thread_class, UnifiedClass::k1A);
+  EXPECT_EQ(screw_limits(loose, UnifiedClass::k1A).allowance,
+            screw_limits(loose, UnifiedClass::k2A).allowance);
+}
+
+TEST(UnifiedThread, ALongerEngagementWidensThePitchTolerance) {
+  const UnifiedThread thread = read_unified_thread("1/2-13 UNC").value();
+  const EngagementRange range = usual_engagement(thread);
+  EXPECT_DOUBLE_EQ(range.usual.in(unit::inch), 0.5);
+  EXPECT_DOUBLE_EQ(range.most.in(unit::inch), 0.75);
+  const auto width = [&](double inches) {
+    const auto limits =
+        screw_limits(thread, UnifiedClass::k2A, quantity::Length::of(inches, unit::inch)).value();
+    return (limits.pitch.high - limits.pitch.low).in(unit::inch);
+  };
+  EXPECT_NEAR(width(0.5), 0.0050, 1e-9);  // as tabled
+  EXPECT_NEAR(width(1.0), 0.0054, 1e-9);  // 0.0015 (sqrt(1) - sqrt(0.5)) = 0.00044 more
+  EXPECT_NEAR(width(0.125), 0.0044, 1e-9);
+  EXPECT_DOUBLE_EQ(usual_engagement(read_unified_thread("1/2-28 UNEF").value()).usual.in(unit::inch),
+                   9.0 / 28);
+  EXPECT_DOUBLE_EQ(usual_engagement(read_unified_thread("2-8 UN").value()).usual.in(unit::inch), 2.0);
+  for (const double bad : {0.0, -1.0}) {
+    const auto limits = hole_limits(thread, UnifiedClass::k2B, quantity::Length::of(bad, unit::inch));
+    ASSERT_FALSE(limits);
+    EXPECT_EQ(limits.error().code, base::Code::kSizeNotPositive);
+  }
+}
+
 TEST(UnifiedThread, BasicSizes) {
   const BasicThread basic = basic_sizes(read_unified_thread("1/4-20").value());
   EXPECT_NEAR(basic.pitch.in(unit::inch), 0.2175, 0.00005);  // B1.1: 0.2175
