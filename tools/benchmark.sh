@@ -10,3 +10,4 @@ build/release/benchmarks/cold_check_benchmark build/release/bin/sparewright exam
   build/release/benchmarks/bare_kernel "$@"
 build/release/benchmarks/solid_edit_benchmark "$@"
 build/release/benchmarks/least_wall_benchmark "$@"
+build/release/benchmarks/gear_trains_benchmark "$@"

@@ -65,23 +65,18 @@ TrainFinder::TrainFinder(std::vector<int> ascending, std::size_t most_gears) : t
 }
 
 TrainFinder::Sides TrainFinder::sides_of(std::size_t gears) const {
-  Sides sides;
   const std::size_t n = teeth_.size();
-  // A set may take a gear only where the equal ones before it (for drivers; after it for drivens) are taken.
-  const auto blocked = [&](std::uint64_t mask, std::size_t at, bool drivers) {
-    if (drivers) return at > 0 && teeth_[at - 1] == teeth_[at] && (mask >> (at - 1) & 1U) == 0;
-    return at + 1 < n && teeth_[at + 1] == teeth_[at] && (mask >> (at + 1) & 1U) == 0;
-  };
+  std::uint64_t like_the_one_before = 0;
+  for (std::size_t i = 1; i < n; ++i) {
+    if (teeth_[i] == teeth_[i - 1]) like_the_one_before |= std::uint64_t{1} << i;
+  }
+  Sides sides;
   const auto add = [&](Side side) {
-    bool as_drivers = true;
-    bool as_drivens = true;
-    for (std::size_t i = 0; i < n; ++i) {
-      if ((side.mask >> i & 1U) == 0) continue;
-      as_drivers = as_drivers && !blocked(side.mask, i, true);
-      as_drivens = as_drivens && !blocked(side.mask, i, false);
-    }
-    if (as_drivers) sides.drivers.push_back(side);
-    if (as_drivens) sides.drivens.push_back(side);
+    const std::uint64_t left_out = ~side.mask;
+    const bool takes_the_first = ((side.mask & like_the_one_before) >> 1 & left_out) == 0;
+    const bool takes_the_last = (side.mask << 1 & like_the_one_before & left_out) == 0;
+    if (takes_the_first) sides.drivers.push_back(side);
+    if (takes_the_last) sides.drivens.push_back(side);
   };
   const auto grow = [&](const auto& self, Side side, std::size_t from, std::size_t left) -> void {
     if (left == 0) return add(side);
@@ -93,10 +88,14 @@ TrainFinder::Sides TrainFinder::sides_of(std::size_t gears) const {
   };
   grow(grow, Side{1, 0}, 0, gears);
   const auto before = [](const Side& a, const Side& b) {
-    return std::tie(a.product, a.mask) < std::tie(b.product, b.mask);
+    return a.product != b.product ? a.product < b.product : a.mask < b.mask;
   };
   std::sort(sides.drivers.begin(), sides.drivers.end(), before);
-  std::sort(sides.drivens.begin(), sides.drivens.end(), before);
+  if (like_the_one_before == 0) {
+    sides.drivens = sides.drivers;
+  } else {
+    std::sort(sides.drivens.begin(), sides.drivens.end(), before);
+  }
   return sides;
 }
 
