@@ -14,3 +14,4 @@ build/release/benchmarks/hidden_lines_benchmark "$@"
 for job in examples/bracket.job.toml tests/jobs/shift_lever.job.toml; do
   build/release/benchmarks/packet_benchmark "$job" "$@"
 done
+build/release/benchmarks/gear_trains_benchmark "$@"
