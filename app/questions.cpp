@@ -6,7 +6,6 @@
 
 #include "app/printing.hpp"
 #include "core/answers/subjects.hpp"
-#include "core/base/nearest.hpp"
 #include "core/job/job.hpp"
 #include "sheets/card.hpp"
 
@@ -21,19 +20,7 @@ tl::unexpected<Troubles> failed(const base::Failure& failure) {
   return tl::unexpected<Troubles>(Troubles{trouble_of(failure)});
 }
 
-base::Result<const answers::Subject*> find_subject(const BenchQuestion& question) {
-  std::vector<std::string> known;
-  for (const answers::Subject& subject : subjects_of(question.book)) {
-    if (subject.name == question.subject) return &subject;
-    known.emplace_back(subject.name);
-  }
-  return base::fail(base::Code::kNameUnknown, question.subject, base::known_words(question.subject, known),
-                    "question");
-}
-
 Outcome<answers::Answer> answered(const BenchQuestion& asked) {
-  const auto subject = find_subject(asked);
-  if (!subject) return failed(subject.error());
   answers::Question question{asked.words, asked.entries, nullptr, quantity::UnitSystem::kInch};
   std::optional<job::ShopText> shop;
   if (asked.shop) {
@@ -45,7 +32,7 @@ Outcome<answers::Answer> answered(const BenchQuestion& asked) {
     question.shop = &shop->shop;
     question.system = shop->shop.units;
   }
-  auto answer = (*subject)->answer(question);
+  auto answer = answers::ask(subjects_of(asked.book), asked.subject, question);
   if (!answer) return failed(answer.error());
   return std::move(*answer);
 }

@@ -3,7 +3,7 @@
 
 #include <fmt/format.h>
 
-#include "core/answers/subjects.hpp"
+#include "core/answers/sizes.hpp"
 #include "core/handbook/drilled_holes.hpp"
 #include "core/handbook/drills.hpp"
 #include "core/handbook/thread_formulas.hpp"

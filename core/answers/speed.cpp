@@ -5,7 +5,7 @@
 
 #include <fmt/format.h>
 
-#include "core/answers/subjects.hpp"
+#include "core/answers/groups.hpp"
 #include "core/handbook/cutting_speeds.hpp"
 #include "core/handbook/feeds.hpp"
 #include "core/handbook/lookup.hpp"
@@ -156,8 +156,7 @@ base::Result<Table> spindle_table(const Question& question, const handbook::Cutt
   return writer.take();
 }
 
-}  // namespace
-
+// Words: material, operation and tool in any order (1018 turning hss). Entries: diameter, on.
 base::Result<Answer> speed(const Question& question) {
   const auto asked = asked_of(question.words);
   if (!asked) return tl::unexpected(asked.error());
@@ -180,6 +179,18 @@ base::Result<Answer> speed(const Question& question) {
   answer.tables.push_back(speed_table(*speed, system));
   if (auto feed = feed_table(*asked, *diameter, system)) answer.tables.push_back(std::move(*feed));
   return answer;
+}
+
+}  // namespace
+
+std::vector<Subject> cutting_subjects() {
+  return {{"speed",
+           "cutting speed as every source prints it, spindle speed and feed",
+           "material, operation and tool: 1018 turning hss",
+           "\"1018 turning hss\" --diameter \"1.5 in\"",
+           {{"diameter", "SIZE", "of the work in a lathe, of the cutter elsewhere: gives the spindle speed"},
+            {"on", "MACHINE", "a machine of the shop text: the speed it has"}},
+           speed}};
 }
 
 }  // namespace sparewright::answers

@@ -1,31 +1,41 @@
 #include "core/answers/subjects.hpp"
 
-#include <array>
+#include <iterator>
+
+#include "core/answers/groups.hpp"
+#include "core/base/nearest.hpp"
 
 namespace sparewright::answers {
+namespace {
+
+std::vector<Subject> joined(std::vector<std::vector<Subject>> groups) {
+  std::vector<Subject> all;
+  for (std::vector<Subject>& group : groups)
+    std::move(group.begin(), group.end(), std::back_inserter(all));
+  return all;
+}
+
+}  // namespace
 
 std::span<const Subject> handbook_subjects() {
-  static const std::array all{
-      Subject{"drill",
-              "the size of a drill, what it really cuts, its neighbours, the taps it suits",
-              "a drill: #7, letter F, 27/64, 6.8 mm",
-              "\"#7\"",
-              {},
-              drill},
-      Subject{
-          "speed",
-          "cutting speed as every source prints it, spindle speed and feed",
-          "material, operation and tool: 1018 turning hss",
-          "\"1018 turning hss\" --diameter \"1.5 in\"",
-          {{"diameter", "SIZE", "of the work in a lathe, of the cutter elsewhere: gives the spindle speed"},
-           {"on", "MACHINE", "a machine of the shop text: the speed it has"}},
-          speed},
-  };
+  static const std::vector<Subject> all =
+      joined({thread_subjects(), size_subjects(), fastener_subjects(), machine_subjects(),
+              dividing_subjects(), cutting_subjects()});
   return all;
 }
 
 std::span<const Subject> quick_subjects() {
-  return {};
+  static const std::vector<Subject> all = joined({quick_place_subjects(), quick_part_subjects()});
+  return all;
+}
+
+base::Result<Answer> ask(std::span<const Subject> subjects, std::string_view name, const Question& question) {
+  std::vector<std::string> known;
+  for (const Subject& subject : subjects) {
+    if (subject.name == name) return subject.answer(question);
+    known.emplace_back(subject.name);
+  }
+  return base::fail(base::Code::kNameUnknown, name, base::known_words(name, known), "question");
 }
 
 }  // namespace sparewright::answers

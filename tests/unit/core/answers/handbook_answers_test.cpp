@@ -11,8 +11,12 @@ namespace {
 using tests::asked;
 using tests::row;
 
+base::Result<Answer> handbook(std::string_view subject, const Question& question) {
+  return ask(handbook_subjects(), subject, question);
+}
+
 TEST(HandbookDrill, HasItsSizeNeighboursAndTaps) {
-  const auto answer = drill(asked("#7"));
+  const auto answer = handbook("drill", asked("#7"));
   ASSERT_TRUE(answer);
   EXPECT_EQ(answer->says, "0.2010 in (5.105 mm)");
   EXPECT_EQ(row(*answer, "13/64").value, "0.2031 in (5.159 mm)");
@@ -21,14 +25,14 @@ TEST(HandbookDrill, HasItsSizeNeighboursAndTaps) {
 }
 
 TEST(HandbookDrill, NamesTheNearestWhereThereIsNoSuchDrill) {
-  const auto answer = drill(asked("#81"));
+  const auto answer = handbook("drill", asked("#81"));
   ASSERT_FALSE(answer);
   EXPECT_NE(base::report(answer.error()).find("#80"), std::string::npos);
 }
 
 TEST(HandbookSpeed, ReadsMaterialOperationAndToolInAnyOrder) {
   for (const char* words : {"1018 turning hss", "hss turning 1018", "turning 1018 hss"}) {
-    const auto answer = speed(asked(words));
+    const auto answer = handbook("speed", asked(words));
     ASSERT_TRUE(answer) << words;
     EXPECT_NE(answer->asked.find("rough turning, high-speed steel"), std::string::npos) << answer->asked;
     EXPECT_GT(row(*answer, "in print, all sources").numbers.at(1),
@@ -40,16 +44,16 @@ TEST(HandbookSpeed, ReadsMaterialOperationAndToolInAnyOrder) {
 TEST(HandbookSpeed, GivesTheSpindleSpeedOnADiameter) {
   Question question = asked("1018 drilling hss");
   question.entries["diameter"] = "1 in";
-  const auto answer = speed(question);
+  const auto answer = handbook("speed", question);
   ASSERT_TRUE(answer);
   const double start = row(*answer, "start at", "cutting speed").numbers.at(0);
   EXPECT_NEAR(row(*answer, "start at", "spindle").numbers.at(0), start * 12.0 / 3.14159265, 1.0);
 }
 
 TEST(HandbookSpeed, SaysWhatItNeeds) {
-  EXPECT_FALSE(speed(asked("1018 hss")));
-  EXPECT_FALSE(speed(asked("turning hss")));
-  EXPECT_FALSE(speed(asked("unobtainium turning hss")));
+  EXPECT_FALSE(handbook("speed", asked("1018 hss")));
+  EXPECT_FALSE(handbook("speed", asked("turning hss")));
+  EXPECT_FALSE(handbook("speed", asked("unobtainium turning hss")));
 }
 
 }  // namespace

@@ -1,0 +1,22 @@
+// The subjects of the lists in subjects.hpp, a file for each group. Used inside this room only.
+#pragma once
+
+#include <vector>
+
+#include "core/answers/question.hpp"
+
+namespace sparewright::answers {
+
+// --- handbook
+[[nodiscard]] std::vector<Subject> thread_subjects();    // thread, tap, identify
+[[nodiscard]] std::vector<Subject> size_subjects();      // fit, drill, convert, size
+[[nodiscard]] std::vector<Subject> fastener_subjects();  // screw, key, ring, o-ring, pin
+[[nodiscard]] std::vector<Subject> machine_subjects();   // bearing, taper, wires
+[[nodiscard]] std::vector<Subject> dividing_subjects();  // index, gears, stack, gear
+[[nodiscard]] std::vector<Subject> cutting_subjects();   // speed, material, force
+
+// --- quick
+[[nodiscard]] std::vector<Subject> quick_place_subjects();  // holes, packing, tailstock, jaw
+[[nodiscard]] std::vector<Subject> quick_part_subjects();   // bush, tap, keyseat, pitch, divide
+
+}  // namespace sparewright::answers
