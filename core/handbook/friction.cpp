@@ -79,7 +79,7 @@ std::span<const ClampingForce> clamping_forces() {
 }
 
 base::Result<FrictionHold> friction_hold(Force press_low, Force press_high, int faces,
-                                         const FrictionRange& friction, Force needed) {
+                                         const FrictionRange& friction, Force needed, double margin) {
   const auto too_small = [](std::string_view found, std::string_view subject) {
     return base::fail(base::Code::kSizeNotPositive, found, {}, subject);
   };
@@ -88,8 +88,12 @@ base::Result<FrictionHold> friction_hold(Force press_low, Force press_high, int 
     return too_small(fmt::format("{:g} N", press_low.in(unit::newton)), "the clamping force");
   if (needed <= Force{})
     return too_small(fmt::format("{:g} N", needed.in(unit::newton)), "the force to hold");
+  if (!(margin >= 1.0))
+    return base::fail(base::Code::kOutsideDomain, fmt::format("{:g}", margin), "1 or more",
+                      "a margin of grip");
   FrictionHold out{press_low * (friction.low * faces), press_high * (friction.high * faces),
                    FrictionAnswer::kNotShown};
+  if (out.low < needed * margin) out.answer = FrictionAnswer::kMaySlip;
   if (out.high < needed) out.answer = FrictionAnswer::kSlips;
   return out;
 }

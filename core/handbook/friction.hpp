@@ -48,8 +48,16 @@ struct ClampingForce {
 };
 [[nodiscard]] std::span<const ClampingForce> clamping_forces();
 
-// kSlips: even the highest friction does not hold. kNotShown: it may hold; a calculation does not show it.
-enum class FrictionAnswer { kSlips, kNotShown };
+// There is no answer that work holds.
+enum class FrictionAnswer {
+  kSlips,     // even the highest friction and force do not hold what is needed
+  kMaySlip,   // the lowest do not hold it with the margin: take another hold, or prove it by a test cut
+  kNotShown,  // the calculation has nothing against it, which shows nothing
+};
+
+// The least margin a chuck's norm asks for, with everything known and the work against a stop; overhung work
+// asks for 4 (chuck_margins in chuck_grip.hpp).
+inline constexpr double kLeastGripMargin = 2.0;
 
 struct FrictionHold {
   quantity::Force low;   // held at the lowest coefficient and force
@@ -58,10 +66,12 @@ struct FrictionHold {
 };
 
 // press_low and press_high: the force on each face; faces: how many rub (2 in a vise). Fails with
-// kSizeNotPositive for forces or faces that are not more than zero.
+// kSizeNotPositive for forces or faces that are not more than zero, and with kOutsideDomain for a margin
+// under 1.
 [[nodiscard]] base::Result<FrictionHold> friction_hold(quantity::Force press_low, quantity::Force press_high,
                                                        int faces, const FrictionRange& friction,
-                                                       quantity::Force needed);
+                                                       quantity::Force needed,
+                                                       double margin = kLeastGripMargin);
 
 // Torque that a split hub or strap clamp holds on a shaft by the tension of its screws. Books do not agree how
 // pressure spreads: a rigid hub as mu F D, by some mu F D/2, a flexible strap as (pi/2) mu F D (textbook

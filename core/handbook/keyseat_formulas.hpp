@@ -1,8 +1,7 @@
 // Keyseats as formulas, generic in their scalar. All lengths in one unit.
 //
 // Notation: D diameter of shaft and bore, W width and H height of the key, Y height of the arc over the
-// keyseat:
-// from the crest of the shaft to the level of the keyseat's edges.
+// keyseat, from the crest of the shaft to the level of the keyseat's edges.
 #pragma once
 
 #include <cmath>

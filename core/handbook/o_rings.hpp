@@ -4,6 +4,7 @@
 #include <optional>
 #include <span>
 #include <string_view>
+#include <vector>
 
 #include "core/base/result.hpp"
 #include "core/handbook/source.hpp"
@@ -31,6 +32,16 @@ struct ORingSection {
 // is made. Fails with kNotTabled.
 [[nodiscard]] base::Result<ORingSection> o_ring_section(int dash);
 
+// A ring by its dash number, its inside diameter to 0.0005 in (from memory of AS568 as a rule: a nominal size
+// less a constant). Known: 006 to 050, 108 to 150, 201 to 247, 309 to 349. Fails with kNotTabled.
+struct ORing {
+  int dash = 0;
+  quantity::Diameter inside;
+  ORingSection section;
+  Source source;  // of the inside diameter
+};
+[[nodiscard]] base::Result<ORing> o_ring(int dash);
+
 enum class SealDuty { kReciprocating, kStaticRadial, kStaticFace };
 [[nodiscard]] std::string_view name_of(SealDuty duty);  // "reciprocating"
 
@@ -56,5 +67,24 @@ struct ORingFit {
 
 // section to 0.001 in: 0.070, 0.103, 0.139, 0.210, 0.275 in. Fails with kNotTabled, naming them.
 [[nodiscard]] base::Result<ORingFit> o_ring_gland(SealDuty duty, quantity::Length section);
+
+// A groove in a piston that seals in a bore, or in a housing that seals on a rod.
+enum class SealPlace { kPiston, kRod };
+
+// A ring on its groove. Stretch of the inside diameter: on the bottom of a piston's groove, or on the rod.
+struct FittedORing {
+  ORing ring;
+  quantity::Diameter groove;  // bottom of the groove, at the mean depth of the gland
+  double stretch = 0.0;       // per cent
+};
+
+// Stretch of a ring in its place: not loose, and not over 5 per cent, which thins the section (from memory of
+// seal design guides).
+inline constexpr double kMostStretch = 5.0;
+
+// Every ring of a section that suits a bore (of a piston seal) or a rod, least stretched first. Fails as
+// o_ring_gland does, or with kNotTabled where no known ring suits.
+[[nodiscard]] base::Result<std::vector<FittedORing>> o_rings_for(SealPlace place, quantity::Diameter diameter,
+                                                                 SealDuty duty, quantity::Length section);
 
 }  // namespace sparewright::handbook

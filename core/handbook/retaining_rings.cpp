@@ -42,13 +42,12 @@ std::string neighbours(RingKind kind, Diameter nominal) {
   std::string below;
   for (const RetainingRing& ring : kRetainingRings) {
     if (ring.kind != kind) continue;
-    if (ring.nominal > nominal) {
-      const std::string above = shown(kind, ring.nominal);
-      return below.empty() ? above + " and larger" : below + ", " + above;
-    }
-    below = shown(kind, ring.nominal);
+    const std::string size = shown(kind, ring.nominal);
+    if (ring.nominal > nominal)
+      return below.empty() ? fmt::format("{} and larger", size) : fmt::format("{}, {}", below, size);
+    below = size;
   }
-  return "up to " + below;
+  return fmt::format("up to {}", below);
 }
 
 base::Result<std::optional<GrooveDeviations>> deviations_of(const RetainingRing& ring) {

@@ -20,11 +20,10 @@ struct ScrewThread {
   std::string name;  // "5/16-18 UNC", "M8x1.25"
   quantity::Diameter major;
   quantity::Length pitch;
-  quantity::Area
-      stress_area;  // for a screw up to 100 ksi: the larger, so the load that breaks it is not missed
+  quantity::Area stress_area;  // that of the load tables of every grade
   Source area_source;
-  // Inch screws over 100 ksi by FED-STD-H28/2, from the least pitch diameter: about 5 per cent less. Grades
-  // and their load tables (SAE J429) use the other for every strength.
+  // Inch screws over 100 ksi by FED-STD-H28/2, from the least pitch diameter: about 5 per cent less than the
+  // load tables of SAE J429 take (from memory). The larger one decides engagement, the smaller one strength.
   std::optional<quantity::Area> strong_stress_area;
   std::vector<std::string> assumed;  // what was not written, a sentence each
 

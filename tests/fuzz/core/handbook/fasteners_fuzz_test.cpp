@@ -18,7 +18,7 @@ namespace sparewright::handbook {
 namespace {
 
 constexpr unsigned kSeed = 20251129;
-constexpr int kTrials = 4000;
+constexpr int kTrials = 1500;
 
 constexpr std::array kCorpus{"5/16-18 socket head",
                              "#10 SHCS",
@@ -75,8 +75,8 @@ TEST(FastenersFuzz, NothingCrashes) {
     EXPECT_TRUE(is_told(screw_grade(text, half))) << text;
     EXPECT_TRUE(is_told(least_engagement(text, "grade 8", "brass C360"))) << text;
   }
-  EXPECT_GT(cards, 600) << "too few texts were screws";
-  EXPECT_GT(shafts, 200) << "too few texts were shafts";
+  EXPECT_GT(cards, 200) << "too few texts were screws";
+  EXPECT_GT(shafts, 75) << "too few texts were shafts";
 }
 
 }  // namespace

@@ -105,5 +105,57 @@ TEST(ORings, GlandsSqueezeAndLeaveRoom) {
   EXPECT_THAT(base::report(none.error()), HasSubstr("0.070 in, 0.103 in"));
 }
 
+// Sizes remembered one by one, beside the rule they are made by.
+TEST(ORings, InsideDiametersByDashNumber) {
+  struct Remembered {
+    int dash;
+    double inside_in;
+  };
+  for (const Remembered& one : {Remembered{6, 0.114},
+                                {8, 0.176},
+                                {10, 0.239},
+                                {12, 0.364},
+                                {28, 1.364},
+                                {41, 2.989},
+                                {50, 5.239},
+                                {110, 0.362},
+                                {116, 0.737},
+                                {149, 2.799},
+                                {201, 0.171},
+                                {214, 0.984},
+                                {222, 1.484},
+                                {223, 1.609},
+                                {247, 4.609},
+                                {309, 0.412},
+                                {324, 1.350},
+                                {325, 1.475},
+                                {349, 4.475}}) {
+    EXPECT_NEAR(o_ring(one.dash)->inside.in(unit::inch), one.inside_in, 0.00051) << one.dash;
+  }
+  EXPECT_EQ(o_ring(214)->source.basis, Basis::kFromMemory);
+  EXPECT_EQ(o_ring(151).error().code, base::Code::kNotTabled);
+  EXPECT_THAT(base::report(o_ring(-1).error()), HasSubstr("006 to 009"));
+}
+
+TEST(ORings, ForABoreOrARod) {
+  const auto piston = o_rings_for(SealPlace::kPiston, Diameter::of(1.25, unit::inch),
+                                  SealDuty::kReciprocating, Length::of(0.139, unit::inch));
+  ASSERT_TRUE(piston);
+  // The groove is 1.25 - 2 x 0.121 = 1.008 in: 214 (0.984) is stretched 2.4 per cent.
+  EXPECT_EQ(piston->front().ring.dash, 214);
+  EXPECT_NEAR(piston->front().groove.in(unit::inch), 1.008, 1e-9);
+  EXPECT_NEAR(piston->front().stretch, 2.44, 0.01);
+  const auto rod = o_rings_for(SealPlace::kRod, Diameter::of(0.5, unit::inch), SealDuty::kStaticRadial,
+                               Length::of(0.070, unit::inch));
+  ASSERT_TRUE(rod);
+  EXPECT_EQ(rod->front().ring.dash, 14);
+  EXPECT_NEAR(rod->front().groove.in(unit::inch), 0.605, 1e-9);
+  EXPECT_EQ(o_rings_for(SealPlace::kRod, Diameter::of(50, unit::inch), SealDuty::kStaticRadial,
+                        Length::of(0.070, unit::inch))
+                .error()
+                .code,
+            base::Code::kNotTabled);
+}
+
 }  // namespace
 }  // namespace sparewright::handbook

@@ -159,6 +159,11 @@ TEST(Friction, MaySayThatWorkSlipsAndNoMore) {
   EXPECT_EQ(slips->answer, FrictionAnswer::kSlips);
   EXPECT_NEAR(slips->high.in(unit::kilonewton), 2.4, 1e-9);
   EXPECT_NEAR(slips->low.in(unit::kilonewton), 1.6, 1e-9);
+  EXPECT_EQ(friction_hold(press, press, 2, oily, Force::of(1.0, unit::kilonewton))->answer,
+            FrictionAnswer::kMaySlip);  // 1.6 kN at the least, and a margin of 2 asks for 2
+  EXPECT_EQ(friction_hold(press, press, 2, oily, Force::of(1.0, unit::kilonewton), 1.5)->answer,
+            FrictionAnswer::kNotShown);
+  EXPECT_EQ(friction_hold(press, press, 2, oily, press, 0.5).error().code, base::Code::kOutsideDomain);
   EXPECT_EQ(friction_hold(press, press, 2, oily, Force::of(0.001, unit::kilonewton))->answer,
             FrictionAnswer::kNotShown);
   EXPECT_EQ(friction_hold(press, press, 0, oily, press).error().code, base::Code::kSizeNotPositive);
