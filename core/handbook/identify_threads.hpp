@@ -11,8 +11,8 @@
 
 namespace sparewright::handbook {
 
-// What was measured on the screw, and how far off it may be. The defaults are a calliper's: 0.05 mm on the diameter, the
-// pitch over ten threads to 0.1 mm, the flanks by a gauge to 2 degrees (common practice).
+// What was measured on the screw, and how far off it may be. The defaults are a calliper's: 0.05 mm on the
+// diameter, the pitch over ten threads to 0.1 mm, the flanks by a gauge to 2 degrees (common practice).
 struct MeasuredThread {
   quantity::Diameter major;
   quantity::Length pitch;
@@ -22,8 +22,8 @@ struct MeasuredThread {
   quantity::Angle angle_good_to = quantity::Angle::of(2.0, quantity::unit::degree);
 };
 
-// What tells two threads apart. A diameter or ten pitches that differ by less than 0.15 mm a calliper does not tell from
-// wear; a flank gauge tells any two forms apart.
+// What tells two threads apart. A diameter or ten pitches that differ by less than 0.15 mm a calliper does
+// not tell from wear; a flank gauge tells any two forms apart.
 struct ToldApart {
   bool by_major = false;
   bool by_pitch = false;  // over ten threads
@@ -50,11 +50,12 @@ struct ThreadCandidate {
   ToldApart from_first;  // what tells it from the first candidate
 };
 
-// The standard threads nearest to what was measured, best first, at most `most` of them: Unified (coarse, fine, extra
-// fine), metric (ISO 261), BSW, BSF and BSC, 0 to 16 BA, NPT, G, R, Acme and trapezoidal. The misfit is the root of the sum of
-// squares of three: how far the major diameter lies outside the limits a good screw has, the pitch off its own, the flanks off
-// theirs, each over what it is good to; equal ones stand by the nearer nominal diameter. Where no limits are tabled (British
-// threads) a screw may be 0.15 P under (common practice). Fails with kSizeNotPositive.
+// The standard threads nearest to what was measured, best first, at most `most` of them: Unified (coarse,
+// fine, extra fine), metric (ISO 261), BSW, BSF and BSC, 0 to 16 BA, NPT, G, R, Acme and trapezoidal. The
+// misfit is the root of the sum of squares of three: how far the major diameter lies outside the limits a
+// good screw has, the pitch off its own, the flanks off theirs, each over what it is good to; equal ones
+// stand by the nearer nominal diameter. Where no limits are tabled (British threads) a screw may be 0.15 P
+// under (common practice). Fails with kSizeNotPositive.
 [[nodiscard]] base::Result<std::vector<ThreadCandidate>> identify_thread(const MeasuredThread& measured,
                                                                          std::size_t most = 8);
 

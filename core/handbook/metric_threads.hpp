@@ -45,8 +45,8 @@ struct MetricZone {
   friend bool operator==(const MetricZone&, const MetricZone&) = default;
 };
 
-// The class of a thread: 6g is 6g6g; 4g6g has its pitch diameter to 4g and its crests (the major diameter of a
-// screw, the minor of a hole) to 6g.
+// The class of a thread: 6g is 6g6g; 4g6g has its pitch diameter to 4g and its crests (the major diameter of
+// a screw, the minor of a hole) to 6g.
 struct MetricClass {
   MetricZone pitch;
   MetricZone crest;
@@ -55,8 +55,8 @@ struct MetricClass {
   friend bool operator==(const MetricClass&, const MetricClass&) = default;
 };
 
-// Reads 6g, 6H, 5g6g. Fails with kNameUnknown where a letter is none of e f g h G H, a grade not 3 to 9, or the
-// two zones are of a screw and of a hole.
+// Reads 6g, 6H, 5g6g. Fails with kNameUnknown where a letter is none of e f g h G H, a grade not 3 to 9, or
+// the two zones are of a screw and of a hole.
 [[nodiscard]] base::Result<MetricClass> read_metric_class(std::string_view text);
 [[nodiscard]] std::string to_string(const MetricClass& thread_class);  // "6g", "4g6g"
 
@@ -74,11 +74,11 @@ struct ChosenMetricClass {
 
 [[nodiscard]] BasicThread basic_sizes(const MetricThread& thread);
 
-// Limits of size to 0.001 mm by the grid of ISO 965-1 / ASME B1.13M, never by its formulas: grade 6 as printed where
-// a page showed it, all else from memory (the source of the limits says which). Pitches 0.2 to 8 mm, diameters over
-// 0.99 up to 300 mm, as far as the standard joins them. The class written in the thread is not looked at. Fails with
-// kNotTabled where the grid has no such pitch, diameter, grade or position, naming what it has. thread_class must be of
-// the side asked for.
+// Limits of size to 0.001 mm by the grid of ISO 965-1 / ASME B1.13M, never by its formulas: grade 6 as
+// printed where a page showed it, all else from memory (the source of the limits says which). Pitches 0.2 to
+// 8 mm, diameters over 0.99 up to 300 mm, as far as the standard joins them. The class written in the thread
+// is not looked at. Fails with kNotTabled where the grid has no such pitch, diameter, grade or position,
+// naming what it has. thread_class must be of the side asked for.
 [[nodiscard]] base::Result<ExternalThreadLimits> screw_limits(const MetricThread& thread,
                                                               const MetricClass& thread_class);
 [[nodiscard]] base::Result<InternalThreadLimits> hole_limits(const MetricThread& thread,
@@ -88,10 +88,10 @@ struct ChosenMetricClass {
 [[nodiscard]] base::Result<ExternalThreadLimits> screw_limits_6g(const MetricThread& thread);
 [[nodiscard]] base::Result<InternalThreadLimits> hole_limits_6h(const MetricThread& thread);
 
-// The normal length of engagement, which the classes 6g and 6H are for: over 2.24 P d^0.2 up to 6.7 P d^0.2, d the
-// lower end of the standard's range of diameters. Shorter wants a grade finer (5g6g, 5H), longer one coarser
-// (7g6g, 7H). Source: ISO 965-1 (from memory; the standard prints the numbers rounded). Fails with kNotTabled outside
-// the ranges of diameters, 0.99 to 300 mm.
+// The normal length of engagement, which the classes 6g and 6H are for: over 2.24 P d^0.2 up to 6.7 P d^0.2,
+// d the lower end of the standard's range of diameters. Shorter wants a grade finer (5g6g, 5H), longer one
+// coarser (7g6g, 7H). Source: ISO 965-1 (from memory; the standard prints the numbers rounded). Fails with
+// kNotTabled outside the ranges of diameters, 0.99 to 300 mm.
 struct NormalEngagement {
   quantity::Length over;
   quantity::Length up_to;

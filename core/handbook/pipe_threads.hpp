@@ -1,5 +1,5 @@
-// Pipe threads: American taper NPT and NPTF (ASME B1.20.1, B1.20.3), British parallel G (ISO 228-1) and taper R, Rc with
-// parallel Rp (ISO 7-1).
+// Pipe threads: American taper NPT and NPTF (ASME B1.20.1, B1.20.3), British parallel G (ISO 228-1) and taper
+// R, Rc with parallel Rp (ISO 7-1).
 #pragma once
 
 #include <optional>
@@ -36,10 +36,10 @@ struct PipeThread {
   [[nodiscard]] bool is_tapered() const { return system != PipeSystem::kG && system != PipeSystem::kRp; }
 };
 
-// Reads 1/2-14 NPT, 1/2 NPT, 1/8-27 NPTF, G1/2, G 1/2 A, G1/2B, R 1/2, Rc1/2, Rp 1/2, 1/2 BSPP, 1/2-14 BSPT, 1/2 BSP.
-// Assumed and told: the threads per inch that the size has; BSP alone is the parallel G; BSPT is R; a G outside thread
-// without a letter is class A. Fails with kNameUnknown, naming the sizes there are, or for threads per inch the size has
-// not.
+// Reads 1/2-14 NPT, 1/2 NPT, 1/8-27 NPTF, G1/2, G 1/2 A, G1/2B, R 1/2, Rc1/2, Rp 1/2, 1/2 BSPP, 1/2-14 BSPT,
+// 1/2 BSP. Assumed and told: the threads per inch that the size has; BSP alone is the parallel G; BSPT is R;
+// a G outside thread without a letter is class A. Fails with kNameUnknown, naming the sizes there are, or for
+// threads per inch the size has not.
 [[nodiscard]] base::Result<PipeThread> read_pipe_thread(std::string_view text);
 
 // "1/2-14 NPT", "G1/2B", "Rc1/2": as the standard writes it.
@@ -54,7 +54,9 @@ struct PipeDrill {
   quantity::Diameter diameter;
 };
 
-// ASME B1.20.1. All for the outside thread; the hole's E1 is at its mouth.
+// ASME B1.20.1. All for the outside thread; the hole's E1 is at its mouth. NPTF (ASME B1.20.3) has the same
+// pitch diameters, taper and drills; its crests and roots are held closer so that metal seals on metal, and its
+// taps and dies are its own.
 struct NptSizes {
   quantity::Diameter outside;            // D, of the pipe
   quantity::Diameter pitch_at_end;       // E0: at the small end
@@ -67,8 +69,8 @@ struct NptSizes {
   std::optional<PipeDrill> other_drill;  // what another chart prints
   Source source;
 };
-// E0 = D - (0.05 D + 1.1) P and E1 = E0 + L1/16 (formulas from memory; ten printed sizes come out to 0.00001 in).
-// thread must be American.
+// E0 = D - (0.05 D + 1.1) P and E1 = E0 + L1/16 (formulas from memory; ten printed sizes come out to 0.00001
+// in). thread must be American.
 [[nodiscard]] NptSizes npt_sizes(const PipeThread& thread);
 
 // ISO 228-1 and ISO 7-1.
@@ -84,14 +86,15 @@ struct BspSizes {
 // thread must be British.
 [[nodiscard]] BspSizes bsp_sizes(const PipeThread& thread);
 
-// Limits of G threads (ISO 228-1, tolerances from memory): the hole, and the outside thread of class A or B, whose
-// sizes lie at and below the basic ones. thread must be a G.
+// Limits of G threads (ISO 228-1, tolerances from memory): the hole, and the outside thread of class A or B,
+// whose sizes lie at and below the basic ones. thread must be a G.
 [[nodiscard]] InternalThreadLimits g_hole_limits(const PipeThread& thread);
 [[nodiscard]] ExternalThreadLimits g_screw_limits(const PipeThread& thread);
 
 [[nodiscard]] ThreadShape shape_of(const PipeThread& thread);
 
-// The sizes there are: of NPT for the American systems; those with a gauge length for R, Rc and Rp; all for G.
+// The sizes there are: of NPT for the American systems; those with a gauge length for R, Rc and Rp; all for
+// G.
 [[nodiscard]] std::vector<PipeThread> pipe_threads(PipeSystem system);
 
 }  // namespace sparewright::handbook

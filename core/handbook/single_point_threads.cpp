@@ -36,7 +36,8 @@ double area_mm2(const ThreadDepth& depth, double deep_mm) {
   return depth.nose.base() * deep_mm + half_tangent(depth) * deep_mm * deep_mm;
 }
 
-// The depth at which the groove has that area: the positive root, written so that it holds for any nose and a small area.
+// The depth at which the groove has that area: the positive root, written so that it holds for any nose and a
+// small area.
 double depth_of_area_mm(const ThreadDepth& depth, double area) {
   const double nose = depth.nose.base();
   return 2.0 * area / (nose + std::sqrt(nose * nose + 4.0 * half_tangent(depth) * area));

@@ -32,8 +32,8 @@ constexpr std::array kFamilyWords{
     FamilyWord{"ba", Family::kAssociation},
 };
 
-// The first run of letters that names a family; the letters of 2G or 20P stand behind a digit and are a class or a
-// pitch, those of 2BA are not.
+// The first run of letters that names a family; the letters of 2G or 20P stand behind a digit and are a class
+// or a pitch, those of 2BA are not.
 Family family_of(std::string_view typed) {
   const std::string text = folded(typed);
   for (std::size_t at = 0; at < text.size();) {

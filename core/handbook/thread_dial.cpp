@@ -62,7 +62,8 @@ base::Result<DialLines> dial_lines(Length lead_screw_lead, Length thread_lead, c
   if (auto failure = wrong(lead_screw_lead, thread_lead, dial)) return base::fail(std::move(*failure));
   DialLines out;
   out.source = kKinematics;
-  out.travel_per_line = (dial.wheel_teeth / dial.lines) * lead_screw_lead;
+  const int teeth_per_line = dial.wheel_teeth / dial.lines;
+  out.travel_per_line = static_cast<double>(teeth_per_line) * lead_screw_lead;
   out.any_place = is_whole(lead_screw_lead / thread_lead);
   const auto fewest = fewest_lines(out.travel_per_line / thread_lead, dial.lines);
   if (!fewest) return out;

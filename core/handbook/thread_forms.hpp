@@ -40,9 +40,9 @@ struct ThreadProfile {
 };
 [[nodiscard]] const ThreadProfile& profile_of(ThreadForm form);
 
-// Width of the groove at a depth, which is the flat a tool may have that goes that deep: P/2 - 2 (depth - addendum)
-// tan(A/2), the groove being half the pitch wide at the pitch line. flank_angle_rad is A, over 0 and under pi.
-// Source: geometry (ISO trapezoidal of 3 mm pitch at depth 1.75 mm: 0.964 mm).
+// Width of the groove at a depth, which is the flat a tool may have that goes that deep: P/2 - 2 (depth -
+// addendum) tan(A/2), the groove being half the pitch wide at the pitch line. flank_angle_rad is A, over 0
+// and under pi. Source: geometry (ISO trapezoidal of 3 mm pitch at depth 1.75 mm: 0.964 mm).
 template <class Scalar>
 [[nodiscard]] Scalar groove_width_mm(const Scalar& depth_mm, const Scalar& addendum_mm,
                                      const Scalar& pitch_mm, const Scalar& flank_angle_rad) {
@@ -50,8 +50,8 @@ template <class Scalar>
   return pitch_mm / 2.0 - 2.0 * (depth_mm - addendum_mm) * tan(flank_angle_rad / 2.0);
 }
 
-// How deep a tool with that flat goes until the groove is half the pitch wide at the pitch line: the inverse of
-// groove_width_mm. A tool ground sharper must go deeper.
+// How deep a tool with that flat goes until the groove is half the pitch wide at the pitch line: the inverse
+// of groove_width_mm. A tool ground sharper must go deeper.
 template <class Scalar>
 [[nodiscard]] Scalar depth_for_nose_mm(const Scalar& nose_mm, const Scalar& addendum_mm,
                                        const Scalar& pitch_mm, const Scalar& flank_angle_rad) {

@@ -44,8 +44,8 @@ struct InternalThreadLimits {
   Source source;
 };
 
-// The limits of an Acme or trapezoidal thread, of the screw or of the hole: all three diameters have both, the roots being
-// given clearance of their own.
+// The limits of an Acme or trapezoidal thread, of the screw or of the hole: all three diameters have both,
+// the roots being given clearance of their own.
 struct PowerThreadLimits {
   std::string thread_class;  // "2G", "7e"
   DiameterRange major;

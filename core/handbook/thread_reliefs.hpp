@@ -14,10 +14,11 @@ struct ThreadRelief {
   Source source;
 };
 
-// The usual relief of DIN 76-1 by pitch: about 2.1 to 3.5 pitches wide on a screw, 4 to 5 in a hole, whose tool cannot be
-// seen. Pitches of 0.5 to 6 mm; between two of the table linearly (told as derived), so for inch threads. Where a form is
-// deeper than the metric one (Whitworth, Acme) the groove goes 0.1 mm beyond its root. A relief may be wider on an old lathe:
-// the carriage runs one lead a turn while the hand finds the lever. Source: from memory. Fails with kNotTabled.
+// The usual relief of DIN 76-1 by pitch: about 2.1 to 3.5 pitches wide on a screw, 4 to 5 in a hole, whose
+// tool cannot be seen. Pitches of 0.5 to 6 mm; between two of the table linearly (told as derived), so for
+// inch threads. Where a form is deeper than the metric one (Whitworth, Acme) the groove goes 0.1 mm beyond
+// its root. A relief may be wider on an old lathe: the carriage runs one lead a turn while the hand finds the
+// lever. Source: from memory. Fails with kNotTabled.
 [[nodiscard]] base::Result<ThreadRelief> thread_relief(const AnyThread& thread, ThreadSide side);
 
 }  // namespace sparewright::handbook

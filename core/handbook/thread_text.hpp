@@ -11,16 +11,16 @@
 
 namespace sparewright::handbook {
 
-// "20", "4.5", "4-1/2" at the start of text; taken is 0 where there is none. Up to 4 a half may be written as a
-// fraction behind a dash.
+// "20", "4.5", "4-1/2" at the start of text; taken is 0 where there is none. Up to 4 a half may be written as
+// a fraction behind a dash.
 struct PerInch {
   double value = 0.0;
   std::size_t taken = 0;
 };
 [[nodiscard]] PerInch threads_per_inch_at(std::string_view text);
 
-// "1/2-14 NPT", "G1/2 A", "1-5 ACME-2G-LH", "BSW 1/4": words in small letters, in their order, whether they stand
-// before the size or after it. threads_per_inch is 0 where none is written. tpi and in are passed over.
+// "1/2-14 NPT", "G1/2 A", "1-5 ACME-2G-LH", "BSW 1/4": words in small letters, in their order, whether they
+// stand before the size or after it. threads_per_inch is 0 where none is written. tpi and in are passed over.
 struct InchThreadText {
   std::vector<std::string> words;
   InchSize size;

@@ -30,8 +30,9 @@ double half_angle(const ThreadShape& thread) {
   return profile_of(thread.form).flank_angle.base() / 2.0;
 }
 
-// The flanks are straight from the pitch line out to the crest (at most its rounding) and in to the root's rounding. A wire
-// touches W/2 sin A nearer to the axis than its centre lies; its centre lies W/2 csc A - P/4 cot A out of the pitch line.
+// The flanks are straight from the pitch line out to the crest (at most its rounding) and in to the root's
+// rounding. A wire touches W/2 sin A nearer to the axis than its centre lies; its centre lies W/2 csc A - P/4
+// cot A out of the pitch line.
 WireRange range_of(const ThreadShape& thread, const ThreadGroove& groove) {
   const double a = half_angle(thread);
   const double pitch = thread.pitch.base();
@@ -42,7 +43,8 @@ WireRange range_of(const ThreadShape& thread, const ThreadGroove& groove) {
       groove.root_radius * (1.0 - sine) * pitch;  // height of a rounding up to where it touches
   const double crest = groove.addendum * pitch;
   const double root = (groove.depth - groove.addendum) * pitch;
-  // Out of the pitch line a wire touches at W (csc A - sin A) / 2 - to_point = W cos^2 A / (2 sin A) - to_point.
+  // Out of the pitch line a wire touches at W (csc A - sin A) / 2 - to_point = W cos^2 A / (2 sin A) -
+  // to_point.
   const double per_wire = cosine * cosine / (2.0 * sine);
   const double crest_rounding = profile_of(thread.form).screw.root_radius > 0.0 &&
                                         thread.form != ThreadForm::kUnified &&

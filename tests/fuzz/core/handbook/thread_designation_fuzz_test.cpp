@@ -1,5 +1,5 @@
-// Seeded mutators on the reader of every thread: nothing crashes, every answer is a thread or a failure with words, and what
-// is read can be written and read again.
+// Seeded mutators on the reader of every thread: nothing crashes, every answer is a thread or a failure with
+// words, and what is read can be written and read again.
 #include <array>
 #include <cmath>
 #include <iostream>

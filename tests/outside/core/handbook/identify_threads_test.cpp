@@ -1,5 +1,5 @@
-// Threads that are taken for one another (look_alikes.csv): each is found from its nominal sizes, the other stands among the
-// candidates, as far off as printed, and told apart by what the table names.
+// Threads that are taken for one another (look_alikes.csv): each is found from its nominal sizes, the other
+// stands among the candidates, as far off as printed, and told apart by what the table names.
 #include "core/handbook/identify_threads.hpp"
 
 #include <algorithm>

@@ -15,8 +15,8 @@ using quantity::fixed;
 using quantity::Length;
 namespace unit = quantity::unit;
 
-// A shop's internal Acme of 1/2-10 (www.madmodder.net/index.php/topic,10542.725.html): 0.060 on a side, so the compound at 14.5
-// degrees goes 0.062 in.
+// A shop's internal Acme of 1/2-10 (www.madmodder.net/index.php/topic,10542.725.html): 0.060 on a side, so
+// the compound at 14.5 degrees goes 0.062 in.
 TEST(OutsideCompound, InternalAcme) {
   const ThreadDepth depth = thread_depth(read_thread("1/2-10 ACME").value(), ThreadSide::kHole);
   EXPECT_EQ(fixed(depth.depth.in(unit::inch), 3), "0.060");
@@ -24,7 +24,8 @@ TEST(OutsideCompound, InternalAcme) {
   EXPECT_EQ(fixed(depth.nose.in(unit::inch), 3), "0.032");
 }
 
-// A broken thumb screw of 3 x 0.6 mm (metalworkforums.com/showthread.php?t=180076): minor diameter about 2.26 mm, drill 2.4.
+// A broken thumb screw of 3 x 0.6 mm (metalworkforums.com/showthread.php?t=180076): minor diameter about 2.26
+// mm, drill 2.4.
 TEST(OutsideThreadDepth, ThumbScrew3By06) {
   const AnyThread thread = read_thread("M3x0.6").value();
   const ThreadDepth depth = thread_depth(thread, ThreadSide::kScrew);
@@ -71,9 +72,10 @@ INSTANTIATE_TEST_SUITE_P(OutsideGuide, OutsideInsertPasses,
                                          InsertPass{4, "0.73"}, InsertPass{5, "0.84"},
                                          InsertPass{6, "0.94"}));
 
-// The rules printed beside lathes with a lead screw of 8 per inch and a dial that turns once in 4 in (8 lines, every other one
-// numbered; from memory of lathe manuals): even numbers at any line, odd ones at any numbered line, halves at every other
-// numbered line, quarters at the line started on, multiples of 8 anywhere.
+// The rules printed beside lathes with a lead screw of 8 per inch and a dial that turns once in 4 in (8
+// lines, every other one numbered; from memory of lathe manuals): even numbers at any line, odd ones at any
+// numbered line, halves at every other numbered line, quarters at the line started on, multiples of 8
+// anywhere.
 struct DialRule {
   double per_inch;
   int every;
@@ -97,8 +99,8 @@ INSTANTIATE_TEST_SUITE_P(OutsideManual, OutsideThreadDial,
                                          DialRule{5.5, 4, false}, DialRule{11.5, 4, false},
                                          DialRule{2.75, 8, false}, DialRule{5.75, 8, false}));
 
-// The wheels printed beside lathes with a lead screw of 3 mm: 14 teeth for 1.75 and 3.5 mm, 15 for 1.25 and 2.5, 16 for 0.8 and
-// 4 (from memory); each comes round to its one line.
+// The wheels printed beside lathes with a lead screw of 3 mm: 14 teeth for 1.75 and 3.5 mm, 15 for 1.25 and
+// 2.5, 16 for 0.8 and 4 (from memory); each comes round to its one line.
 struct MetricWheel {
   int teeth;
   double pitch_mm;

@@ -57,10 +57,10 @@ TEST(OutsideMetricExample, M10InAluminium) {
   EXPECT_EQ(fixed(screw_limits_6g(thread)->major.low.in(unit::millimetre), 3), "9.732");
 }
 
-// ISO 965-1 gives every tolerance by a formula and then sets it to a number of the R40 series, whose steps are 6 %, with
-// some kept from before. So a cell held from memory that is a slip lies off the formula: all lie within 7 %.
-// Td2(6) = 90 P^0.4 d^0.1, Td(6) = 180 P^(2/3) - 3.15 P^(-1/2), TD1(6) = 433 P - 190 P^1.22 below 1 mm, then 230 P^0.7
-// (formulas from memory; MH31 Table 11, p. 2025 prints Td2 of grade 6).
+// ISO 965-1 gives every tolerance by a formula and then sets it to a number of the R40 series, whose steps
+// are 6 %, with some kept from before. So a cell held from memory that is a slip lies off the formula: all
+// lie within 7 %. Td2(6) = 90 P^0.4 d^0.1, Td(6) = 180 P^(2/3) - 3.15 P^(-1/2), TD1(6) = 433 P - 190 P^1.22
+// below 1 mm, then 230 P^0.7 (formulas from memory; MH31 Table 11, p. 2025 prints Td2 of grade 6).
 class OutsideMetricFormulas : public testing::Test {
  protected:
   static constexpr double kStep = 0.07;

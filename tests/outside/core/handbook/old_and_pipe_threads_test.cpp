@@ -26,7 +26,8 @@ TEST_P(OutsideNpt, E0AndE1AreThePrintedOnes) {
 INSTANTIATE_TEST_SUITE_P(OutsideB1201, OutsideNpt,
                          testing::ValuesIn(published::rows_of("pipe_threads.csv", "npt")));
 
-// The larger sizes are from memory; E0 = D - (0.05 D + 1.1) P and E1 = E0 + L1/16 reproduce the remembered figures.
+// The larger sizes are from memory; E0 = D - (0.05 D + 1.1) P and E1 = E0 + L1/16 reproduce the remembered
+// figures.
 struct LargeNpt {
   const char* thread;
   double e0, e1;
@@ -61,8 +62,9 @@ INSTANTIATE_TEST_SUITE_P(OutsideParallel, OutsideBsp,
 INSTANTIATE_TEST_SUITE_P(OutsideTaper, OutsideBsp,
                          testing::ValuesIn(published::rows_of("pipe_threads.csv", "bspt")));
 
-// Acme limits of class 2G as remembered of ASME B1.5, and a shop's worked internal thread of 1/2-10: bore 0.400, groove
-// 0.520, so 0.060 deep on a side, the tool's flat about 0.032 (www.madmodder.net/index.php/topic,10542.725.html).
+// Acme limits of class 2G as remembered of ASME B1.5, and a shop's worked internal thread of 1/2-10: bore
+// 0.400, groove 0.520, so 0.060 deep on a side, the tool's flat about 0.032
+// (www.madmodder.net/index.php/topic,10542.725.html).
 struct Limit {
   const char* what;
   const char* printed;
@@ -105,8 +107,8 @@ TEST(OutsideAcme, HalfInch10) {
   EXPECT_EQ(fixed(groove_width_mm(0.060, 0.025, 0.1, profile.flank_angle.base()), 3), "0.032");
 }
 
-// A worn cross-slide nut (turtlesarehere.com/html/body_cross-slide-nut.html): trapezoidal of 3 mm is 1.75 mm deep, the
-// tool's flat 0.964 mm.
+// A worn cross-slide nut (turtlesarehere.com/html/body_cross-slide-nut.html): trapezoidal of 3 mm is 1.75 mm
+// deep, the tool's flat 0.964 mm.
 TEST(OutsideTrapezoidal, Pitch3) {
   const TrapezoidalThread thread = read_trapezoidal_thread("Tr12x3").value();
   const ThreadProfile& profile = profile_of(ThreadForm::kTrapezoidal);
@@ -133,8 +135,8 @@ TEST(OutsideTrapezoidal, Tr20x4) {
                   {"D1 max", "16.375", hole.minor.high.base()}});
 }
 
-// ISO 2903 gives Td2 and TD2 of grade 7 by the formulas of ISO 965-1, 1.25 x 90 P^0.4 d^0.1 and 1.7 x 90 P^0.4 d^0.1, and sets
-// them to R40 numbers: the table from memory lies within a step of them.
+// ISO 2903 gives Td2 and TD2 of grade 7 by the formulas of ISO 965-1, 1.25 x 90 P^0.4 d^0.1 and 1.7 x 90
+// P^0.4 d^0.1, and sets them to R40 numbers: the table from memory lies within a step of them.
 TEST(OutsideTrapezoidal, PitchTolerancesAreAStepFromTheFormula) {
   constexpr double kStep = 0.07;
   constexpr double kEnds[] = {5.6, 11.2, 22.4, 45, 90, 180};
@@ -160,8 +162,8 @@ TEST(OutsideTrapezoidal, PitchTolerancesAreAStepFromTheFormula) {
   EXPECT_GE(seen, 80);
 }
 
-// British Association: diameter and pitch in millimetres of the numbers that look_alikes.csv has from printed tables, and of
-// the first ones as remembered.
+// British Association: diameter and pitch in millimetres of the numbers that look_alikes.csv has from printed
+// tables, and of the first ones as remembered.
 struct PrintedBa {
   int number;
   const char* major;

@@ -75,16 +75,16 @@ void expect_example(const Example& example) {
   EXPECT_NEAR(over, example.over_in, example.within_in) << example.thread;
 }
 
-// Model engineering club note on three-wire measuring (neme-s.org), answer to three places; Turning and Boring (treatise),
-// three-wire section.
+// Model engineering club note on three-wire measuring (neme-s.org), answer to three places; Turning and
+// Boring (treatise), three-wire section.
 TEST(OutsideThreeWireExample, ClubNote7Sixteenths14) {
   expect_example({"7/16-14 UNC", 0.045, 0.464, 0.0, 0.0005});
 }
 TEST(OutsideThreeWireExample, Treatise1AndAHalf6) {
   expect_example({"1-1/2-6 UNC", 0.140, 1.6674, 0.0, 0.00005});
 }
-// The lead-angle term, worked out from the formula (from memory) at the basic pitch diameter to four places; the lead angle of 4-40, 4 deg
-// 45 min, is printed in Machinery's Handbook 31st ed., p. 1978.
+// The lead-angle term, worked out from the formula (from memory) at the basic pitch diameter to four places;
+// the lead angle of 4-40, 4 deg 45 min, is printed in Machinery's Handbook 31st ed., p. 1978.
 TEST(OutsideThreeWireExample, LeadAngleTerm) {
   expect_example({"#4-40 UNC", 0.57735 / 40, 0.11753, 1.0, 0.00001, 4});
   expect_example({"1/4-20 UNC", 0.57735 / 20, 0.26092, 1.0, 0.00001, 4});
@@ -108,8 +108,9 @@ TEST(OutsideThreeWireExample, WhitworthFormula) {
   }
 }
 
-// Best wires: 0.57735 P; 0.072 for 8 per inch (US Army ordnance course OD1645), 0.041 for 14 (club note); 0.51645 P for Acme
-// with 0.48726 and 0.65001 P as the ends of the range, 0.5637 P for Whitworth (from memory of Machinery's Handbook).
+// Best wires: 0.57735 P; 0.072 for 8 per inch (US Army ordnance course OD1645), 0.041 for 14 (club note);
+// 0.51645 P for Acme with 0.48726 and 0.65001 P as the ends of the range, 0.5637 P for Whitworth (from memory
+// of Machinery's Handbook).
 struct Best {
   const char* thread;
   double per_pitch;

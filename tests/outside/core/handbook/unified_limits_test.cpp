@@ -83,8 +83,9 @@ TEST(UnifiedLimitsFile, IsWhole) {
   EXPECT_EQ(differing, 22U);
 }
 
-// Classes 1A and 1B. The data package prints 0.2248 where the greatest pitch diameter of 1/4-20 UNC-2B should stand; it is
-// that of 1B. The other limits are from memory of the table of limits in Machinery's Handbook (ASME B1.1).
+// Classes 1A and 1B. The data package prints 0.2248 where the greatest pitch diameter of 1/4-20 UNC-2B should
+// stand; it is that of 1B. The other limits are from memory of the table of limits in Machinery's Handbook
+// (ASME B1.1).
 struct ClassOne {
   const char* thread;
   const char* limit;

@@ -1,5 +1,10 @@
 #include "core/handbook/metric_threads.hpp"
 
+#include <algorithm>
+#include <fstream>
+#include <sstream>
+#include <utility>
+
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -125,6 +130,42 @@ TEST(MetricClass, WhatTheStandardLacksNamesWhatItHas) {
   EXPECT_THAT(says("M2x0.4", "6e"), HasSubstr("positions f, g and h at this pitch"));
   EXPECT_THAT(says("M1.2x0.25", "6f"), HasSubstr("positions g and h at this pitch"));
   EXPECT_EQ(says("M64x6", "8e"), "has limits");
+}
+
+// The cells of a table's lines, remarks and head left out; no cell has a comma in it.
+std::vector<std::vector<std::string>> cells_of(const std::string& table) {
+  std::ifstream in(std::string(SPAREWRIGHT_SOURCE_DIR) + "/core/handbook/data/" + table + ".csv");
+  std::vector<std::vector<std::string>> out;
+  bool head = true;
+  for (std::string line; std::getline(in, line);) {
+    if (line.starts_with("#") || std::exchange(head, false)) continue;
+    std::istringstream cells(line);
+    out.emplace_back();
+    for (std::string cell; std::getline(cells, cell, ',');)
+      out.back().push_back(cell);
+  }
+  return out;
+}
+
+TEST(MetricGrades, GradeSixFromMemoryIsThePrintedOne) {
+  constexpr std::size_t kGradeSix = 7;
+  int compared = 0;
+  const auto grades = cells_of("metric_thread_grades");
+  for (const auto& printed : cells_of("metric_thread_tolerances")) {
+    for (const auto& row : grades) {
+      if (!std::equal(row.begin(), row.begin() + 4, printed.begin())) continue;
+      EXPECT_EQ(row.at(kGradeSix), printed.at(4)) << printed.at(0) << " " << printed.at(1);
+      ++compared;
+    }
+  }
+  for (const auto& row : cells_of("metric_thread_positions")) {
+    for (const auto& printed : cells_of("metric_thread_tolerances")) {
+      if (printed.at(0) != "allowance g" || printed.at(1) != row.at(0)) continue;
+      EXPECT_EQ(row.at(3), printed.at(4)) << row.at(0);
+      ++compared;
+    }
+  }
+  EXPECT_EQ(compared, 67) << "every printed figure has its place in the grid";
 }
 
 TEST(MetricEngagement, IsAboutTheDiameter) {
