@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include "core/handbook/lame_formulas.hpp"
 #include "core/handbook/lookup.hpp"
 
 namespace sparewright::handbook {
