@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <string>
 #include <vector>
@@ -110,8 +111,22 @@ base::Result<SpecificForce> specific_force(const Work& work, Operation operation
   }
   return not_tabled(
       "the specific cutting force", fmt::format("{} {}", name_of(operation), name_of(work.group)),
-      "steels, irons, stainless steel, aluminium, brass, bronze, copper, titanium; any hardness");
+      "steels (for free-machining steel take low-carbon steel as the high side), irons, stainless steel, "
+      "aluminium, brass, bronze, copper, titanium; another hardness");
 }
+
+// How far the work's hardness lies from the range a row is printed for; 0 where they meet or either is not
+// known.
+double brinell_apart(const Work& work, const PowerRow& row) {
+  if (meets(work, row.brinell_low, row.brinell_high)) return 0.0;
+  return std::max(row.brinell_low.value_or(0.0) - work.hardness->high,
+                  work.hardness->low - row.brinell_high.value_or(0.0));
+}
+
+// 1 hp/(in3/min): 2730 N/mm2.
+constexpr Pressure kPerPrinted =
+    quantity::Power::of(1.0, unit::horsepower) /
+    (quantity::Volume::of(1.0, unit::cubic_inch) / quantity::Time::of(1.0, unit::minute));
 
 const ChiselEdge& chisel_edge(DrillPoint point) {
   const double wanted = point == DrillPoint::kStandard ? 0.18 : 0.03;
@@ -149,21 +164,28 @@ base::Result<SpecificForce> milling_force(const Work& work, const Chip& chip) {
 }
 
 base::Result<Figures<Pressure>> unit_power(const Work& work, Operation operation) {
-  constexpr Pressure kPerPrinted =
-      quantity::Power::of(1.0, unit::horsepower) /
-      (quantity::Volume::of(1.0, unit::cubic_inch) / quantity::Time::of(1.0, unit::minute));
-  std::vector<Printed<Pressure>> printed;
+  std::vector<const PowerRow*> rows;
   for (const PowerRow& row : kPowers) {
-    if (row.group != work.group || !meets(work, row.brinell_low, row.brinell_high)) continue;
-    if (row.operation == PowerOperation::kMilling && operation != Operation::kMilling) continue;
-    const Pressure power = kPerPrinted * row.hp_per_cubic_inch_per_minute;
-    printed.push_back({power, power, row.material, {}, row.source});
+    const bool counts = row.operation == PowerOperation::kAny || operation == Operation::kMilling;
+    if (counts && row.group == work.group) rows.push_back(&row);
   }
-  if (!printed.empty()) return figures_of(std::move(printed));
-  return not_tabled(
-      "the unit power", fmt::format("{} {}", name_of(operation), name_of(work.group)),
-      "steels, grey and malleable iron, stainless steel, aluminium, magnesium, brass, bronze, copper, "
-      "titanium, at the hardness printed");
+  if (rows.empty()) {
+    return not_tabled(
+        "the unit power", fmt::format("{} {}", name_of(operation), name_of(work.group)),
+        "steels, grey and malleable iron, stainless steel, aluminium, magnesium, brass, bronze, copper, "
+        "titanium");
+  }
+  double nearest = std::numeric_limits<double>::infinity();
+  for (const PowerRow* row : rows)
+    nearest = std::min(nearest, brinell_apart(work, *row));
+  std::vector<Printed<Pressure>> printed;
+  for (const PowerRow* row : rows) {
+    if (brinell_apart(work, *row) > nearest) continue;
+    const Pressure power = kPerPrinted * row->hp_per_cubic_inch_per_minute;
+    const std::string_view note = nearest > 0.0 ? "printed for another hardness, the nearest" : "";
+    printed.push_back({power, power, row->material, note, row->source});
+  }
+  return figures_of(std::move(printed));
 }
 
 base::Result<DrillingLoad> drilling_load(const Work& work, Diameter drill, Length feed_per_turn, double wear,

@@ -38,7 +38,9 @@ struct SpecificForce {
 // The same of milling.
 [[nodiscard]] base::Result<SpecificForce> milling_force(const Work& work, const Chip& chip);
 
-// Power of the cut per metal removed, sharp tool: a pressure, 1 W s/mm3 = 1000 MPa. Fails with kNotTabled.
+// Power of the cut per metal removed, sharp tool: a pressure, 1 W s/mm3 = 1000 MPa. Where nothing is printed
+// for the work's hardness the rows of the nearest one are taken, and their note says so. Fails with
+// kNotTabled.
 [[nodiscard]] base::Result<Figures<quantity::Pressure>> unit_power(const Work& work, Operation operation);
 
 enum class DrillPoint {

@@ -6,7 +6,6 @@
 
 #include <fmt/format.h>
 
-#include "core/handbook/lame_formulas.hpp"
 #include "core/handbook/lookup.hpp"
 
 namespace sparewright::handbook {
@@ -73,7 +72,7 @@ base::Result<void> check_positive(const PressFit& fit) {
 
 base::Result<void> check(const PressFit& fit) {
   if (auto positive = check_positive(fit); !positive) return positive;
-  const auto refuse = [](std::string found, std::string_view accepted) {
+  const auto refuse = [](const std::string& found, std::string_view accepted) {
     return base::fail(base::Code::kOutsideDomain, found, accepted, "a press fit");
   };
   if (fit.shaft_bore.base() < 0.0 || fit.shaft_bore >= fit.joint || fit.hub_outside <= fit.joint) {

@@ -9,6 +9,7 @@
 
 #include "core/base/result.hpp"
 #include "core/handbook/fits.hpp"
+#include "core/handbook/lame_formulas.hpp"
 #include "core/handbook/materials.hpp"
 #include "core/handbook/source.hpp"
 #include "core/quantity/quantity.hpp"
@@ -83,6 +84,9 @@ struct PressFitAnswer {
   std::optional<quantity::TemperatureDifference>
       heat_hub_by;  // over the shaft, for most interference and clearance
   std::optional<quantity::TemperatureDifference> cool_shaft_by;
+  Source pressure_source = kLamePressure;
+  Source stress_source = kLameStress;
+  Source heat_source = kThermalExpansion;
 };
 
 // Fails with kSizeNotPositive for a size, modulus or friction that must be more than zero, and with

@@ -63,7 +63,7 @@ base::Result<void> positive(std::string_view name, double mm) {
   return base::fail(base::Code::kSizeNotPositive, fmt::format("{} mm", mm), "more than zero", name);
 }
 
-tl::unexpected<base::Failure> cannot_check(std::string found, std::string_view accepted) {
+tl::unexpected<base::Failure> cannot_check(const std::string& found, std::string_view accepted) {
   return base::fail(base::Code::kOutsideDomain, found, accepted, "a check of a taper");
 }
 

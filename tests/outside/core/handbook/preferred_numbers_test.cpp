@@ -15,14 +15,6 @@ double off_percent(RenardSeries series, std::size_t index) {
   return 100.0 * (preferred_numbers(series)[index] / exact - 1.0);
 }
 
-class OutsidePreferredNumber : public testing::TestWithParam<int> {};
-TEST_P(OutsidePreferredNumber, LiesAsNearTheSeriesAsTheStandardSays) {
-  const double off = off_percent(RenardSeries::kR40, static_cast<std::size_t>(GetParam()));
-  EXPECT_GE(off, -1.015);
-  EXPECT_LE(off, 1.265);
-}
-INSTANTIATE_TEST_SUITE_P(OutsideIso3, OutsidePreferredNumber, testing::Range(0, 40, 2));
-
 TEST(OutsidePreferredNumbers, AllFollowAndTheWorstAreTheStatedOnes) {
   double least = 0.0;
   double most = 0.0;

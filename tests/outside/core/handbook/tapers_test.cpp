@@ -44,7 +44,7 @@ INSTANTIATE_TEST_SUITE_P(OutsideMorse, OutsideTaper, testing::ValuesIn(of("Morse
 INSTANTIATE_TEST_SUITE_P(OutsideJacobs, OutsideTaper, testing::ValuesIn(of("Jacobs")));
 INSTANTIATE_TEST_SUITE_P(OutsideBrownAndSharpe, OutsideTaper, testing::ValuesIn(of("Brown and Sharpe")));
 
-// Large ends are 64ths of an inch to three places, from 1/16 in; the taper of all is 1/4 in per foot.
+// The printed rule: small end = large end - 0.02083 x length; the taper of all is 1/4 in per foot.
 class OutsideTaperPin : public testing::TestWithParam<Row> {};
 TEST_P(OutsideTaperPin, LosesAFortyEighthOfItsLength) {
   const Row& row = GetParam();

@@ -84,6 +84,22 @@ TEST(CuttingForces, EveryMetalHasTurningForces) {
   }
 }
 
+TEST(CuttingForces, UnitPowerOfAHardnessBetweenTwoRowsTakesTheNearest) {
+  // printed at 200-220 and 240-260 HB
+  const auto at = [](double brinell) {
+    return unit_power({WorkGroup::kMediumCarbonSteel, BrinellRange{brinell, brinell}},
+                      Operation::kTurningRough)
+        .value();
+  };
+  ASSERT_EQ(at(225).printed.size(), 1U);
+  EXPECT_EQ(at(225).printed.front().material, "plain carbon steel 200-220 HB");
+  EXPECT_EQ(at(225).printed.front().note, "printed for another hardness, the nearest");
+  EXPECT_EQ(at(238).printed.front().material, "plain carbon steel 240-260 HB");
+  EXPECT_EQ(at(230).printed.size(), 2U);
+  EXPECT_EQ(at(210).printed.front().note, "");
+  EXPECT_EQ(at(500).printed.front().material, "plain carbon steel 280-300 HB");
+}
+
 TEST(CuttingForces, BadInput) {
   const Work steel{WorkGroup::kLowCarbonSteel, std::nullopt};
   const Length h = Length::of(0.1, unit::millimetre);
