@@ -19,6 +19,7 @@ struct Bench {
   Orientation orientation;
   Printing print;
   SetupSheet sheet;
+  std::string in_spindle = {};  // the tool of the line before
 
   // A figure of a feature: feature_figure("pivot bore", "diameter/aim").
   const ledger::Figure& feature_figure(std::string_view feature, std::string_view local) const;
@@ -31,7 +32,13 @@ struct Bench {
                                std::vector<const ledger::Figure*> inputs = {}) const;
 
   Line& add_line(std::string says);
+  // Says which tool goes into the spindle, where another one was in it.
+  void take(const shop::Tool& tool);
 };
+
+// What a dimension is made to: its aim where it has one, else the middle of its limits. "<feature>/<local> to make".
+const ledger::Figure& to_make(Bench& bench, const std::string& feature, const std::string& local,
+                              const part::Dimension& dimension);
 
 // Half-width of a rectangular distribution to standard uncertainty (JCGM 100:2008, 4.3.7).
 [[nodiscard]] double from_half_width(double half_width_mm);

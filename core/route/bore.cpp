@@ -40,11 +40,11 @@ std::string head_out(const Bench& bench, const Tool& head, const std::string& cu
                      double before_mm) {
   const Figure& out = bench.choice(cut + " out", Kind::kLength, after.value - before_mm,
                                    "this cut's size less the one before, on diameter", {&after});
-  if (!head.division) return fmt::format("head out {} on diameter", bench.print.fine(out.value));
+  if (!head.division) return fmt::format("{} on diameter", bench.print.fine(out.value));
   const double per_division = head.division->base() * (head.reads_diameter ? 1.0 : 2.0);
   const Figure& divisions = bench.choice(cut + " out divisions", Kind::kNumber, out.value / per_division,
                                          "of the head's dial", {&out});
-  return fmt::format("head out {} divisions, {} on diameter", quantity::fixed(divisions.value, 1),
+  return fmt::format("{} divisions, {} on diameter", quantity::fixed(divisions.value, 1),
                      bench.print.fine(out.value));
 }
 
@@ -72,10 +72,7 @@ void stop_after_first(Bench& bench, const HoleWork& w, double first_mm, double n
 
 void write_bore(Bench& bench, const HoleWork& w, const Tool& head) {
   const std::string& feature = w.work->feature;
-  const Figure& wanted =
-      w.hole->diameter.duty == part::Duty::kFits || w.hole->diameter.duty == part::Duty::kLocates
-          ? bench.feature_figure(feature, "diameter/aim")
-          : bench.feature_figure(feature, "diameter");
+  const Figure& wanted = to_make(bench, feature, "diameter", w.hole->diameter);
   const double from = bored_from_mm(*w.work);
   const std::string rpm = rpm_text(bench, fmt::format("{}/{}", feature, head.name), head,
                                    handbook::Operation::kBoring, wanted.known() ? wanted.value : 0.0);
@@ -88,6 +85,7 @@ void write_bore(Bench& bench, const HoleWork& w, const Tool& head) {
   const double step = head.division ? head.division->base() * (head.reads_diameter ? 1.0 : 2.0) : 0.0;
   const auto passes =
       cutting::share_out(from, wanted.value, {cuts.greatest_mm, cuts.like_mm, cuts.least_mm, step});
+  bool first_is_measured = false;
   bench.sheet.items.emplace_back(Note{"LOCK X AND Y. Turn the boring head round once by hand before power."});
   for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
     const bool last = i + 1 == passes.sizes_mm.size();
@@ -103,7 +101,10 @@ void write_bore(Bench& bench, const HoleWork& w, const Tool& head) {
             last    ? fmt::format("{}: bore to AIM {}", feature, bench.print.fine(size))
             : first ? fmt::format("{}: bore, first cut: head out until it cuts all round, no larger than {}",
                                   feature, bench.print.fine(size))
-                    : fmt::format("{}: bore, {}", feature, head_out(bench, head, cut, after, before))),
+            : first_is_measured && i == 1
+                ? fmt::format("{}: bore, head out as worked out above; {} if the first cut made {}", feature,
+                              head_out(bench, head, cut, after, before), bench.print.fine(before))
+                : fmt::format("{}: bore, head out {}", feature, head_out(bench, head, cut, after, before))),
         w);
     line.rpm = rpm;
     line.feed = "quill, fine";
@@ -111,6 +112,7 @@ void write_bore(Bench& bench, const HoleWork& w, const Tool& head) {
                        : fmt::format("{}{}", first ? "up to " : "", bench.print.fine(after.value));
     line.to_fill = true;
     const bool stops_anyway = passes.two_like_last && i + 2 == passes.sizes_mm.size();
+    first_is_measured = first_is_measured || (first && !stops_anyway);
     if (first && !stops_anyway) stop_after_first(bench, w, size, passes.sizes_mm[i + 1]);
   }
   bench.sheet.items.emplace_back(Note{"UNLOCK X AND Y before the next place."});

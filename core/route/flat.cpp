@@ -1,6 +1,8 @@
 // The lines that mill one flat.
 #include <cmath>
 #include <numbers>
+#include <string_view>
+#include <vector>
 
 #include <fmt/format.h>
 
@@ -55,7 +57,10 @@ std::string feed_text(Bench& bench, const std::string& name, const Tool& mill) {
 struct Walls {  // readings that put the cutter's edge on the wall, and short of it
   std::string rough_reads;
   std::string reads;
+  std::vector<std::string> before;  // of the passes from the open side, the outermost first
   MachineAxis axis = MachineAxis::kX;
+
+  [[nodiscard]] std::string_view wheel() const { return axis == MachineAxis::kX ? "X" : "Y"; }
 };
 
 const Figure& constant(Bench& bench, const std::string& local, double base, std::string source) {
@@ -67,7 +72,28 @@ const Figure& constant(Bench& bench, const std::string& local, double base, std:
   return bench.pen.root(local, root);
 }
 
-Walls dial_wall(Bench& bench, const std::string& feature, const part::Flat& flat, const Tool& mill) {
+// Passes step over from the open side, so that no more than step_mm of the cutter is ever in the metal.
+constexpr int kMostStepsOver = 12;  // more are not listed
+
+void dial_steps_over(Bench& bench, const std::string& name, const part::Flat& flat, const Figure& at,
+                     double from_wall_mm, double step_mm, Walls& walls) {
+  const part::Face open = part::face_at(flat.region->along, flat.region->towards_greater);
+  const Figure& edge = bench.side(open);
+  if (!edge.known() || !at.known() || !(step_mm > 0.0)) return;
+  const double wide_mm = std::abs(edge.value - at.value);
+  const int more = static_cast<int>(std::ceil(wide_mm / step_mm - 1e-9)) - 1;
+  if (more > kMostStepsOver) return;
+  const double way = from_wall_mm < 0.0 ? -1.0 : 1.0;
+  for (int i = more; i >= 1; --i) {
+    const Figure& offset = constant(bench, fmt::format("{} pass {} offset", name, more - i + 1),
+                                    from_wall_mm + way * step_mm * i, "the last pass, stepped back from it");
+    walls.before.push_back(
+        dial(bench, walls.axis, fmt::format("{} pass {}", name, more - i + 1), at, &offset).reads);
+  }
+}
+
+Walls dial_wall(Bench& bench, const std::string& feature, const part::Flat& flat, const Tool& mill,
+                double step_mm) {
   Walls walls;
   const part::Axis along_part = flat.region->along;
   walls.axis =
@@ -84,6 +110,7 @@ Walls dial_wall(Bench& bench, const std::string& feature, const part::Flat& flat
   const Dialled rough = dial(bench, walls.axis, name + " rough", at,
                              &constant(bench, name + " rough offset", side * (radius + kWallLeave_mm),
                                        how + ", and metal left on the wall"));
+  dial_steps_over(bench, name, flat, at, side * (radius + kWallLeave_mm), step_mm, walls);
   walls.reads = finish.reads;
   walls.rough_reads = rough.reads;
   const Figure& offset = bench.pen.ask(fmt::format("{}/{} offset", bench.pen.stage(), name));
@@ -124,12 +151,30 @@ void write_above_jaws(Bench& bench, const std::string& feature, const Figure& wa
       bench.pen.ask(bench.pen.stage() + "/hold/gripped"));
 }
 
+void say_how(Bench& bench, const std::string& feature, const part::Flat& flat, const Walls& walls,
+             double step_over_mm) {
+  const std::string touch = fmt::format(
+      "{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning.", feature);
+  if (!flat.region) {
+    bench.sheet.items.emplace_back(
+        Note{fmt::format("{} Steps of {} at most.", touch, bench.print.plain(step_over_mm))});
+    return;
+  }
+  bench.sheet.items.emplace_back(Note{touch});
+  std::string passes;
+  for (const std::string& reads : walls.before)
+    passes += fmt::format("{}, then ", reads);
+  bench.sheet.items.emplace_back(Note{fmt::format(
+      "{}: at each depth from the open side, {} {}the line's reading. Set {} with the cutter clear of "
+      "the work, and leave it there for the pass.",
+      feature, walls.wheel(), passes, walls.wheel())});
+}
+
 }  // namespace
 
 void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
   const std::string& feature = work.feature;
-  const bool aims = flat.leaves.duty == part::Duty::kFits || flat.leaves.duty == part::Duty::kLocates;
-  const Figure& wanted = bench.feature_figure(feature, aims ? "leaves/aim" : "leaves");
+  const Figure& wanted = to_make(bench, feature, "leaves", flat.leaves);
   const Figure& tall = bench.pen.ask(bench.pen.stage() + "/hold/height of work");
   const Tool* mill = end_mill_of(work);
   write_above_jaws(bench, feature, wanted);
@@ -141,8 +186,6 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
   const std::string rpm = rpm_text(bench, name, *mill, handbook::Operation::kMilling,
                                    mill->diameter ? mill->diameter->base : 0.0);
   const std::string feed = feed_text(bench, name, *mill);
-  Walls walls;
-  if (flat.region) walls = dial_wall(bench, feature, flat, *mill);
   const double quiet =
       bench.setup.machine.quiet_cut ? bench.setup.machine.quiet_cut->base() : kUsualQuietCut_mm;
   const auto knee = bench.setup.machine.collars.find("z");
@@ -151,16 +194,10 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
   const Figure& step_over = bench.choice(feature + "/step over at most", Kind::kLength,
                                          kPassWidth * (mill->diameter ? mill->diameter->base : 0.0),
                                          "three quarters of the cutter");
-  bench.sheet.items.emplace_back(
-      Note{fmt::format("{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning. "
-                       "Steps of {} at most, from the open side.",
-                       feature, bench.print.plain(step_over.value))});
-  if (flat.region) {
-    // Coming back past the reading would run the cutter into the wall.
-    bench.sheet.items.emplace_back(
-        Note{fmt::format("{}: set {} with the cutter clear of the work, and leave it there for the cut.",
-                         feature, walls.axis == MachineAxis::kX ? "X" : "Y")});
-  }
+  Walls walls;
+  if (flat.region) walls = dial_wall(bench, feature, flat, *mill, step_over.value);
+  bench.take(*mill);
+  say_how(bench, feature, flat, walls, step_over.value);
   for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
     const bool last = i + 1 == passes.sizes_mm.size();
     const double size = passes.sizes_mm[i];
@@ -173,6 +210,14 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
     const Figure& depth = bench.pen.work(
         fmt::format("{}/depth {}", feature, i + 1), Kind::kLength, "top of the work less what is left",
         [](auto t, auto s) { return t - s; }, tall, after);
+    if (last && flat.region) {
+      // Coming back past the reading would run the cutter into the wall.
+      bench.sheet.items.emplace_back(
+          Note{fmt::format("{}: cutter clear above the work before {} goes back: half a turn beyond, up to "
+                           "the line's reading, "
+                           "then down into the cut.",
+                           feature, walls.wheel())});
+    }
     Line& line = bench.add_line(
         last ? fmt::format("{}: mill to AIM {}{}", feature, bench.print.plain(size),
                            flat.region ? ", then the wall" : "")
@@ -184,8 +229,9 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
     line.feed = feed;
     const Figure& least = bench.feature_figure(feature, "leaves/least");
     const Figure& most = bench.feature_figure(feature, "leaves/most");
-    line.expect = last ? bench.print.limits(least.value, most.value, false)
-                       : bench.print.plain(tall.value - reading.makes_mm);
+    line.expect = last          ? bench.print.limits(least.value, most.value, false)
+                  : flat.region ? "down " + bench.print.plain(reading.makes_mm)
+                                : bench.print.plain(tall.value - reading.makes_mm);
     line.to_fill = true;
   }
 }

@@ -67,7 +67,10 @@ void write_machine(Bench& bench) {
   for (const auto& [axis, collar] : machine.collars) {
     bench.sheet.machine.push_back(collar_sentence(bench, axis, collar));
   }
-  bench.sheet.machine.push_back("Going back, or past it: half a turn beyond, then come up again.");
+  bench.sheet.machine.push_back(
+      "5t + 62 on a line: five whole turns from 0, then on to 62. Going back, or past it: half a turn "
+      "beyond, then come "
+      "up again.");
   if (machine.head_tram) {
     bench.sheet.check.push_back(fmt::format(
         "head, {} sweep: {} most",

@@ -32,6 +32,17 @@ std::string depth_words(Bench& bench, const HoleWork& w, const char* figure, boo
                      full_diameter ? " at full diameter" : "");
 }
 
+// Whether nothing after this tool makes the hole larger.
+bool is_last_size(const HoleWork& w, const Tool& tool) {
+  const auto found = std::find_if(w.work->tools.begin(), w.work->tools.end(),
+                                  [&](const Tool& other) { return other.name == tool.name; });
+  return std::none_of(found == w.work->tools.end() ? found : std::next(found), w.work->tools.end(),
+                      [](const Tool& later) {
+                        return later.kind == ToolKind::kTwistDrill || later.kind == ToolKind::kReamer ||
+                               later.kind == ToolKind::kBoringHead || later.kind == ToolKind::kTap;
+                      });
+}
+
 void touch_off(Bench& bench, const HoleWork& w, const Tool& tool) {
   bench.sheet.items.emplace_back(Note{fmt::format(
       "{}: {} just touching the face with its point, Z collar to 0.", w.work->feature, tool.name)});
@@ -107,7 +118,9 @@ void drill_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   line.z_reads = z;
   line.rpm = rpm_text(bench, name, tool, Operation::kDrilling, diameter_mm(tool));
   line.feed = "hand, oil";
-  line.expect = drilled_expect(bench, name, tool);
+  const std::string leaves = drilled_expect(bench, name, tool);
+  line.expect =
+      is_last_size(w, tool) ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter)) : leaves;
 }
 
 void ream_line(Bench& bench, const HoleWork& w, const Tool& tool) {
@@ -126,12 +139,11 @@ void counterbore_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   if (!w.hole->counterbore) return;
   bench.sheet.items.emplace_back(
       Note{fmt::format("{}: touch the face with the {}, Z collar to 0.", w.work->feature, tool.name)});
-  Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
-                                                depth_words(bench, w, "counterbore depth", false))),
+  const Figure& depth = to_make(bench, w.work->feature, "counterbore depth", w.hole->counterbore->depth);
+  Line& line = place(bench.add_line(fmt::format("{}, {}: to {} deep", w.work->feature, tool.name,
+                                                or_not_known(depth, bench.print.plain(depth.value)))),
                      w);
-  line.z_reads = depth_reading(bench, fmt::format("{}/{}", w.work->feature, tool.name),
-                               bench.feature_figure(w.work->feature, "counterbore depth"))
-                     .reads;
+  line.z_reads = depth_reading(bench, fmt::format("{}/{}", w.work->feature, tool.name), depth).reads;
   line.rpm = rpm_text(bench, fmt::format("{}/{}", w.work->feature, tool.name), tool, Operation::kDrilling,
                       diameter_mm(tool));
   line.feed = "hand, oil";
@@ -233,6 +245,7 @@ bool is_fine(const part::Dimension& d) {
 void write_hole(Bench& bench, const HoleWork& w) {
   write_room(bench, w);
   for (const Tool& tool : w.work->tools) {
+    if (tool.kind != ToolKind::kSpotDrill && tool.kind != ToolKind::kEdgeFinder) bench.take(tool);
     switch (tool.kind) {
       case ToolKind::kSpotDrill:
       case ToolKind::kEdgeFinder:

@@ -33,6 +33,34 @@ ListTable sizes(Desk& desk) {
   return table;
 }
 
+// What is held to the general limits or only clears: measured too, as far as a page of lines goes.
+ListSection other_sizes(Desk& desk) {
+  constexpr std::size_t kMostLines = 24;
+  ListSection section;
+  section.heading = "ALSO";
+  section.table.headings = {"", "MEASURE", "MUST SHOW"};
+  section.table.figures = 2;
+  section.table.to_fill = true;
+  Touch touch(desk.pen, desk.route.part, desk.print);
+  std::size_t left_out = 0;
+  for (const part::Feature& feature : desk.route.part.features) {
+    for (const part::NamedDimension& d : part::dimensions_of(feature)) {
+      if (part::has_aim(*d.dimension)) continue;
+      const auto reading = touch.reading(feature, d);
+      if (!reading) continue;
+      if (section.table.rows.size() == kMostLines) {
+        ++left_out;
+        continue;
+      }
+      section.table.rows.push_back(
+          {fmt::format("{}", section.table.rows.size() + 1), reading->what, reading->expect});
+    }
+  }
+  if (left_out > 0)
+    section.says.push_back(fmt::format("And {} more sizes, as the drawing has them.", left_out));
+  return section;
+}
+
 }  // namespace
 
 void write_inspect(Desk& desk) {
@@ -45,6 +73,8 @@ void write_inspect(Desk& desk) {
   section.table = sizes(desk);
   if (section.table.rows.empty()) return;
   desk.sheet.sections.push_back(std::move(section));
+  if (ListSection others = other_sizes(desk); !others.table.rows.empty())
+    desk.sheet.sections.push_back(std::move(others));
   const auto& general = desk.route.part.surroundings.general;
   desk.sheet.sections.push_back({"",
                                  {fmt::format("All others: two places and fractions {}, three places {}.",

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include "core/base/once.hpp"
+#include "core/handbook/socket_head_screws.hpp"
 #include "core/route/desk.hpp"
 #include "core/route/stock.hpp"
 
@@ -32,7 +33,9 @@ ListSection stock(Desk& desk) {
          nominal_of(desk, feature, "length"), ""});
   }
   section.says.emplace_back(
-      "Add the saw's cut and what the ends are faced by, unless they are in the length.");
+      found_words(blank, desk.print).empty()
+          ? "Add the saw's cut and what the ends are faced by, unless they are in the length."
+          : "It lies there as found, its ends as the first setup wants them: nothing is added.");
   return section;
 }
 
@@ -70,13 +73,28 @@ ListSection instruments(const Desk& desk) {
   return {"TO MEASURE WITH, EACH WITH ITS ZERO PROVED", {}, {}, names.texts(), {}};
 }
 
+// What marking out, trueing and cleaning up want beside the tools of the setups. Common practice.
+ListSection at_the_bench(const Desk& desk) {
+  base::Once names;
+  if (!desk.route.plan.setups.empty()) {
+    for (const char* one : {"dial indicator and its stand", "height gauge, scriber, marking blue", "square",
+                            "soft hammer", "cutting oil, chip brush", "file, deburring tool"})
+      names.add(one);
+  }
+  for (const Screws& screws : screws_of(desk.route.part)) {
+    if (const auto screw = handbook::socket_head_screw(screws.designation))
+      names.add(fmt::format("hexagon key {}", screw->key_name));
+  }
+  return {"AT THE BENCH", {}, {}, names.texts(), {}};
+}
+
 }  // namespace
 
 void write_lay_out(Desk& desk) {
   desk.sheet.tab = "LAY OUT";
   desk.sheet.name = "before the first cut";
   desk.sheet.sections.push_back(stock(desk));
-  for (ListSection section : {hardware(desk), tools(desk), instruments(desk)}) {
+  for (ListSection section : {hardware(desk), tools(desk), at_the_bench(desk), instruments(desk)}) {
     if (!section.ticks.empty()) desk.sheet.sections.push_back(std::move(section));
   }
 }

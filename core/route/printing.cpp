@@ -59,12 +59,12 @@ std::string Printing::limits(double least_mm, double most_mm, bool is_fine) cons
 
 std::string Printing::size_with_room(double nominal_mm, double least_mm, double most_mm) const {
   const int p = places(false);
-  const bool even = std::abs(in_unit(most_mm - nominal_mm) - in_unit(nominal_mm - least_mm)) <= kSame;
-  if (!even) return limits(least_mm, most_mm, false);
-  // About the size as printed, so that rounding it does not move the limits outwards.
+  // Only where it says the same as the limits printed elsewhere; nothing may be read in two ways.
   const double printed = quantity::rounded(in_unit(nominal_mm), p);
-  const double room = std::min(in_unit(most_mm) - printed, printed - in_unit(least_mm));
-  return fmt::format("{} ±{}", quantity::fixed(printed, p), quantity::fixed(rounded_down(room, p), p));
+  const double low = rounded_up(in_unit(least_mm), p);
+  const double high = rounded_down(in_unit(most_mm), p);
+  if (std::abs(printed - low - (high - printed)) > kSame) return limits(least_mm, most_mm, false);
+  return fmt::format("{} ±{}", quantity::fixed(printed, p), quantity::fixed(high - printed, p));
 }
 
 std::string Printing::unit_name() const {

@@ -25,7 +25,7 @@ class Printing {
   [[nodiscard]] std::string most(double mm, bool is_fine) const;
   // Limits, never wider than they are: the least is rounded up, the most down. "0.6256-0.6264"
   [[nodiscard]] std::string limits(double least_mm, double most_mm, bool is_fine) const;
-  // A size with the same room on both sides, "1.062 ±0.004", else its limits; the room is rounded down.
+  // "1.062 ±0.004" where that says the same as limits() would, else the limits.
   [[nodiscard]] std::string size_with_room(double nominal_mm, double least_mm, double most_mm) const;
 
   [[nodiscard]] std::string unit_name() const;  // "in" or "mm"

@@ -83,6 +83,24 @@ const ledger::Figure& Bench::choice(const std::string& local, quantity::Kind kin
   return pen.decide(local, decision);
 }
 
+void Bench::take(const shop::Tool& tool) {
+  if (in_spindle == tool.name) return;
+  in_spindle = tool.name;
+  const bool tells = tool.diameter_measured && tool.diameter && tool.kind == shop::ToolKind::kEndMill;
+  sheet.items.emplace_back(Note{tells ? fmt::format("TOOL: {}, measures {}", tool.name, tool.diameter->typed)
+                                      : "TOOL: " + tool.name});
+}
+
+const ledger::Figure& to_make(Bench& bench, const std::string& feature, const std::string& local,
+                              const part::Dimension& dimension) {
+  if (part::has_aim(dimension)) return bench.feature_figure(feature, local + "/aim");
+  const ledger::Figure& nominal = bench.feature_figure(feature, local);
+  const auto middle = [](auto least, auto most) { return (least + most) / 2.0; };
+  return bench.pen.work(fmt::format("{}/{} to make", feature, local), nominal.kind,
+                        "the middle of its limits", middle, bench.feature_figure(feature, local + "/least"),
+                        bench.feature_figure(feature, local + "/most"));
+}
+
 Line& Bench::add_line(std::string says) {
   int number = 1;
   for (const Item& item : sheet.items)

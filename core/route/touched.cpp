@@ -41,6 +41,11 @@ std::string extent_along(const part::Feature& feature, part::Axis axis) {
   return formed->sizes.contains(extent) ? extent : "";
 }
 
+// What lies over a hole at its mouth; empty where nothing does.
+std::string_view hides_hole(const part::Hole& hole) {
+  return hole.counterbore ? "counterbore " : hole.countersink ? "countersink " : "";
+}
+
 const part::Hole* hole_named(const part::Part& part, const std::string& name) {
   const part::Feature* found = part::find_feature(part, name);
   return found == nullptr ? nullptr : std::get_if<part::Hole>(&found->shape);
@@ -101,8 +106,13 @@ std::optional<ProofReading> Touch::holes_apart(const part::Feature& feature, con
         room,
         (figure(feature.name, local + "/most").value - figure(feature.name, local + "/least").value) / 2.0);
   }
+  const auto edge_of = [&](const std::string& of) {
+    const part::Hole* one = hole_named(part_, of);
+    return fmt::format("{} ({}{})", of, one == nullptr ? "" : hides_hole(*one),
+                       print_.fine(touched_diameter(of).value));
+  };
   return ProofReading{
-      fmt::format("nearest edges, {} and {}", other, feature.name),
+      fmt::format("nearest edges, {} and {}", edge_of(other), edge_of(feature.name)),
       or_not_known(gap, print_.size_with_room(gap.value, gap.value - room, gap.value + room))};
 }
 
@@ -134,9 +144,10 @@ std::optional<ProofReading> Touch::place(const part::Feature& feature, const par
   const Figure& nominal = edge("");
   const Figure& least = edge("/least");
   const Figure& most = edge("/most");
-  return ProofReading{fmt::format("{} to near edge of {} (at {})", d.from, feature.name,
-                                  or_not_known(across, print_.fine(across.value))),
-                      or_not_known(nominal, print_.size_with_room(nominal.value, least.value, most.value))};
+  return ProofReading{
+      fmt::format("{} to near edge of {} ({}{})", d.from, feature.name,
+                  hole == nullptr ? "" : hides_hole(*hole), or_not_known(across, print_.fine(across.value))),
+      or_not_known(nominal, print_.size_with_room(nominal.value, least.value, most.value))};
 }
 
 std::optional<ProofReading> Touch::reading(const part::Feature& feature, const part::NamedDimension& d) {

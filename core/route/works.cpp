@@ -87,7 +87,11 @@ void add_proof(Bench& bench, const std::vector<HoleWork>& holes, int group) {
   } else if (room->value <= 0.0) {
     stop.rule = "The instrument cannot prove these places: ask for a better one before drilling.";
   } else {
-    stop.rule = fmt::format("More than {} out: do NOT drill.", bench.print.plain(room->value));
+    stop.rule = fmt::format(
+        "More than {} out: do NOT drill. Dial the place again, spot over it wider until the old dimple is "
+        "gone, "
+        "and measure again.",
+        bench.print.plain(room->value));
   }
   bench.sheet.items.emplace_back(std::move(stop));
 }
@@ -108,6 +112,7 @@ void write_spots(Bench& bench, const std::vector<HoleWork>& holes) {
     const Figure& dimple = bench.choice(w.work->feature + "/dimple", Kind::kDiameter,
                                         bench.print.system() == quantity::UnitSystem::kInch ? 2.54 : 2.5,
                                         "wide enough to measure over (a choice made here, without a source)");
+    bench.take(*spot);
     Line& line = bench.add_line(
         fmt::format("spot {}, dimple {} across", w.work->feature, bench.print.nominal(dimple.value)));
     line.x_reads = w.x.reads;
