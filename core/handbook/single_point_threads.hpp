@@ -14,8 +14,10 @@ namespace sparewright::handbook {
 
 enum class ThreadSide { kScrew, kHole };
 
-// How deep a thread is cut on each side, from the crest (the major diameter of a screw, the minor of a hole),
-// and the tool that goes with it.
+// How deep a thread is cut on each side, from the crest (the basic major diameter of a screw, the minor of a
+// hole), and the tool that goes with it. A blank turned smaller than the basic size by the thread's allowance
+// is cut as deep, for its pitch diameter is smaller by as much; one turned smaller by accident half of that
+// less.
 struct ThreadDepth {
   quantity::Length depth;                       // square to the axis
   quantity::Length nose;                        // flat of the tool that makes the groove right at this depth

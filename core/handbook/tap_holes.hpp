@@ -30,7 +30,8 @@ struct TapDrillPercent {
   Source oversize_source;
 };
 
-// The percentage a drill leaves. Not positive where the drill is as large as the thread. Fails with
+// The percentage a drill leaves; which drills the thread's class allows, drills_between(minor.low,
+// minor.high) of its hole_limits tells. Not positive where the drill is as large as the thread. Fails with
 // kNotTabled for a tapered pipe thread, whose hole is no cylinder.
 [[nodiscard]] base::Result<TapDrillPercent> percent_of_drill(const ThreadShape& thread, const Drill& drill);
 

@@ -17,9 +17,8 @@ std::optional<handbook::ExternalThreadLimits> limits_of(const std::string& writt
   if (const auto unified = handbook::read_unified_thread(written))
     return handbook::screw_limits(*unified, handbook::screw_class(*unified).thread_class);
   const auto metric = handbook::read_metric_thread(written);
-  const bool is_6g = metric && (metric->thread_class.empty() || metric->thread_class == "6g");
-  if (!is_6g) return std::nullopt;
-  const auto limits = handbook::screw_limits_6g(*metric);
+  if (!metric) return std::nullopt;
+  const auto limits = handbook::screw_limits(*metric, handbook::screw_class(*metric).thread_class);
   return limits ? std::optional(*limits) : std::nullopt;
 }
 

@@ -1,5 +1,8 @@
 #include "core/handbook/thread_designation.hpp"
 
+#include <cmath>
+
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -138,6 +141,24 @@ TEST(AnyThread, WhatIsNoThreadFails) {
                            "1e5x1"}) {
     EXPECT_FALSE(read_thread(text)) << text << " was read as " << read_as(text);
   }
+}
+
+TEST(AnyThread, EveryStandardThreadIsReadAsItself) {
+  const auto expect_itself = [](const std::string& written) { EXPECT_EQ(read_as(written), written); };
+  for (const StandardThread& row : standard_unified_threads())
+    expect_itself(fmt::format("{}-{} {}", row.size, row.threads_per_inch, name_of(row.series)));
+  for (const auto rows : {coarse_metric_threads(), fine_metric_threads()}) {
+    for (const StandardMetricThread& row : rows)
+      expect_itself(to_string(MetricThread{row.nominal, row.pitch, {}, false, {}}));
+  }
+  for (const StandardWhitworthThread& row : standard_whitworth_threads())
+    expect_itself(fmt::format("{}-{} {}", row.size, row.threads_per_inch, name_of(row.series)));
+  for (const StandardAcmeThread& row : standard_acme_threads())
+    expect_itself(fmt::format("{}-{} ACME-2G", row.size, row.threads_per_inch));
+  for (const StandardTrapezoidalThread& row : standard_trapezoidal_threads())
+    expect_itself(to_string(TrapezoidalThread{row.nominal, row.pitch, 1, {}, false, {}}));
+  for (int number = 0; number <= kFinestAssociation; ++number)
+    expect_itself(fmt::format("{} BA", number));
 }
 
 TEST(ThreadShapes, HaveWhatTheToolsAskFor) {

@@ -188,6 +188,12 @@ TEST(Forms, AreRefusedWhereTheyCannotStand) {
       troubles_of(bar() + form("thread",
                                "side = \"left end\"\nthread = \"M24q3\"\ndiameter = \"24\"\nlength = \"9\"")),
       HasSubstr("M24q3"));
+  const auto trouble_of_thread = [](const std::string& written) {
+    return troubles_of(bar() + form("thread", "side = \"left end\"\nthread = \"" + written +
+                                                  "\"\ndiameter = \"24\"\nlength = \"9\""));
+  };
+  EXPECT_THAT(trouble_of_thread("3/4-11 UNC"), HasSubstr("3/4-10 UNC"));
+  EXPECT_THAT(trouble_of_thread("1-5 ACME"), HasSubstr("Unified and metric threads"));
   EXPECT_THAT(troubles_of(plate() + form("slot", "at.x = \"1\"\nat.y = \"1\"\nwidth = \"0\"")),
               HasSubstr("more than 0"));
 }
