@@ -113,7 +113,7 @@ std::string to_string(const Taper& taper) {
 
 base::Result<Taper> find_taper(std::string_view text) {
   std::string typed = folded(text);
-  if (typed == "r8") return *taper_named(TaperFamily::kR8, "R8");
+  if (typed == "r8") typed = "r R8";                     // family and number as the table has them
   if (typed.ends_with("mt") || typed.ends_with("jt")) {  // 2MT
     typed = typed.substr(typed.size() - 2) + typed.substr(0, typed.size() - 2);
   }

@@ -25,8 +25,7 @@ constexpr unsigned kSeed = 20261129;
 constexpr int kTrials = 2500;
 
 constexpr std::array kCorpus{"25 mm H7/g6",
-                             "\u00D8"
-                             "25 H7/g6",
+                             "\u00D825 H7/g6",
                              "1.0000 in RC4",
                              "1-3/8 LC2",
                              "2 ft 3-1/2 in",

@@ -22,9 +22,7 @@ Length um(double size) {
 }
 
 TEST(FitText, IsReadInTheWaysItIsWritten) {
-  for (const char* text : {"25 mm H7/g6", "25mm H7/g6", "25 H7/g6", "25H7/g6",
-                           "\u00D8"
-                           "25 H7/g6",
+  for (const char* text : {"25 mm H7/g6", "25mm H7/g6", "25 H7/g6", "25H7/g6", "\u00D825 H7/g6",
                            "25 mm H7-g6", " 25 mm  H7 / g6 "}) {
     const auto fit = read_fit(text);
     ASSERT_TRUE(fit) << text << ": " << base::report(fit.error());
