@@ -76,7 +76,7 @@ class Fitting {
   // An idler on a stud of its own: before each other stud, or before L.
   void try_order_with_idler(const GearTrain& order, int idler) {
     const Chain plain = chain_of(order);
-    if (plain.count == kMostStuds) return;
+    assert(plain.count < kMostStuds);
     for (std::size_t at = 0; at <= plain.count; ++at) {
       Chain chain = plain;
       for (std::size_t i = chain.count; i > at; --i)
@@ -241,6 +241,9 @@ base::Result<Banjo> checked(Banjo banjo) {
     return base::fail(base::Code::kValueNotAccepted, found, accepted, what);
   };
   if (!(banjo.module > Length())) return not_positive("the module of the change gears", banjo.module);
+  constexpr Length kLongest = Length::of(10.0, unit::metre);
+  if (banjo.module > kLongest || banjo.centres > kLongest)
+    return refuse("the banjo", "longer than any lathe", "lengths up to 10 m");
   if (!(banjo.centres > Length()))
     return not_positive("the distance from the first driver to the lead screw", banjo.centres);
   if (banjo.slots.empty()) return refuse("the banjo", "no slot", "at least one slot for a stud");
@@ -269,7 +272,7 @@ std::optional<BanjoFit> fit_on_banjo(const Banjo& banjo, const GearTrain& train,
   assert(train.drivers.size() <= kMostStuds + 1);
   Fitting fitting(banjo);
   for_every_order(train, [&](const GearTrain& order) { fitting.try_order(order); });
-  if (fitting.found()) return fitting.take();
+  if (fitting.found() || train.drivers.size() > kMostStuds) return fitting.take();
   for_every_order(train, [&](const GearTrain& order) {
     for (const int idler : idlers)
       fitting.try_order_with_idler(order, idler);

@@ -55,7 +55,7 @@ struct ChangeGears {
 // The nearest trains of 2, 4 ... most_gears gears, nearest first, of equal errors the one with fewer gears, then
 // as in TrainFinder. With a banjo those alone that go on it, with an idler of the box where one is needed; none
 // where nothing does. Leads are taken as the simplest fraction of a millimetre within a picometre: 1/13 in is
-// 127/65 mm exactly. A worm's lead, module times pi, is never met exactly.
+// 127/65 mm exactly; what is no fraction with a bottom up to a million, to the nearest nanometre. A worm's lead, module times pi, is never met exactly.
 // Fails as TrainFinder::of and checked(banjo), and with kSizeNotPositive or kValueNotAccepted for a lead: from
 // 0.01 to 500 mm.
 [[nodiscard]] base::Result<std::vector<ChangeGears>> change_gears(const LatheGearing& lathe,

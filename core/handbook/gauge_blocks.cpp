@@ -159,16 +159,18 @@ std::optional<base::Failure> bad_set(const GaugeBlockSet& set, std::optional<Len
                       fmt::format("1 to {} blocks", kMostBlocksInSet), "the set of gauge blocks")
         .value();
   }
-  const auto bad = [](Length block) { return !std::isfinite(block.base()) || nanometres(block) <= 0; };
+  const auto bad = [](Length block) {
+    return !(block > Length() && block < Length::of(10.0, unit::metre)) || nanometres(block) == 0;
+  };
   for (const Length block : set.blocks) {
     if (!bad(block)) continue;
     return base::fail(base::Code::kSizeNotPositive, fmt::format("{:.6g} mm", block.in(unit::millimetre)),
-                      "a length of more than 0 mm", "a gauge block")
+                      "a length of more than 0 mm, up to 10 m", "a gauge block")
         .value();
   }
   if (wear && bad(*wear)) {
     return base::fail(base::Code::kSizeNotPositive, fmt::format("{:.6g} mm", wear->in(unit::millimetre)),
-                      "a length of more than 0 mm", "a wear block")
+                      "a length of more than 0 mm, up to 10 m", "a wear block")
         .value();
   }
   return std::nullopt;

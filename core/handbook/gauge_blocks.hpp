@@ -20,7 +20,7 @@ namespace sparewright::handbook {
 
 struct GaugeBlockSet {
   std::string name;                      // "81-piece inch"
-  std::vector<quantity::Length> blocks;  // each one that is in the box, twice where there are two
+  std::vector<quantity::Length> blocks;  // nominal, each one in the box, twice where there are two
   Source source;
 };
 
@@ -30,7 +30,7 @@ struct GaugeBlockSet {
 [[nodiscard]] base::Result<GaugeBlockSet> find_gauge_blocks(std::string_view name);
 
 inline constexpr std::size_t kMostStackBlocks = 6;  // beside the wear blocks; more are not wrung in practice
-inline constexpr std::size_t kMostBlocksInSet = 200;
+inline constexpr std::size_t kMostBlocksInSet = 130;
 
 struct GaugeStack {
   std::vector<quantity::Length> blocks;  // thickest first, without the wear blocks
@@ -46,7 +46,7 @@ struct GaugeStack {
 // the length is between what the set can make, the nearest length it can make with up to six blocks is taken (the
 // shorter of two equally near), and error says how far off it is. With wear, two blocks of that thickness that are
 // not of the set lie at the ends.
-// Fails with kSizeNotPositive for a block, kValueNotAccepted for an empty set or one of more than 200 blocks, and
+// Fails with kSizeNotPositive for a block, kValueNotAccepted for an empty set or one of more than 130 blocks, and
 // with kValueNotAccepted, naming the range, where no stack of up to six blocks comes within a step of the set.
 [[nodiscard]] base::Result<std::vector<GaugeStack>> gauge_stacks(
     const GaugeBlockSet& set, quantity::Length length, std::optional<quantity::Length> wear = std::nullopt,

@@ -12,6 +12,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <limits>
 #include <span>
 #include <string>
 #include <vector>
@@ -54,9 +55,11 @@ class TrainFinder {
 
   // The `most` trains of that many gears (2, 4 or 6, not more than was said) nearest to the ratio, nearest first; of equal errors first
   // the one whose smallest gear is the largest, then by drivers and drivens. No train that accept lets through
-  // has a smaller error than one that is left out. wanted must be more than zero.
-  [[nodiscard]] std::vector<FoundTrain> nearest(const Ratio& wanted, std::size_t gears, std::size_t most,
-                                                const Accept& accept = {}) const;
+  // has a smaller error than one that is left out. Trains more than `beyond` off (relative) are not looked at.
+  // wanted must be more than zero.
+  [[nodiscard]] std::vector<FoundTrain> nearest(
+      const Ratio& wanted, std::size_t gears, std::size_t most, const Accept& accept = {},
+      double beyond = std::numeric_limits<double>::infinity()) const;
 
   [[nodiscard]] const std::vector<int>& teeth() const { return teeth_; }  // ascending
 

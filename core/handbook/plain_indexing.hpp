@@ -27,7 +27,8 @@ inline constexpr int kMostDivisions = 100000;
 [[nodiscard]] base::Result<Ratio> part_for_divisions(int divisions);
 
 // An angle as a part of a turn, exactly where it is a whole number of arc seconds or a fraction of a degree
-// with a bottom up to 1000: 1/3 degree is 1/1080. Over 0 up to 360 degrees, else fails with kValueNotAccepted.
+// with a bottom up to 1000: 1/3 degree is 1/1080; else at worst to a thousandth of an arc
+// second. Over 0 up to 360 degrees, else fails with kValueNotAccepted.
 [[nodiscard]] base::Result<Ratio> part_for_angle(quantity::Angle angle);
 
 // What the spindle turns too far in one move: moved - wanted, both parts of a turn.

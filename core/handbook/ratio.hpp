@@ -41,6 +41,10 @@ class Ratio {
   return a < Ratio() ? -a : a;
 }
 
+// How many times `step` is nearest to value, halves upwards; step more than zero, the answer within 64 bits. Their
+// quotient as a Ratio may be too fine for 64 bits.
+[[nodiscard]] std::int64_t nearest_multiple(const Ratio& value, const Ratio& step);
+
 // The first convergent of value's continued fraction that lies within tolerance of it: 0.125 gives 1/8,
 // 1.953846153846154 (25.4/13) gives 127/65. Two fractions with bottoms up to b lie at least 1/b^2 apart, so a
 // fraction whose double was handed in comes back as itself where tolerance is less than half of that.
