@@ -126,8 +126,8 @@ class Fitting {
     }
   }
 
-  // The stud next to L stands where its gears mesh; the other one where it is as far from that one as their gears
-  // want: p1^2 - 2 p1 p2 cos(phi) + p2^2 = r^2.
+  // The stud next to L stands where its gears mesh; the other one where it is as far from that one as their
+  // gears want: p1^2 - 2 p1 p2 cos(phi) + p2^2 = r^2.
   void place_two(std::size_t outer, std::size_t inner, const Chain& chain) {
     Places places;
     places.slot = {outer, inner};
@@ -179,8 +179,8 @@ class Fitting {
     return axes;
   }
 
-  // The narrowest gap of the gears of one axis to the other: to its gear in the same plane unless they mesh, to its
-  // collar in other planes.
+  // The narrowest gap of the gears of one axis to the other: to its gear in the same plane unless they mesh,
+  // to its collar in other planes.
   [[nodiscard]] double gap_mm(const Axis& one, const Axis& other, bool neighbours) const {
     const double apart = std::hypot(one.x_mm - other.x_mm, one.y_mm - other.y_mm);
     double least = std::numeric_limits<double>::infinity();

@@ -13,7 +13,8 @@ namespace {
 using quantity::Angle;
 namespace unit = quantity::unit;
 
-// Angles in turns below 1 as doubles are good to 1e-16; fractions with bottoms up to 1 296 000 lie 6e-13 apart.
+// Angles in turns below 1 as doubles are good to 1e-16; fractions with bottoms up to 1 296 000 lie 6e-13
+// apart.
 constexpr double kTurnTolerance = 1e-13;
 constexpr std::int64_t kMostBottom = 1'296'000'000;  // a thousandth of an arc second
 

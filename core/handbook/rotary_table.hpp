@@ -17,7 +17,8 @@ struct DegreesMinutesSeconds {
   int minutes = 0;
   double seconds = 0.0;  // 0 up to, not including, 60
 };
-// Of a finite angle under 1000 turns. Rounded to that many places of a second (0 to 6) before it is split, so that 59.9999 seconds carry over.
+// Of a finite angle under 1000 turns. Rounded to that many places of a second (0 to 6) before it is split, so
+// that 59.9999 seconds carry over.
 [[nodiscard]] DegreesMinutesSeconds in_degrees_minutes_seconds(quantity::Angle angle, int places = 0);
 [[nodiscard]] quantity::Angle angle_of(const DegreesMinutesSeconds& parts);
 [[nodiscard]] std::string to_string(const DegreesMinutesSeconds& parts, int places = 0);  // 51 deg 25' 43"

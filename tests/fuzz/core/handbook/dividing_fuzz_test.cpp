@@ -1,5 +1,5 @@
-// Numbers no sane person types, into indexing, gears, stacks and the trig of the shop: every answer is a value or a
-// failure with words, nothing crashes, nothing runs for ever.
+// Numbers no sane person types, into indexing, gears, stacks and the trig of the shop: every answer is a
+// value or a failure with words, nothing crashes, nothing runs for ever.
 #include <array>
 #include <cmath>
 #include <iostream>
