@@ -1,5 +1,5 @@
-// The nearest train of four gears and of six out of a box of 24, for many wanted ratios, against plain nested loops
-// over every choice of gears; in one run and in turn. The search starts from the bare box each time.
+// The nearest train of four gears and of six out of a box of 24, for many wanted ratios, against plain nested
+// loops over every choice of gears; in one run and in turn. The search starts from the bare box each time.
 //   gear_trains [--smoke]
 // Times are printed to be read; only the ratio for six gears decides the exit status.
 #include "core/handbook/gear_trains.hpp"

@@ -25,9 +25,9 @@ double cross(Point a, Point b) {
   return a.x * b.y - a.y * b.x;
 }
 
-// What a touch's error along its radius does. The centre (x, y) and the radius r answer the three errors e_i by
-// u_i . (x, y) + r = e_i, u_i being the directions from the centre to the touches; by Cramer's rule the column of touch i
-// is the cross of the other two, u_j - u_k turned a right angle, over the determinant.
+// What a touch's error along its radius does. The centre (x, y) and the radius r answer the three errors e_i
+// by u_i . (x, y) + r = e_i, u_i being the directions from the centre to the touches; by Cramer's rule the
+// column of touch i is the cross of the other two, u_j - u_k turned a right angle, over the determinant.
 struct Magnified {
   double centre = 0.0;
   double radius = 0.0;

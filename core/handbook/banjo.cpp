@@ -76,7 +76,7 @@ class Fitting {
   // An idler on a stud of its own: before each other stud, or before L.
   void try_order_with_idler(const GearTrain& order, int idler) {
     const Chain plain = chain_of(order);
-    if (plain.count == kMostStuds) return;
+    assert(plain.count < kMostStuds);
     for (std::size_t at = 0; at <= plain.count; ++at) {
       Chain chain = plain;
       for (std::size_t i = chain.count; i > at; --i)
@@ -126,8 +126,8 @@ class Fitting {
     }
   }
 
-  // The stud next to L stands where its gears mesh; the other one where it is as far from that one as their gears
-  // want: p1^2 - 2 p1 p2 cos(phi) + p2^2 = r^2.
+  // The stud next to L stands where its gears mesh; the other one where it is as far from that one as their
+  // gears want: p1^2 - 2 p1 p2 cos(phi) + p2^2 = r^2.
   void place_two(std::size_t outer, std::size_t inner, const Chain& chain) {
     Places places;
     places.slot = {outer, inner};
@@ -179,8 +179,8 @@ class Fitting {
     return axes;
   }
 
-  // The narrowest gap of the gears of one axis to the other: to its gear in the same plane unless they mesh, to its
-  // collar in other planes.
+  // The narrowest gap of the gears of one axis to the other: to its gear in the same plane unless they mesh,
+  // to its collar in other planes.
   [[nodiscard]] double gap_mm(const Axis& one, const Axis& other, bool neighbours) const {
     const double apart = std::hypot(one.x_mm - other.x_mm, one.y_mm - other.y_mm);
     double least = std::numeric_limits<double>::infinity();
@@ -241,6 +241,9 @@ base::Result<Banjo> checked(Banjo banjo) {
     return base::fail(base::Code::kValueNotAccepted, found, accepted, what);
   };
   if (!(banjo.module > Length())) return not_positive("the module of the change gears", banjo.module);
+  constexpr Length kLongest = Length::of(10.0, unit::metre);
+  if (banjo.module > kLongest || banjo.centres > kLongest)
+    return refuse("the banjo", "longer than any lathe", "lengths up to 10 m");
   if (!(banjo.centres > Length()))
     return not_positive("the distance from the first driver to the lead screw", banjo.centres);
   if (banjo.slots.empty()) return refuse("the banjo", "no slot", "at least one slot for a stud");
@@ -269,7 +272,7 @@ std::optional<BanjoFit> fit_on_banjo(const Banjo& banjo, const GearTrain& train,
   assert(train.drivers.size() <= kMostStuds + 1);
   Fitting fitting(banjo);
   for_every_order(train, [&](const GearTrain& order) { fitting.try_order(order); });
-  if (fitting.found()) return fitting.take();
+  if (fitting.found() || train.drivers.size() > kMostStuds) return fitting.take();
   for_every_order(train, [&](const GearTrain& order) {
     for (const int idler : idlers)
       fitting.try_order_with_idler(order, idler);

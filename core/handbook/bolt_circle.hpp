@@ -20,8 +20,8 @@ struct HolePosition {
   quantity::Coordinate y;
 };
 
-// Equal holes on a circle. Angles count from the x axis towards y, counter-clockwise where y points away from the
-// operator.
+// Equal holes on a circle. Angles count from the x axis towards y, counter-clockwise where y points away from
+// the operator.
 struct BoltCircle {
   quantity::Diameter diameter;
   int holes = 0;
@@ -32,20 +32,20 @@ struct BoltCircle {
 
 inline constexpr int kMostHolesInPattern = 10000;
 
-// Every position is worked out from the centre, so that errors do not add up. Fails with kSizeNotPositive for the
-// diameter, kValueNotAccepted for fewer than 1 or more than 10000 holes.
+// Every position is worked out from the centre, so that errors do not add up. Fails with kSizeNotPositive for
+// the diameter, kValueNotAccepted for fewer than 1 or more than 10000 holes.
 [[nodiscard]] base::Result<std::vector<HolePosition>> bolt_circle(const BoltCircle& circle);
 
-// Straight from hole to hole, `apart` holes on: D sin(180 deg apart / N). Measured over pins it is larger by one pin,
-// between them smaller by one. Wants 2 or more holes.
+// Straight from hole to hole, `apart` holes on: D sin(180 deg apart / N). Measured over pins it is larger by
+// one pin, between them smaller by one. Wants 2 or more holes.
 [[nodiscard]] quantity::Length chord_between_holes(quantity::Diameter diameter, int holes, int apart = 1);
 
 // The circle on which `holes` holes are that chord from each other: chord / sin(180 deg / N). Fails with
 // kSizeNotPositive or kValueNotAccepted (fewer than 2 holes).
 [[nodiscard]] base::Result<quantity::Diameter> bolt_circle_for_chord(quantity::Length chord, int holes);
 
-// Rows and columns, `columns` holes along each row; the pattern is turned about its first hole by `turned`, which
-// stands at x, y. Numbered along the rows. Fails as bolt_circle does.
+// Rows and columns, `columns` holes along each row; the pattern is turned about its first hole by `turned`,
+// which stands at x, y. Numbered along the rows. Fails as bolt_circle does.
 struct HoleGrid {
   int columns = 1;
   int rows = 1;
@@ -57,8 +57,8 @@ struct HoleGrid {
 };
 [[nodiscard]] base::Result<std::vector<HolePosition>> hole_grid(const HoleGrid& grid);
 
-// Positions as they stand from another datum: the new datum's origin in the old frame, and the angle of its x axis
-// there.
+// Positions as they stand from another datum: the new datum's origin in the old frame, and the angle of its x
+// axis there.
 [[nodiscard]] std::vector<HolePosition> from_datum(const std::vector<HolePosition>& holes,
                                                    quantity::Coordinate x, quantity::Coordinate y,
                                                    quantity::Angle turned = {});

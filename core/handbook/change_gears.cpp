@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <utility>
 
@@ -14,7 +15,8 @@ namespace {
 using quantity::Length;
 namespace unit = quantity::unit;
 
-constexpr double kLeadToleranceMm = 1e-9;  // a picometre
+constexpr double kLeadToleranceMm = 1e-9;            // a picometre
+constexpr std::int64_t kMostLeadBottom = 1'000'000;  // else a nanometre decides nothing
 constexpr double kLeastLeadMm = 0.01;
 constexpr double kMostLeadMm = 500.0;
 
@@ -28,7 +30,9 @@ base::Result<Ratio> lead_mm(Length lead, std::string_view what) {
     return base::fail(base::Code::kValueNotAccepted, fmt::format("{:.6g} mm", mm),
                       fmt::format("{} to {} mm", kLeastLeadMm, kMostLeadMm), what);
   }
-  return ratio_near(mm, kLeadToleranceMm);
+  const Ratio simple = ratio_near(mm, kLeadToleranceMm);
+  return simple.bottom() <= kMostLeadBottom ? simple
+                                            : Ratio::of(std::llround(mm * kMostLeadBottom), kMostLeadBottom);
 }
 
 // What is in the box beside the train.
@@ -69,7 +73,11 @@ base::Result<std::vector<ChangeGears>> change_gears(const LatheGearing& lathe, c
   if (lathe.banjo) accept = [&](const GearTrain& train) { return fit_of(train).has_value(); };
   std::vector<ChangeGears> all;
   for (std::size_t gears = 2; gears <= wish.most_gears; gears += 2) {
-    for (const FoundTrain& found : finder->nearest(*wanted / *screw, gears, wish.most, accept)) {
+    // A longer train must be better than what shorter ones do.
+    const double beyond =
+        all.size() < wish.most ? std::numeric_limits<double>::infinity() : std::abs(all.back().error);
+    if (beyond == 0.0) break;
+    for (const FoundTrain& found : finder->nearest(*wanted / *screw, gears, wish.most, accept, beyond)) {
       ChangeGears one{found.train, lead_of(lathe.screw_lead, found.train), found.error, found.exact, {}};
       if (lathe.banjo) {
         one.fit = fit_of(found.train);
@@ -77,11 +85,11 @@ base::Result<std::vector<ChangeGears>> change_gears(const LatheGearing& lathe, c
       }
       all.push_back(std::move(one));
     }
+    std::stable_sort(all.begin(), all.end(), [](const ChangeGears& a, const ChangeGears& b) {
+      return std::abs(a.error) < std::abs(b.error);
+    });
+    if (all.size() > wish.most) all.resize(wish.most);
   }
-  std::stable_sort(all.begin(), all.end(), [](const ChangeGears& a, const ChangeGears& b) {
-    return std::abs(a.error) < std::abs(b.error);
-  });
-  if (all.size() > wish.most) all.resize(wish.most);
   return all;
 }
 

@@ -1,7 +1,8 @@
-// Change gears of a lathe: the train for a wanted pitch or lead, exact or nearest, and whether it can be mounted.
+// Change gears of a lathe: the train for a wanted pitch or lead, exact or nearest, and whether it can be
+// mounted.
 //
-// drivers / drivens = wanted lead / lead of the screw (with inch threads: threads per inch of the screw / threads
-// per inch wanted). Source: kChangeGears.
+// drivers / drivens = wanted lead / lead of the screw (with inch threads: threads per inch of the screw /
+// threads per inch wanted). Source: kChangeGears.
 #pragma once
 
 #include <cstddef>
@@ -23,9 +24,9 @@ inline constexpr Source kChangeGears{
     "students-in-the-industrial-and-engineering-schools-and-apprentices-on-turning-and-boring-meth/93",
     Basis::kPublished};
 
-// Of a lathe, as far as the choice of gears goes. screw_lead is what the carriage moves in one turn of the last
-// driven gear per turn of the work with equal gears: the lead of the screw where the gearing in the head is 1:1,
-// else the lathe's screw constant (cut a thread with equal gears and measure it), a set gearbox included.
+// Of a lathe, as far as the choice of gears goes. screw_lead is the lead that equal gears cut: that of the lead
+// screw where the gearing in the head is 1:1, else the lathe's screw constant, a gearbox as it is set included.
+// Where it is not known, cut a thread with equal gears and measure it.
 struct LatheGearing {
   quantity::Length screw_lead;
   std::vector<int> gears;      // every gear in the box, twice where there are two
@@ -52,12 +53,12 @@ struct ChangeGears {
 // What a train cuts.
 [[nodiscard]] quantity::Length lead_of(quantity::Length screw_lead, const GearTrain& train);
 
-// The nearest trains of 2, 4 ... most_gears gears, nearest first, of equal errors the one with fewer gears, then
-// as in TrainFinder. With a banjo those alone that go on it, with an idler of the box where one is needed; none
-// where nothing does. Leads are taken as the simplest fraction of a millimetre within a picometre: 1/13 in is
-// 127/65 mm exactly. A worm's lead, module times pi, is never met exactly.
-// Fails as TrainFinder::of and checked(banjo), and with kSizeNotPositive or kValueNotAccepted for a lead: from
-// 0.01 to 500 mm.
+// The nearest trains of 2, 4 ... most_gears gears, nearest first, of equal errors the one with fewer gears,
+// then as in TrainFinder. With a banjo those alone that go on it, with an idler of the box where one is
+// needed; none where nothing does. Leads are taken as the simplest fraction of a millimetre within a
+// picometre: 1/13 in is 127/65 mm exactly; what is no fraction with a bottom up to a million, to the nearest
+// nanometre. A worm's lead, module times pi, is never met exactly. Fails as TrainFinder::of and
+// checked(banjo), and with kSizeNotPositive or kValueNotAccepted for a lead: from 0.01 to 500 mm.
 [[nodiscard]] base::Result<std::vector<ChangeGears>> change_gears(const LatheGearing& lathe,
                                                                   const ChangeGearWish& wish);
 

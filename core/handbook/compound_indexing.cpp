@@ -32,9 +32,10 @@ struct Holes {
   std::int64_t y = 0;  // on the circle of B
 };
 
-// The x, y with x/A + y/B = k/lcm(A, B) that turn least to and fro, then with the least |y|. Multiplied out that
-// is x B/g + y A/g = k with g the greatest common factor, so that y is known but for multiples of B/g. Of k not
-// below 0 the answer is the least y that is not negative or the one before: beyond those the turning grows.
+// The x, y with x/A + y/B = k/lcm(A, B) that turn least to and fro, then with the least |y|. Multiplied out
+// that is x B/g + y A/g = k with g the greatest common factor, so that y is known but for multiples of B/g.
+// Of k not below 0 the answer is the least y that is not negative or the one before: beyond those the turning
+// grows.
 Holes least_turning(std::int64_t k, std::int64_t a, std::int64_t b) {
   const std::int64_t common = std::gcd(a, b);
   const std::int64_t of_x = b / common;

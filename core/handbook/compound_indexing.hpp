@@ -38,8 +38,8 @@ struct CompoundIndexing {
   [[nodiscard]] bool exact() const { return error == quantity::Angle(); }
 };
 
-// The nearest move of every pair of circles of one plate for a part of a turn of the spindle, nearest first, of
-// equal errors the one with less turning first; at most `most`. Moves that need one circle alone are plain
+// The nearest move of every pair of circles of one plate for a part of a turn of the spindle, nearest first,
+// of equal errors the one with less turning first; at most `most`. Moves that need one circle alone are plain
 // indexing and are left out, so a pair may have none. Fails as checked(head).
 [[nodiscard]] base::Result<std::vector<CompoundIndexing>> compound_indexing(const DividingHead& head,
                                                                             const Ratio& part,

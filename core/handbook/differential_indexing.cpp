@@ -58,9 +58,9 @@ DifferentialIndexing setting(const DividingHead& head, const Ratio& part, const 
   return out;
 }
 
-// Simple and compound, the nearest ratio not over and the nearest not under |x|: what the spindle moves grows or
-// falls with the ratio, but not in proportion. Gears that would run the plate as fast as the worm are left out:
-// the spindle would not turn.
+// Simple and compound, the nearest ratio not over and the nearest not under |x|: what the spindle moves grows
+// or falls with the ratio, but not in proportion. Gears that would run the plate as fast as the worm are left
+// out: the spindle would not turn.
 std::vector<GearTrain> nearest_gears(const TrainFinder& finder, int worm, const Ratio& plate_turns) {
   const Ratio wanted = magnitude(plate_turns);
   std::vector<GearTrain> out;

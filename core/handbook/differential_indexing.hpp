@@ -1,7 +1,7 @@
 // Differential indexing: the plate is geared to the spindle and creeps while the crank is turned.
 //
-// For N divisions on a head of V:1 the crank is moved n/H at a time. In one turn of the spindle it is moved
-// N n/H, and the plate must make up the rest: x = V - N n/H turns, with the crank where x > 0, against it where
+// For N divisions on a head of V:1 the crank is moved n/H at a time. In one turn of the spindle it is moved N
+// n/H, and the plate must make up the rest: x = V - N n/H turns, with the crank where x > 0, against it where
 // x < 0. The gears from spindle to plate have the ratio |x|. Source: kDifferentialIndexing.
 //
 // Whether the gears reach on the head's bracket is not looked at: idlers of any size bridge them. Before
@@ -47,8 +47,8 @@ struct DifferentialIndexing {
   [[nodiscard]] bool exact() const { return error == quantity::Angle(); }
 };
 
-// What the spindle turns in one move of the crank by `crank` turns, the plate geared to make `plate_turns` for
-// one of the spindle: crank / (worm - plate_turns). plate_turns must not be worm.
+// What the spindle turns in one move of the crank by `crank` turns, the plate geared to make `plate_turns`
+// for one of the spindle: crank / (worm - plate_turns). plate_turns must not be worm.
 [[nodiscard]] Ratio differential_move(int worm, const Ratio& crank, const Ratio& plate_turns);
 
 // For every move n/H the plates give with |x| over 0 up to 6, the nearest simple and the nearest compound

@@ -18,8 +18,8 @@ std::string shown(Length length) {
 }
 
 std::optional<base::Failure> bad_work(Diameter work, Length jaw_width) {
-  if (!(work > Diameter())) {
-    return base::fail(base::Code::kSizeNotPositive, shown(across(work)), "a diameter of more than 0 mm",
+  if (!(work > Diameter() && work < Diameter::of(10.0, unit::metre))) {
+    return base::fail(base::Code::kValueNotAccepted, shown(across(work)), "more than 0 mm, less than 10 m",
                       "the diameter of the work")
         .value();
   }

@@ -38,8 +38,8 @@ Length from_nanometres(Nanometres nm) {
   return Length::of(static_cast<double>(nm) / 1e6, unit::millimetre);
 }
 
-// How fine a block is: the largest of these steps it is a multiple of. Inch and metric steps in nanometres, each a
-// multiple of the one before it in its own system.
+// How fine a block is: the largest of these steps it is a multiple of. Inch and metric steps in nanometres,
+// each a multiple of the one before it in its own system.
 constexpr Nanometres kSteps[] = {
     127'000'000, 25'400'000, 12'700'000, 2'540'000, 1'270'000, 254'000, 25'400, 2'540, 1'270, 100'000'000,
     50'000'000,  25'000'000, 5'000'000,  1'000'000, 500'000,   100'000, 10'000, 1'000, 500};
@@ -91,8 +91,8 @@ class Search {
     std::array<Nanometres, kMostStackBlocks + 1> most{};
   };
 
-  // Whether `count` of the blocks from `at` on could have that sum: no possible one is denied, and what is denied
-  // from one place on is denied from all later ones.
+  // Whether `count` of the blocks from `at` on could have that sum: no possible one is denied, and what is
+  // denied from one place on is denied from all later ones.
   [[nodiscard]] bool may_be(std::size_t at, std::size_t count, Nanometres sum) const {
     const Rest& rest = rests_[at];
     return rest.blocks.size() >= count && sum >= rest.least.at(count) && sum <= rest.most.at(count) &&
@@ -139,8 +139,8 @@ class Search {
   std::vector<std::vector<Nanometres>> found_;
 };
 
-// The stacks with the fewest blocks, thickest first in each and thickest stacks of blocks first; none where six are
-// not enough.
+// The stacks with the fewest blocks, thickest first in each and thickest stacks of blocks first; none where
+// six are not enough.
 std::vector<std::vector<Nanometres>> fewest(Search& search, Nanometres sum) {
   for (std::size_t count = 1; count <= kMostStackBlocks; ++count) {
     auto all = search.with(count, sum);
@@ -159,16 +159,18 @@ std::optional<base::Failure> bad_set(const GaugeBlockSet& set, std::optional<Len
                       fmt::format("1 to {} blocks", kMostBlocksInSet), "the set of gauge blocks")
         .value();
   }
-  const auto bad = [](Length block) { return !std::isfinite(block.base()) || nanometres(block) <= 0; };
+  const auto bad = [](Length block) {
+    return !(block > Length() && block < Length::of(10.0, unit::metre)) || nanometres(block) == 0;
+  };
   for (const Length block : set.blocks) {
     if (!bad(block)) continue;
     return base::fail(base::Code::kSizeNotPositive, fmt::format("{:.6g} mm", block.in(unit::millimetre)),
-                      "a length of more than 0 mm", "a gauge block")
+                      "a length of more than 0 mm, up to 10 m", "a gauge block")
         .value();
   }
   if (wear && bad(*wear)) {
     return base::fail(base::Code::kSizeNotPositive, fmt::format("{:.6g} mm", wear->in(unit::millimetre)),
-                      "a length of more than 0 mm", "a wear block")
+                      "a length of more than 0 mm, up to 10 m", "a wear block")
         .value();
   }
   return std::nullopt;

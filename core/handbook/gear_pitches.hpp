@@ -44,15 +44,16 @@ struct ToothForm {
 // Fails with kNameUnknown.
 [[nodiscard]] base::Result<ToothForm> find_tooth_form(std::string_view name);
 
-// A cutter of the set of eight: what it cuts correctly is its smallest number of teeth, the larger ones nearly.
+// A cutter of the set of eight: what it cuts correctly is its smallest number of teeth, the larger ones
+// nearly.
 struct GearCutter {
   int number = 0;  // as inch sets count: 1 for 135 teeth to a rack, 8 for 12 and 13
   int from_teeth = 0;
   int up_to_teeth = 0;  // 0: a rack
   Source source;
 
-  // Sets of module cutters made on the European continent count the other way: 1 for 12 and 13 teeth. The range
-  // stamped on the cutter decides.
+  // Sets of module cutters made on the European continent count the other way: 1 for 12 and 13 teeth. The
+  // range stamped on the cutter decides.
   [[nodiscard]] int continental_number() const { return 9 - number; }
 };
 // Fails with kNotTabled under 12 teeth: such pinions are generated, or cut with a cutter made for them.

@@ -4,7 +4,6 @@
 #include <cassert>
 #include <cmath>
 #include <cstddef>
-#include <limits>
 #include <tuple>
 
 #include <fmt/format.h>
@@ -110,8 +109,14 @@ std::vector<int> TrainFinder::gears_in(std::uint64_t mask) const {
 // One question: keeps the best found so far, and with that the error beyond which nothing is of interest.
 class TrainFinder::Search {
  public:
-  Search(const TrainFinder& finder, const Ratio& wanted, std::size_t most, const Accept& accept)
-      : finder_(finder), wanted_(wanted), target_(wanted.value()), most_(most), accept_(accept) {}
+  Search(const TrainFinder& finder, const Ratio& wanted, std::size_t most, const Accept& accept,
+         double beyond)
+      : finder_(finder),
+        wanted_(wanted),
+        target_(wanted.value()),
+        most_(most),
+        accept_(accept),
+        beyond_(beyond) {}
 
   std::vector<FoundTrain> run(const Sides& sides) {
     const std::vector<Side>& drivers = sides.drivers;
@@ -168,14 +173,14 @@ class TrainFinder::Search {
   const std::size_t most_;
   const Accept& accept_;
   std::vector<FoundTrain> best_;
-  double beyond_ = std::numeric_limits<double>::infinity();
+  double beyond_;
 };
 
 std::vector<FoundTrain> TrainFinder::nearest(const Ratio& wanted, std::size_t gears, std::size_t most,
-                                             const Accept& accept) const {
+                                             const Accept& accept, double beyond) const {
   assert(wanted > Ratio() && gears >= 2 && gears % 2 == 0 && gears / 2 <= sides_.size());
   if (most == 0) return {};
-  return Search(*this, wanted, most, accept).run(sides_[gears / 2 - 1]);
+  return Search(*this, wanted, most, accept, beyond).run(sides_[gears / 2 - 1]);
 }
 
 }  // namespace sparewright::handbook

@@ -12,6 +12,7 @@
 
 #include <cstdint>
 #include <functional>
+#include <limits>
 #include <span>
 #include <string>
 #include <vector>
@@ -44,19 +45,21 @@ inline constexpr std::size_t kMostGears = 64;  // in the box
 
 class TrainFinder {
  public:
-  // The box of gears, in any order, a tooth count as often as there are gears of it; trains of up to most_gears
-  // (2, 4 or 6) will be asked for. Fails with kValueNotAccepted: fewer than two gears, more than 64, a gear
-  // under 8 or over 400 teeth.
+  // The box of gears, in any order, a tooth count as often as there are gears of it; trains of up to
+  // most_gears (2, 4 or 6) will be asked for. Fails with kValueNotAccepted: fewer than two gears, more than
+  // 64, a gear under 8 or over 400 teeth.
   [[nodiscard]] static base::Result<TrainFinder> of(std::span<const int> teeth, std::size_t most_gears = 6);
 
   // Whether a train will do, beside its ratio. Asked only of trains that would otherwise be in the answer.
   using Accept = std::function<bool(const GearTrain&)>;
 
-  // The `most` trains of that many gears (2, 4 or 6, not more than was said) nearest to the ratio, nearest first; of equal errors first
-  // the one whose smallest gear is the largest, then by drivers and drivens. No train that accept lets through
-  // has a smaller error than one that is left out. wanted must be more than zero.
-  [[nodiscard]] std::vector<FoundTrain> nearest(const Ratio& wanted, std::size_t gears, std::size_t most,
-                                                const Accept& accept = {}) const;
+  // The `most` trains of that many gears (2, 4 or 6, not more than was said) nearest to the ratio, nearest
+  // first; of equal errors first the one whose smallest gear is the largest, then by drivers and drivens. No
+  // train that accept lets through has a smaller error than one that is left out. Trains more than `beyond`
+  // off (relative) are not looked at. wanted must be more than zero.
+  [[nodiscard]] std::vector<FoundTrain> nearest(
+      const Ratio& wanted, std::size_t gears, std::size_t most, const Accept& accept = {},
+      double beyond = std::numeric_limits<double>::infinity()) const;
 
   [[nodiscard]] const std::vector<int>& teeth() const { return teeth_; }  // ascending
 

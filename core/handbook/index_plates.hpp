@@ -39,8 +39,8 @@ inline constexpr int kMostHoles = 1000;  // in a circle
 // Fails with kNameUnknown.
 [[nodiscard]] base::Result<IndexPlateSet> find_index_plates(std::string_view name);
 
-// Whether a head can be reckoned with: a worm of 1 to 720, at least one circle, each of 2 to 1000 holes. Fails
-// with kValueNotAccepted. What indexes asks this first.
+// Whether a head can be reckoned with: a worm of 1 to 720, at least one circle, each of 2 to 1000 holes.
+// Fails with kValueNotAccepted. What indexes asks this first.
 [[nodiscard]] base::Result<DividingHead> checked(DividingHead head);
 
 }  // namespace sparewright::handbook

@@ -1,5 +1,5 @@
-// Measuring what no caliper reaches, over pins and balls: dovetails, vees, cones, countersinks, holes under a ball.
-// All geometry, generic in its scalar; angles in radians.
+// Measuring what no caliper reaches, over pins and balls: dovetails, vees, cones, countersinks, holes under a
+// ball. All geometry, generic in its scalar; angles in radians.
 #pragma once
 
 #include <cmath>
@@ -26,7 +26,8 @@ template <class Scalar>
   return pin_mm / 2.0 * (1.0 + 1.0 / tan(flank_rad / 2.0));
 }
 
-// A slide (male): over two pins outside, from the width at its narrow line, where flank and base meet in a sharp corner.
+// A slide (male): over two pins outside, from the width at its narrow line, where flank and base meet in a
+// sharp corner.
 template <class Scalar>
 [[nodiscard]] Scalar male_dovetail_over_pins_mm(const Scalar& narrow_mm, const Scalar& pin_mm,
                                                 const Scalar& flank_rad) {
@@ -59,8 +60,8 @@ template <class Scalar>
 
 // --- vees; the angle is the included one --------------------------------------------------------------------------
 
-// Top of a pin over the plane through the vee's edges, `mouth` apart: R (1 + 1 / sin(A/2)) - mouth / (2 tan(A/2)). Below 0
-// the pin lies under the plane.
+// Top of a pin over the plane through the vee's edges, `mouth` apart: R (1 + 1 / sin(A/2)) - mouth / (2
+// tan(A/2)). Below 0 the pin lies under the plane.
 template <class Scalar>
 [[nodiscard]] Scalar pin_over_vee_mm(const Scalar& mouth_mm, const Scalar& pin_mm,
                                      const Scalar& included_rad) {
@@ -76,8 +77,8 @@ template <class Scalar>
   using std::tan;
   return 2.0 * tan(included_rad / 2.0) * (pin_mm / 2.0 * (1.0 + 1.0 / sin(included_rad / 2.0)) - pin_over_mm);
 }
-// The included angle from two pins laid in one after the other: sin(A/2) = (R - r) / ((H - h) - (R - r)), H and h being
-// the heights of their tops over anything.
+// The included angle from two pins laid in one after the other: sin(A/2) = (R - r) / ((H - h) - (R - r)), H
+// and h being the heights of their tops over anything.
 template <class Scalar>
 [[nodiscard]] Scalar vee_angle_rad(const Scalar& large_pin_mm, const Scalar& small_pin_mm,
                                    const Scalar& large_top_mm, const Scalar& small_top_mm) {
@@ -92,9 +93,9 @@ template <class Scalar>
   return vee_angle_rad(large_ball_mm, small_ball_mm, large_top_mm, small_top_mm);
 }
 
-// Over two equal pins, one in each corner of a trapezoidal tongue or groove of unlike flanks (a, b to the base) and
-// width Z between the corners: Z + 2 R (1 + cos((a - b)/2) / sin((a + b)/2)). Source: kVeeOverPins (R 0.500, Z 1.824,
-// 45 and 35 degrees: 4.374).
+// Over two equal pins, one in each corner of a trapezoidal tongue or groove of unlike flanks (a, b to the
+// base) and width Z between the corners: Z + 2 R (1 + cos((a - b)/2) / sin((a + b)/2)). Source: kVeeOverPins
+// (R 0.500, Z 1.824, 45 and 35 degrees: 4.374).
 template <class Scalar>
 [[nodiscard]] Scalar over_two_pins_mm(const Scalar& corners_mm, const Scalar& pin_mm, const Scalar& first_rad,
                                       const Scalar& second_rad) {
@@ -106,8 +107,9 @@ template <class Scalar>
 
 // --- cones and balls ----------------------------------------------------------------------------------------------
 
-// How far a countersink of that included angle goes down from where it touches the edge of the hole: (D - hole) / (2
-// tan(A/2)). hole 0: from where its sharp point touches the face. 60, 82, 90 and 120 degrees are in use.
+// How far a countersink of that included angle goes down from where it touches the edge of the hole: (D -
+// hole) / (2 tan(A/2)). hole 0: from where its sharp point touches the face. 60, 82, 90 and 120 degrees are
+// in use.
 template <class Scalar>
 [[nodiscard]] Scalar countersink_travel_mm(const Scalar& diameter_mm, const Scalar& hole_mm,
                                            const Scalar& included_rad) {
@@ -128,16 +130,16 @@ template <class Scalar>
   using std::sqrt;
   return ball_mm / 2.0 + sqrt(ball_mm * ball_mm - hole_mm * hole_mm) / 2.0;
 }
-// The inverse: the hole's diameter at its edge, 2 sqrt(H (2 R - H)) for a top H over the face. A chamfer makes it read
-// large.
+// The inverse: the hole's diameter at its edge, 2 sqrt(H (2 R - H)) for a top H over the face. A chamfer
+// makes it read large.
 template <class Scalar>
 [[nodiscard]] Scalar hole_under_ball_mm(const Scalar& ball_mm, const Scalar& top_mm) {
   using std::sqrt;
   return 2.0 * sqrt(top_mm * (ball_mm - top_mm));
 }
 
-// Centre distance of two holes from over and between the webs or pins: outside reading less half of both diameters; the
-// mean of outside and inside reading needs no diameter.
+// Centre distance of two holes from over and between the webs or pins: outside reading less half of both
+// diameters; the mean of outside and inside reading needs no diameter.
 template <class Scalar>
 [[nodiscard]] Scalar centres_from_outside_mm(const Scalar& outside_mm, const Scalar& first_mm,
                                              const Scalar& second_mm) {
@@ -150,8 +152,8 @@ template <class Scalar>
 
 // --- two disks ----------------------------------------------------------------------------------------------------
 
-// Centre distance of two touched disks whose common tangents enclose an angle: (D - d) / (2 sin(A/2)). Machinery's
-// Handbook 31st ed., p. 701.
+// Centre distance of two touched disks whose common tangents enclose an angle: (D - d) / (2 sin(A/2)).
+// Machinery's Handbook 31st ed., p. 701.
 template <class Scalar>
 [[nodiscard]] Scalar disks_for_angle_mm(const Scalar& large_mm, const Scalar& small_mm,
                                         const Scalar& included_rad) {

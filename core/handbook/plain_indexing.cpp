@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -12,8 +13,10 @@ namespace {
 using quantity::Angle;
 namespace unit = quantity::unit;
 
-// Angles in turns below 1 as doubles are good to 1e-16; fractions with bottoms up to 1 296 000 lie 6e-13 apart.
+// Angles in turns below 1 as doubles are good to 1e-16; fractions with bottoms up to 1 296 000 lie 6e-13
+// apart.
 constexpr double kTurnTolerance = 1e-13;
+constexpr std::int64_t kMostBottom = 1'296'000'000;  // a thousandth of an arc second
 
 PlainIndexing setting(const DividingHead& head, const Ratio& part, const IndexPlate& plate, int circle) {
   const std::int64_t holes = (part * Ratio::of(head.worm) * Ratio::of(circle)).nearest_whole();
@@ -49,7 +52,7 @@ base::Result<Ratio> part_for_angle(Angle angle) {
 }
 
 Angle index_error(const Ratio& moved, const Ratio& wanted) {
-  return Angle::of((moved - wanted).value(), unit::turn);
+  return moved == wanted ? Angle() : Angle::of(moved.value() - wanted.value(), unit::turn);
 }
 
 base::Result<std::vector<PlainIndexing>> plain_indexing(const DividingHead& head, const Ratio& part,

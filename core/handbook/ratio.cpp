@@ -72,6 +72,15 @@ std::strong_ordering operator<=>(const Ratio& a, const Ratio& b) {
   return Wide{a.top_} * b.bottom_ <=> Wide{b.top_} * a.bottom_;
 }
 
+std::int64_t nearest_multiple(const Ratio& value, const Ratio& step) {
+  // floor(value/step + 1/2)
+  const Wide top = Wide{value.top()} * step.bottom();
+  const Wide bottom = Wide{value.bottom()} * step.top();
+  const Wide twice = 2 * top + bottom;
+  const Wide whole = twice / (2 * bottom);
+  return static_cast<std::int64_t>(twice < 0 && whole * 2 * bottom != twice ? whole - 1 : whole);
+}
+
 Ratio ratio_near(double value, double tolerance) {
   assert(std::abs(value) < 1e6 && tolerance > 0.0);
   const double wanted = std::abs(value);

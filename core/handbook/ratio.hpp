@@ -6,8 +6,8 @@
 
 namespace sparewright::handbook {
 
-// Always reduced, the bottom more than zero. Sums and products are worked out in 128 bits and must fit 64 bits
-// again when reduced: an assertion, since every maker of a Ratio here bounds what goes in.
+// Always reduced, the bottom more than zero. Sums and products are worked out in 128 bits and must fit 64
+// bits again when reduced: an assertion, since every maker of a Ratio here bounds what goes in.
 class Ratio {
  public:
   constexpr Ratio() = default;  // 0
@@ -40,6 +40,10 @@ class Ratio {
 [[nodiscard]] inline Ratio magnitude(Ratio a) {
   return a < Ratio() ? -a : a;
 }
+
+// How many times `step` is nearest to value, halves upwards; step more than zero, the answer within 64 bits.
+// Their quotient as a Ratio may be too fine for 64 bits.
+[[nodiscard]] std::int64_t nearest_multiple(const Ratio& value, const Ratio& step);
 
 // The first convergent of value's continued fraction that lies within tolerance of it: 0.125 gives 1/8,
 // 1.953846153846154 (25.4/13) gives 127/65. Two fractions with bottoms up to b lie at least 1/b^2 apart, so a

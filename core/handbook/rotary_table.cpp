@@ -39,16 +39,18 @@ base::Result<Ratio> mark_of(const RotaryTable& table) {
                   fmt::format("{}:1 to {}:1, such as 40:1 or 90:1", kLeastWorm, kMostWorm));
   }
   const auto mark = part_for_angle(table.mark);
-  if (!mark || *mark > Ratio::of(1, table.worm)) {
-    return refuse("the mark of the dial", degrees(table.mark),
-                  fmt::format("more than 0 up to {:.6g} deg, one turn of the handwheel", 360.0 / table.worm));
+  constexpr Angle kFinest = Angle::of(0.01, unit::arc_second);
+  if (!mark || table.mark < kFinest || *mark > Ratio::of(1, table.worm)) {
+    return refuse(
+        "the mark of the dial", degrees(table.mark),
+        fmt::format("0.01 arc seconds to {:.6g} deg, one turn of the handwheel", 360.0 / table.worm));
   }
   return mark;
 }
 
 RotaryReading reading(const RotaryTable& table, const Ratio& mark, const Ratio& wanted, int number) {
   RotaryReading out;
-  const Ratio moved = Ratio::of((wanted / mark).nearest_whole()) * mark;
+  const Ratio moved = Ratio::of(nearest_multiple(wanted, mark)) * mark;
   const Ratio handwheel = moved * Ratio::of(table.worm);
   out.number = number;
   out.wanted = Angle::of(wanted.value(), unit::turn);

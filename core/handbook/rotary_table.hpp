@@ -17,14 +17,15 @@ struct DegreesMinutesSeconds {
   int minutes = 0;
   double seconds = 0.0;  // 0 up to, not including, 60
 };
-// Rounded to that many places of a second (0 to 6) before it is split, so that 59.9999 seconds carry over.
+// Of a finite angle under 1000 turns. Rounded to that many places of a second (0 to 6) before it is split, so
+// that 59.9999 seconds carry over.
 [[nodiscard]] DegreesMinutesSeconds in_degrees_minutes_seconds(quantity::Angle angle, int places = 0);
 [[nodiscard]] quantity::Angle angle_of(const DegreesMinutesSeconds& parts);
 [[nodiscard]] std::string to_string(const DegreesMinutesSeconds& parts, int places = 0);  // 51 deg 25' 43"
 
 // worm is turns of the handwheel for one of the table (1 to 720); one turn passes 360/worm degrees (90:1: 4).
-// mark is what dial and vernier read to, a whole number of arc seconds in practice; over 0, up to one turn of
-// the handwheel.
+// mark is what dial and vernier read to, a whole number of arc seconds in practice; from 0.01 arc seconds
+// up to one turn of the handwheel.
 struct RotaryTable {
   int worm = 90;
   quantity::Angle mark = quantity::Angle::of(1.0, quantity::unit::arc_minute);

@@ -31,8 +31,8 @@ template <class Scalar>
   return asin(stack_mm / bar_mm);
 }
 
-// Over 60 degrees a little of stack is a lot of angle: set the complement from a square instead (common practice
-// says 45 to 60).
+// Over 60 degrees a little of stack is a lot of angle: set the complement from a square instead (common
+// practice says 45 to 60).
 inline constexpr quantity::Angle kMostSineBarAngle = quantity::Angle::of(60.0, quantity::unit::degree);
 
 struct SineBarSetting {
@@ -42,12 +42,14 @@ struct SineBarSetting {
   quantity::Angle error;   // of that: angle less wanted
 };
 
-// Fails with kSizeNotPositive for bar or angle, kValueNotAccepted for an angle over 60 degrees, and as gauge_stacks.
+// Fails with kSizeNotPositive for bar or angle, kValueNotAccepted for an angle over 60 degrees, and as
+// gauge_stacks.
 [[nodiscard]] base::Result<SineBarSetting> sine_bar_setting(
     quantity::Length bar, quantity::Angle angle, const GaugeBlockSet& set,
     std::optional<quantity::Length> wear = std::nullopt);
 
-// The angle a stack shows. Fails with kSizeNotPositive, or kValueNotAccepted where the stack is longer than the bar.
+// The angle a stack shows. Fails with kSizeNotPositive, or kValueNotAccepted where the stack is longer than
+// the bar.
 [[nodiscard]] base::Result<quantity::Angle> sine_bar_angle(quantity::Length bar, quantity::Length stack);
 
 }  // namespace sparewright::handbook

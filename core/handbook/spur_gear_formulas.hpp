@@ -1,7 +1,7 @@
 // The spur gear as formulas, generic in their scalar.
 //
-// Notation: m module (pitch diameter / teeth; 25.4 mm / diametral pitch), N teeth, alpha pressure angle. Tooth
-// thickness without backlash: half the circular pitch on the pitch circle, no profile shift. Sources:
+// Notation: m module (pitch diameter / teeth; 25.4 mm / diametral pitch), N teeth, alpha pressure angle.
+// Tooth thickness without backlash: half the circular pitch on the pitch circle, no profile shift. Sources:
 // Machinery's Handbook, spur gearing, and ISO 21771 (both from memory); geometry of the involute.
 #pragma once
 
@@ -62,7 +62,8 @@ template <class Scalar>
   return std::numbers::pi * module_mm * cos(pressure_angle_rad);
 }
 
-// Over k teeth with the anvils of a disk micrometer on the flanks: m cos(alpha) (pi (k - 1/2) + N inv(alpha)).
+// Over k teeth with the anvils of a disk micrometer on the flanks: m cos(alpha) (pi (k - 1/2) + N
+// inv(alpha)).
 template <class Scalar>
 [[nodiscard]] Scalar span_mm(const Scalar& module_mm, double teeth, double spanned,
                              const Scalar& pressure_angle_rad) {

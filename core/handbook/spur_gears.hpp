@@ -1,5 +1,5 @@
-// A spur gear from its teeth and pitch: the blank, the cut, what to measure; and what an old gear was, from what can
-// still be measured on it.
+// A spur gear from its teeth and pitch: the blank, the cut, what to measure; and what an old gear was, from
+// what can still be measured on it.
 #pragma once
 
 #include <optional>
@@ -38,15 +38,16 @@ struct SpurGear {
   int least_teeth_not_undercut = 0;
 };
 
-// Fails with kValueNotAccepted: teeth outside 5 to 1000, a form of the other system than the pitch or not for it.
+// Fails with kValueNotAccepted: teeth outside 5 to 1000, a form of the other system than the pitch or not for
+// it.
 [[nodiscard]] base::Result<SpurGear> spur_gear(int teeth, const GearPitch& pitch, const ToothForm& form);
 
 // Teeth in the span measurement: N alpha / 180 deg + 1/2, rounded; at least 2.
 [[nodiscard]] int spanned_teeth(int teeth, quantity::Angle pressure_angle);
 
-// What an old gear still shows. At least one of the outside diameter, the centre distance with the mate's teeth, and
-// both spans must be there. Tops of teeth wear and were often turned small; a pinion of few teeth may have been made
-// with a larger outside on purpose: the centre distance is the better witness.
+// What an old gear still shows. At least one of the outside diameter, the centre distance with the mate's
+// teeth, and both spans must be there. Tops of teeth wear and were often turned small; a pinion of few teeth
+// may have been made with a larger outside on purpose: the centre distance is the better witness.
 struct OldGear {
   int teeth = 0;
   std::optional<quantity::Diameter> outside;
@@ -73,17 +74,19 @@ inline constexpr double kTellsApart = 0.003;
 inline constexpr double kMostMisfit = 0.02;
 
 // Every standard pitch with every form made for it whose misfit is under 2 %, best first, of equal ones the
-// preferred pitch first. Empty where nothing standard is near: then look for a stub form with two pitches (6/8), a
-// circular pitch (old cast gears: 1/2 in between teeth), or a shifted profile.
-// Fails with kReadingsTooFew, kValueNotAccepted (teeth) or kSizeNotPositive.
+// preferred pitch first. Empty where nothing standard is near: then look for a stub form with two pitches
+// (6/8), a circular pitch (old cast gears: 1/2 in between teeth), or a shifted profile. Fails with
+// kReadingsTooFew, kValueNotAccepted (teeth) or kSizeNotPositive.
 [[nodiscard]] base::Result<std::vector<GearCandidate>> identify_spur_gear(const OldGear& gear);
 
-// The pressure angle two spans show, whatever the backlash: their difference is the base pitch, pi m cos(alpha).
+// The pressure angle two spans show, whatever the backlash: their difference is the base pitch, pi m
+// cos(alpha).
 struct PressureAngleHint {
   quantity::Angle measured;
   quantity::Angle nearest;  // of 14-1/2, 20 and 25 degrees
 };
-// Fails with kReadingsDisagree where the difference is no base pitch of that module (angle under 0 or over 35 deg).
+// Fails with kReadingsDisagree where the difference is no base pitch of that module (angle under 0 or over 35
+// deg).
 [[nodiscard]] base::Result<PressureAngleHint> pressure_angle_hint(quantity::Length module,
                                                                   quantity::Length span,
                                                                   quantity::Length span_one_more);

@@ -1,7 +1,8 @@
-// Turning tapers: taper per foot, the angle to the axis, the set-over of a tailstock, the swivel of a compound slide.
+// Turning tapers: taper per foot, the angle to the axis, the set-over of a tailstock, the swivel of a
+// compound slide.
 //
-// Taper is the difference of diameters over a length along the axis: a plain number here, 1/24 for 1/2 in per foot.
-// Formulas are generic in their scalar.
+// Taper is the difference of diameters over a length along the axis: a plain number here, 1/24 for 1/2 in per
+// foot. Formulas are generic in their scalar.
 #pragma once
 
 #include <cmath>
@@ -56,15 +57,16 @@ template <class Scalar>
 }
 
 // Set-over of the tailstock: half the taper over the whole length of the work between centres, wherever the
-// taper lies. The rule takes that length along the bed; along the work it is 0.09 % too much at 1 in per foot.
-// Centres in the work no longer lie true on the points: small tapers alone, and the last of it by trial.
+// taper lies. The rule takes that length along the bed; along the work it is 0.09 % too much at 1 in per
+// foot. Centres in the work no longer lie true on the points: small tapers alone, and the last of it by
+// trial.
 template <class Scalar>
 [[nodiscard]] Scalar tailstock_set_over_mm(const Scalar& taper, const Scalar& between_centres_mm) {
   return taper * between_centres_mm / 2.0;
 }
 
-// The set-over that makes the angle true on work whose length between its own centre holes is given: length times the
-// sine of the angle to the axis. Never more than the rule.
+// The set-over that makes the angle true on work whose length between its own centre holes is given: length
+// times the sine of the angle to the axis. Never more than the rule.
 template <class Scalar>
 [[nodiscard]] Scalar exact_set_over_mm(const Scalar& taper, const Scalar& between_centres_mm) {
   using std::sqrt;
@@ -72,19 +74,20 @@ template <class Scalar>
   return between_centres_mm * tangent / sqrt(1.0 + tangent * tangent);
 }
 
-// Where the compound slide's zero stands: square to the bed (it reads 0 with the slide pointing across), or along it.
+// Where the compound slide's zero stands: square to the bed (it reads 0 with the slide pointing across), or
+// along it.
 enum class CompoundZero { kSquareToTheBed, kAlongTheBed };
 
-// What its base is set to for an angle to the axis: 90 degrees less the angle, or the angle. 30 degrees to the axis, zero
-// square to the bed: 60. Source: kTaperRules.
+// What its base is set to for an angle to the axis: 90 degrees less the angle, or the angle. 30 degrees to
+// the axis, zero square to the bed: 60. Source: kTaperRules.
 [[nodiscard]] inline quantity::Angle compound_setting(quantity::Angle angle_to_axis, CompoundZero zero) {
   return zero == CompoundZero::kAlongTheBed
              ? angle_to_axis
              : quantity::Angle::of(90.0, quantity::unit::degree) - angle_to_axis;
 }
 
-// A dial indicator drawn along the axis over a taper shows half the taper times the travel; a test bar of known taper or
-// this sets a slide truer than its scale.
+// A dial indicator drawn along the axis over a taper shows half the taper times the travel; a test bar of
+// known taper or this sets a slide truer than its scale.
 template <class Scalar>
 [[nodiscard]] Scalar indicator_change_mm(const Scalar& taper, const Scalar& travel_mm) {
   return taper * travel_mm / 2.0;

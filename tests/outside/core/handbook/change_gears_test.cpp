@@ -1,4 +1,5 @@
-// Change gears in print (change_gears.csv): the trains cut what is said, and the search finds one at least as good.
+// Change gears in print (change_gears.csv): the trains cut what is said, and the search finds one at least as
+// good.
 #include "core/handbook/change_gears.hpp"
 
 #include <cmath>
@@ -45,7 +46,8 @@ void expect_train(const Row& row) {
     const double printed = row.number("error_pct");
     EXPECT_NEAR(std::abs(error_pct), printed, printed == 0.0 ? 1e-12 : kChartPct) << row;
   }
-  // Out of the gears of the row alone the search makes that train or a better one, and knows it exact where it is.
+  // Out of the gears of the row alone the search makes that train or a better one, and knows it exact where
+  // it is.
   std::vector<int> box = train.drivers;
   box.insert(box.end(), train.drivens.begin(), train.drivens.end());
   const auto found = change_gears({lead(row, "screw"), box, {}}, {wanted, train.gears(), 3}).value();
@@ -90,7 +92,8 @@ TEST(ChangeGearRule, MetricThreadsOnAnInchScrew) {
     expect_train(row);
 }
 
-// Turning and Boring: a nut that shrinks from 0.200 to 0.198 in of pitch; 83 and 84 added to the train give 0.19762.
+// Turning and Boring: a nut that shrinks from 0.200 to 0.198 in of pitch; 83 and 84 added to the train give
+// 0.19762.
 TEST(OutsideShrunkNut, HasThePrintedPitch) {
   const Length pitch = lead_of(Length::of(0.200, unit::inch), {{83}, {84}});
   EXPECT_NEAR(pitch.in(unit::inch), 0.19762, 0.000005);

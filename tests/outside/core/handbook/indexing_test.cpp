@@ -56,7 +56,8 @@ TEST_P(OutsidePlainIndexing, IsThePrintedSetting) {
 INSTANTIATE_TEST_SUITE_P(OutsideSimple, OutsidePlainIndexing, testing::ValuesIn(of_kind("simple")));
 INSTANTIATE_TEST_SUITE_P(OutsideAngular, OutsidePlainIndexing, testing::ValuesIn(of_kind("angular")));
 
-// 24 minutes by one hole of 23: 23.478 minutes, 0.52 too little. With all three plates that is the nearest there is.
+// 24 minutes by one hole of 23: 23.478 minutes, 0.52 too little. With all three plates that is the nearest
+// there is.
 TEST(OutsideAngularIndexing, NearestIsThePrintedOne) {
   const Row row = of_kind("angular-approximate").at(0);
   const auto plates = find_index_plates("three-plate").value().plates;
@@ -67,8 +68,8 @@ TEST(OutsideAngularIndexing, NearestIsThePrintedOne) {
   EXPECT_NEAR(Angle::of(settings[0].moved.value(), unit::turn).in(unit::arc_minute), 23.4783, 0.00005);
 }
 
-// With the two circles of the row the move is the printed sum, its error the one worked out. With the whole set of
-// plates there is one at least as good.
+// With the two circles of the row the move is the printed sum, its error the one worked out. With the whole
+// set of plates there is one at least as good.
 void expect_compound(const Row& row) {
   const int worm = whole(row, "worm");
   const int spaces = whole(row, "spaces");
@@ -100,8 +101,8 @@ TEST_P(OutsideCompoundIndexing, IsThePrintedSum) {
 }
 INSTANTIATE_TEST_SUITE_P(OutsideMoves, OutsideCompoundIndexing, testing::ValuesIn(of_kind("compound")));
 
-// Hole for hole as printed but for three rows from memory: 69, 87 and 99 divisions have moves of the same sum with less
-// turning to and fro, such as 22/33 - 2/23 for the usual 21/23 - 11/33.
+// Hole for hole as printed but for three rows from memory: 69, 87 and 99 divisions have moves of the same sum
+// with less turning to and fro, such as 22/33 - 2/23 for the usual 21/23 - 11/33.
 TEST(OutsideCompoundIndexingRows, AreHoleForHole) {
   int same = 0;
   for (const Row& row : of_kind("compound")) {
@@ -137,8 +138,8 @@ GearTrain gears_of(const Row& row) {
   return train;
 }
 
-// The printed gears on the printed move divide exactly; the search finds the move with gears of the same ratio, as
-// many idlers, and exact.
+// The printed gears on the printed move divide exactly; the search finds the move with gears of the same
+// ratio, as many idlers, and exact.
 void expect_differential(const Row& row) {
   const int worm = whole(row, "worm");
   const int divisions = whole(row, "divisions");

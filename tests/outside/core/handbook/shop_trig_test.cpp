@@ -51,8 +51,9 @@ INSTANTIATE_TEST_SUITE_P(OutsideFiveInch, OutsideSineBar,
                          testing::Values(PrintedStack{34, 25, 2.826}, PrintedStack{27, 0, 2.270},
                                          PrintedStack{18, 0, 1.545}));
 
-// Worked stacks. The metrology institute's (npl.co.uk, 58.345 = 1.005 + 1.04 + 1.30 + 5 + 50) takes five blocks where four do:
-// 1.005 + 1.34 + 6 + 50. The maker's (starrett-webber.com, 3.9762 = 0.1002 + 0.126 + 0.75 + 3) has the fewest.
+// Worked stacks. The metrology institute's (npl.co.uk, 58.345 = 1.005 + 1.04 + 1.30 + 5 + 50) takes five
+// blocks where four do: 1.005 + 1.34 + 6 + 50. The maker's (starrett-webber.com, 3.9762 = 0.1002 + 0.126 +
+// 0.75 + 3) has the fewest.
 TEST(OutsideStackOf112, FourBlocksWhereFiveArePrinted) {
   const auto stacks =
       gauge_stacks(find_gauge_blocks("112-piece metric").value(), Length::of(58.345, unit::millimetre));
@@ -141,8 +142,8 @@ TEST(OutsideGroove, OverTwoPins) {
   EXPECT_NEAR(over_two_pins_mm(1.824, 1.0, rad(45), rad(35)), 4.374, kThirdPlace);
 }
 
-// Machinery's Handbook 31st ed., keys, table 2: 1 in shaft, 1/4 in key: 0.859 from the seat over the back, 1.114 over
-// the keyway of the hub with 0.005 to spare.
+// Machinery's Handbook 31st ed., keys, table 2: 1 in shaft, 1/4 in key: 0.859 from the seat over the back,
+// 1.114 over the keyway of the hub with 0.005 to spare.
 TEST(OutsideKeyseat, OverTheBack) {
   const double from_crest = keyseat_from_crest_mm(0.5, 0.25, 0.125);
   EXPECT_NEAR(over_the_back_mm(0.5, from_crest), 0.859, kThirdPlace);

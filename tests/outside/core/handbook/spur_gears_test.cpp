@@ -20,9 +20,10 @@ GearPitch pitch_of(GearPitchSystem system, double number) {
   return {};
 }
 
-// Chordal thickness and addendum of 1 DP, the table beside the set of eight cutters (Machinery's Handbook; Practical
-// Treatise on Gearing; from memory). The cutter is the one whose smallest gear stands in the row. The table is old and
-// was worked with short logarithms: eight of its 24 sizes are one off in the last place; none is farther off.
+// Chordal thickness and addendum of 1 DP, the table beside the set of eight cutters (Machinery's Handbook;
+// Practical Treatise on Gearing; from memory). The cutter is the one whose smallest gear stands in the row.
+// The table is old and was worked with short logarithms: eight of its 24 sizes are one off in the last place;
+// none is farther off.
 constexpr double kLastPlaceOff = 0.00015;
 struct PrintedTooth {
   int teeth;

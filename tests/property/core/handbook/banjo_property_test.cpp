@@ -1,5 +1,5 @@
-// What is said to go on a banjo is mounted again here from what the answer says alone, and measured; what is said not
-// to go is tried in fine steps.
+// What is said to go on a banjo is mounted again here from what the answer says alone, and measured; what is
+// said not to go is tried in fine steps.
 #include <cmath>
 #include <numbers>
 #include <optional>
@@ -128,8 +128,8 @@ TEST(BanjoProperty, WhatFitsCanBeMounted) {
   EXPECT_GT(second_slot, 10);
 }
 
-// A compound train on one slot, tried by swinging the banjo in steps: where S's gear comes within a step of meshing
-// and all is clear by more than a step could spoil, there must be a fit.
+// A compound train on one slot, tried by swinging the banjo in steps: where S's gear comes within a step of
+// meshing and all is clear by more than a step could spoil, there must be a fit.
 TEST(BanjoProperty, WhatDoesNotFitCannotBeMounted) {
   int mountable = 0;
   EXPECT_TRUE(holds("no mounting is missed", [&] {

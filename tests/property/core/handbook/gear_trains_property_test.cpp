@@ -65,8 +65,8 @@ std::map<Ratio, Trains> by_plain_loops(const std::vector<int>& box, int gears,
   return all;
 }
 
-// What was found of each ratio begins the list of that ratio. Of a ratio some are left out only where it is as far
-// off as the last one found: two ratios may be, one on either side.
+// What was found of each ratio begins the list of that ratio. Of a ratio some are left out only where it is
+// as far off as the last one found: two ratios may be, one on either side.
 void expect_same(const std::vector<FoundTrain>& found, const std::map<Ratio, Trains>& plain,
                  const Ratio& wanted, std::size_t most) {
   const auto off = [&](const Ratio& ratio) { return magnitude(ratio / wanted - Ratio::of(1)); };

@@ -64,15 +64,16 @@ TEST(ShopTrigProperty, CentreComesBackAndErrorsAreAsLargeAsSaid) {
   EXPECT_GT(found, 200);
 }
 
-// Closes two jaws on a round whose centre stands off the axis, in the direction away from the first jaw, until a point of
-// their faces touches it: how far they stand out then.
+// Closes two jaws on a round whose centre stands off the axis, in the direction away from the first jaw,
+// until a point of their faces touches it: how far they stand out then.
 double jaws_at(double radius, double off, double width) {
   double out = 0.0;
   const double direction = 2.0 * std::numbers::pi / 3.0;
   constexpr int kPoints = 2000;
   for (int i = 0; i <= kPoints; ++i) {
     const double along_face = width * (i / static_cast<double>(kPoints) - 0.5);
-    // the point of the face at `along_face` stands at out * u + along_face * v; find out with it on the circle
+    // the point of the face at `along_face` stands at out * u + along_face * v; find out with it on the
+    // circle
     const double cu = -off * std::cos(direction);
     const double cv = off * std::sin(direction);
     const double rest = radius * radius - (along_face - cv) * (along_face - cv);

@@ -60,7 +60,7 @@ TEST(GaugeBlocks, StacksThatCannotBe) {
   EXPECT_THAT(refusal(gauge_stacks(set, mm(900.0))), HasSubstr("'900 mm'"));
   EXPECT_FALSE(gauge_stacks(set, mm(-5.0)));
   EXPECT_FALSE(gauge_stacks(set, mm(std::nan(""))));
-  EXPECT_THAT(refusal(gauge_stacks({"empty", {}, {}}, mm(5.0))), HasSubstr("1 to 200 blocks"));
+  EXPECT_THAT(refusal(gauge_stacks({"empty", {}, {}}, mm(5.0))), HasSubstr("1 to 130 blocks"));
   EXPECT_THAT(refusal(gauge_stacks({"bad", {mm(0.0)}, {}}, mm(5.0))), HasSubstr("a gauge block is 0 mm"));
   EXPECT_THAT(refusal(gauge_stacks(set, mm(5.0), mm(0.0))), HasSubstr("a wear block"));
   EXPECT_FALSE(gauge_stacks(set, mm(1.5), mm(2.0)));  // the wear blocks alone are thicker

@@ -110,7 +110,8 @@ TEST(Arcs, ChordAndHeight) {
   EXPECT_NEAR(sagitta_mm(5.0, 10.0), 5.0, 1e-12);     // the whole diameter
   EXPECT_NEAR(keyseat_from_crest_mm(10.0, 12.0, 3.0), 5.0, 1e-12);
   EXPECT_NEAR(over_the_back_mm(10.0, 5.0), 15.0, 1e-12);
-  // rolls of 10 beside a radius of 40: their centres 2 sqrt(40 x 5 x 2)... the tangent length between unlike circles
+  // rolls of 10 beside a radius of 40: their centres 2 sqrt(40 x 5 x 2)... the tangent length between unlike
+  // circles
   EXPECT_NEAR(radius_between_rolls_mm(10.0 + 2.0 * 2.0 * std::sqrt(40.0 * 5.0), 10.0), 40.0, 1e-9);
 }
 
