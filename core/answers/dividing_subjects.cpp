@@ -1,9 +1,45 @@
+#include "core/answers/dividing.hpp"
 #include "core/answers/groups.hpp"
 
 namespace sparewright::answers {
 
+base::Result<int> count_or(const Question& question, std::string_view name, int least, int most,
+                           int otherwise) {
+  if (find_entry(question, name) == nullptr) return otherwise;
+  return count_entry(question, name, least, most);
+}
+
 std::vector<Subject> dividing_subjects() {
-  return {};
+  return {
+      {"index",
+       "turns and holes of a dividing head, plain, differential or compound",
+       "a number of divisions or an angle: 57, 22.5 deg",
+       "57",
+       {{"worm", "TURNS", "turns of the crank for one of the spindle: 40 unless it is given"},
+        {"plates", "SET", "three-plate, two-sided or rotary table"}},
+       index},
+      {"gears",
+       "change gears of a lathe for a pitch, exact or nearest",
+       "a pitch: 1.25 mm, 11 tpi",
+       "\"1.25 mm\" --screw \"8 tpi\" --box 20,24,30,40,50,60,80,127",
+       {{"screw", "PITCH", "of the lead screw: 8 tpi, 4 mm", true},
+        {"box", "TEETH", "every gear there is: 20,24,30,40,60,127", true},
+        {"gears", "COUNT", "in the train at most: 2, 4 or 6; 4 unless it is given"},
+        {"on", "LATHE", "a lathe of the shop text"}},
+       change_gears},
+      {"gear",
+       "what an old spur gear was, from what it still measures",
+       "",
+       "--teeth 32 --outside \"4.250 in\"",
+       {{"teeth", "COUNT", "of the gear", true},
+        {"outside", "SIZE", "outside diameter"},
+        {"mate-teeth", "COUNT", "of the gear it runs with"},
+        {"centres", "SIZE", "from axis to axis of the two"},
+        {"depth", "SIZE", "whole depth of the teeth"},
+        {"span", "SIZE", "over several teeth, anvils on the flanks"},
+        {"span-more", "SIZE", "over one tooth more"}},
+       old_gear},
+  };
 }
 
 }  // namespace sparewright::answers

@@ -1,0 +1,152 @@
+// Dividing heads, change gears and old gears.
+#include <gtest/gtest.h>
+
+#include "answer_rows.hpp"
+#include "core/answers/subjects.hpp"
+#include "core/base/messages.hpp"
+
+namespace sparewright::answers {
+namespace {
+
+using tests::asked;
+using tests::row;
+
+base::Result<Answer> handbook(std::string_view subject, const std::string& words,
+                              std::map<std::string, std::string> entries = {},
+                              const shop::Shop* shop = nullptr) {
+  Question question = asked(words);
+  question.entries = std::move(entries);
+  question.shop = shop;
+  return ask(handbook_subjects(), subject, question);
+}
+
+std::string refusal(std::string_view subject, const std::string& words,
+                    std::map<std::string, std::string> entries = {}, const shop::Shop* shop = nullptr) {
+  const auto answer = handbook(subject, words, std::move(entries), shop);
+  return answer ? "" : base::report(answer.error());
+}
+
+TEST(HandbookIndex, WholeTurnsNeedNoPlate) {
+  const auto answer = handbook("index", "10");
+  ASSERT_TRUE(answer);
+  EXPECT_EQ(answer->says, "4 turns, any circle");
+}
+
+// 40/36 = 1-1/9: 3 holes on 27, of the circles that do the one with most holes.
+TEST(HandbookIndex, PlainWhereACircleDoes) {
+  const auto answer = handbook("index", "36");
+  ASSERT_TRUE(answer);
+  EXPECT_EQ(answer->says, "1 turn and 3 holes on 27, plate 2");
+  ASSERT_EQ(answer->tables.size(), 1U);
+  for (const Row& one : answer->tables.front().rows)
+    EXPECT_EQ(one.note, "exact");
+}
+
+TEST(HandbookIndex, DifferentialWhereNoCircleDoes) {
+  const auto answer = handbook("index", "57");
+  ASSERT_TRUE(answer);
+  EXPECT_TRUE(answer->says.starts_with("differential: ")) << answer->says;
+  EXPECT_NE(answer->tables.front().rows.front().note.find("exact; the plate turns"), std::string::npos);
+  EXPECT_EQ(answer->tables.back().heading, "plain");
+  EXPECT_NE(answer->tables.back().rows.front().note.find("off by"), std::string::npos);
+}
+
+// 22.5 degrees is 1/16 of a turn: 2-1/2 turns on 40:1.
+TEST(HandbookIndex, TakesAnAngle) {
+  const auto answer = handbook("index", "22.5 deg");
+  ASSERT_TRUE(answer);
+  EXPECT_TRUE(answer->says.starts_with("2 turns and ")) << answer->says;
+}
+
+TEST(HandbookIndex, AnAngleNoCircleGivesHasANearestSetting) {
+  const auto answer = handbook("index", "17.123 deg");
+  ASSERT_TRUE(answer);
+  EXPECT_FALSE(answer->says.empty());
+  EXPECT_FALSE(answer->tables.empty());
+}
+
+TEST(HandbookIndex, TakesTheWormAndThePlatesGiven) {
+  const auto answer = handbook("index", "36", {{"worm", "90"}});
+  ASSERT_TRUE(answer);
+  EXPECT_TRUE(answer->says.starts_with("2 turns and ")) << answer->says;
+  EXPECT_NE(refusal("index", "36", {{"worm", "0"}}).find("--worm"), std::string::npos);
+  EXPECT_NE(refusal("index", "36", {{"plates", "two sided"}}).find("two-sided"), std::string::npos);
+  EXPECT_FALSE(refusal("index", "1").empty());
+  EXPECT_FALSE(refusal("index", "many").empty());
+}
+
+// 1.25 mm on 8 tpi: 1.25/3.175 = 50/127.
+TEST(HandbookGears, FindsTheExactTrain) {
+  const auto metric = handbook("gears", "1.25 mm", {{"screw", "8 tpi"}, {"box", "20,24,30,40,50,60,80,127"}});
+  ASSERT_TRUE(metric);
+  EXPECT_EQ(metric->says, "50 : 127, exact");
+  const auto inch = handbook("gears", "11 tpi", {{"screw", "8 tpi"}, {"box", "40 55"}, {"gears", "2"}});
+  ASSERT_TRUE(inch);
+  EXPECT_EQ(inch->says, "40 : 55, exact");
+  EXPECT_NE(inch->tables.front().rows.front().note.find("11 tpi"), std::string::npos);
+}
+
+// 20/63 of 3.175 mm is 1.007937 mm: 0.7937 % too long.
+TEST(HandbookGears, SaysHowFarOffTheNearestIs) {
+  const auto answer = handbook("gears", "1 mm", {{"screw", "8 tpi"}, {"box", "20,63"}, {"gears", "2"}});
+  ASSERT_TRUE(answer);
+  EXPECT_EQ(answer->says, "20 : 63, +0.1984 mm over 25 mm, +2.3810 mm over 300 mm");
+  EXPECT_NEAR(row(*answer, "20 : 63").numbers.at(0), 1.00794, 0.00001);
+}
+
+TEST(HandbookGears, NamesTheEntryThatIsWrong) {
+  const std::map<std::string, std::string> good{{"screw", "8 tpi"}, {"box", "20,63"}};
+  const auto with = [&](const char* name, const char* value) {
+    auto entries = good;
+    entries[name] = value;
+    return refusal("gears", "1 mm", entries);
+  };
+  EXPECT_NE(with("screw", "8").find("--screw"), std::string::npos);
+  EXPECT_NE(with("screw", "0 tpi").find("--screw"), std::string::npos);
+  EXPECT_NE(with("box", "20,x").find("--box"), std::string::npos);
+  EXPECT_FALSE(with("box", "20").empty());
+  EXPECT_FALSE(with("box", "").empty());
+  EXPECT_NE(with("gears", "3").find("2, 4 or 6"), std::string::npos);
+  EXPECT_FALSE(refusal("gears", "fast", good).empty());
+  EXPECT_FALSE(refusal("gears", "x tpi", good).empty());
+  EXPECT_NE(refusal("gears", "1 mm").find("--screw"), std::string::npos);
+}
+
+// The shop text has no gearing of lathes: asked for, the entries to give instead are named.
+TEST(HandbookGears, ALatheOfTheShopIsNotDoneYet) {
+  shop::Shop shop;
+  shop.machines.push_back({});
+  shop.machines.back().name = "lathe";
+  const std::string said = refusal("gears", "1 mm", {{"on", "lathe"}}, &shop);
+  EXPECT_NE(said.find("--screw and --box"), std::string::npos) << said;
+  EXPECT_NE(refusal("gears", "1 mm", {{"on", "lath"}}, &shop).find("lathe"), std::string::npos);
+}
+
+// (32 + 2)/4.250 in = 8 DP.
+TEST(HandbookGear, FindsThePitchOfAnOldGear) {
+  const auto answer = handbook("gear", "", {{"teeth", "32"}, {"outside", "4.248 in"}});
+  ASSERT_TRUE(answer);
+  EXPECT_TRUE(answer->says.starts_with("8 DP")) << answer->says;
+  EXPECT_NEAR(row(*answer, "blank").numbers.at(0), 4.25, 0.00011);
+  EXPECT_GT(answer->cautions.size(), 1U);  // the outside does not tell pressure angles apart
+}
+
+// Module 2, 20 degrees: base pitch 2 pi cos 20 = 5.904 mm.
+TEST(HandbookGear, TwoSpansTellThePressureAngle) {
+  const auto answer = handbook(
+      "gear", "", {{"teeth", "30"}, {"outside", "64 mm"}, {"span", "21.505 mm"}, {"span-more", "27.409 mm"}});
+  ASSERT_TRUE(answer);
+  EXPECT_TRUE(answer->says.starts_with("module 2, 20 deg")) << answer->says;
+  EXPECT_NEAR(row(*answer, "nearest standard").numbers.at(0), 20.0, 0.01);
+}
+
+TEST(HandbookGear, WantsTeethAndASize) {
+  EXPECT_NE(refusal("gear", "").find("--teeth"), std::string::npos);
+  EXPECT_NE(refusal("gear", "", {{"teeth", "3"}, {"outside", "4 in"}}).find("--teeth"), std::string::npos);
+  EXPECT_FALSE(refusal("gear", "", {{"teeth", "32"}}).empty());
+  EXPECT_NE(refusal("gear", "", {{"teeth", "32"}, {"outside", "4"}}).find("--outside"), std::string::npos);
+  EXPECT_FALSE(refusal("gear", "", {{"teeth", "32"}, {"outside", "0.001 in"}}).empty());
+}
+
+}  // namespace
+}  // namespace sparewright::answers
