@@ -45,7 +45,11 @@ TEST_P(OutsideLame, TheTwoPrintedFormulasAgree) {
 // Radial displacement u of a ring of modulus 1 under a pressure of 1 on its inside (or outside): u'' + u'/r -
 // u/r^2 = 0, plane stress, sigma_r = (u' + nu u/r)/(1 - nu^2), by central differences on n points and
 // Thomas's algorithm.
-double boundary_displacement(double inner, double outer, double nu, bool pressed_inside) {
+struct Displaced {
+  double inner;
+  double outer;
+};
+Displaced displacement(double inner, double outer, double nu, bool pressed_inside) {
   constexpr int kPoints = 4001;
   const double h = (outer - inner) / (kPoints - 1);
   std::vector<double> low(kPoints);
@@ -77,18 +81,19 @@ double boundary_displacement(double inner, double outer, double nu, bool pressed
   u[kPoints - 1] = right[kPoints - 1] / mid[kPoints - 1];
   for (std::size_t i = kPoints - 1; i-- > 0;)
     u[i] = (right[i] - up[i] * u[i + 1]) / mid[i];
-  return pressed_inside ? u.front() : u.back();
+  return {u.front(), u.back()};
 }
 
-TEST_P(OutsideLame, FiniteDifferencesOpenAndShrinkAsMuch) {
+TEST_P(OutsideLame, FiniteDifferencesOpenShrinkAndCloseAsMuch) {
   const auto [bore, joint, outside] = GetParam();
   constexpr double kNu = 0.29;
   constexpr double kDiscretised = 1e-4;
-  const double opens = boundary_displacement(joint / 2, outside / 2, kNu, true);
+  const double opens = displacement(joint / 2, outside / 2, kNu, true).inner;
   EXPECT_NEAR(opens / (joint / 2) / hub_opening(joint, outside, kNu), 1.0, kDiscretised);
   if (bore <= 0.0) return;  // r = 0 is singular
-  const double shrinks = -boundary_displacement(bore / 2, joint / 2, kNu, false);
-  EXPECT_NEAR(shrinks / (joint / 2) / shaft_shrinking(joint, bore, kNu), 1.0, kDiscretised);
+  const Displaced pressed = displacement(bore / 2, joint / 2, kNu, false);
+  EXPECT_NEAR(-pressed.outer / (joint / 2) / shaft_shrinking(joint, bore, kNu), 1.0, kDiscretised);
+  EXPECT_NEAR(-2.0 * pressed.inner / bore_closing(1.0, joint, bore, 1.0), 1.0, kDiscretised);
 }
 INSTANTIATE_TEST_SUITE_P(OutsideLame, OutsideLame,
                          testing::Values(Cylinders{0, 60, 100}, Cylinders{20, 50, 100}, Cylinders{10, 25, 30},
