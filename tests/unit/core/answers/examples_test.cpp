@@ -1,4 +1,7 @@
 // Every example that a subject shows can be asked.
+#include <algorithm>
+#include <utility>
+
 #include <gtest/gtest.h>
 
 #include "core/answers/subjects.hpp"
@@ -54,7 +57,7 @@ TEST(Examples, OfEverySubjectWork) {
       }
       const auto answer = subject.answer(question);
       EXPECT_TRUE(answer) << subject.name << ": " << (answer ? "" : base::report(answer.error()));
-      if (answer) EXPECT_FALSE(answer->asked.empty() || answer->tables.empty()) << subject.name;
+      EXPECT_FALSE(answer && (answer->asked.empty() || answer->tables.empty())) << subject.name;
     }
   }
 }

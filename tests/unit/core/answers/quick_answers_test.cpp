@@ -2,30 +2,16 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "answer_rows.hpp"
-#include "core/answers/subjects.hpp"
-#include "core/base/messages.hpp"
-#include "quick_shop.hpp"
+#include "quick_questions.hpp"
 
 namespace sparewright::answers {
 namespace {
 
 using testing::HasSubstr;
-using tests::asked;
+using tests::quick;
+using tests::refusal;
 using tests::row;
 using Entries = std::map<std::string, std::string>;
-
-base::Result<Answer> quick(std::string_view subject, Entries entries, std::string words = {},
-                           const shop::Shop* shop = nullptr) {
-  Question question = asked(std::move(words));
-  question.entries = std::move(entries);
-  question.shop = shop;
-  return ask(quick_subjects(), subject, question);
-}
-
-std::string refusal(const base::Result<Answer>& answer) {
-  return answer ? "not refused: " + answer->says : base::report(answer.error());
-}
 
 double inches(const Answer& answer, std::string_view what, std::string_view table = {}) {
   return row(answer, what, table).numbers.at(0);

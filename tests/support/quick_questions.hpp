@@ -1,9 +1,26 @@
-// A small shop for questions of the bench: a mill as the farm's, a few drills, a tap.
+// Asks a question of the bench; and a small shop to ask with: a mill as the farm's, a few drills, a tap.
 #pragma once
 
+#include "answer_rows.hpp"
+#include "core/answers/subjects.hpp"
+#include "core/base/messages.hpp"
 #include "core/shop/shop.hpp"
 
 namespace sparewright::tests {
+
+inline base::Result<answers::Answer> quick(std::string_view subject,
+                                           std::map<std::string, std::string> entries, std::string words = {},
+                                           const shop::Shop* shop = nullptr) {
+  answers::Question question = asked(std::move(words));
+  question.entries = std::move(entries);
+  question.shop = shop;
+  return answers::ask(answers::quick_subjects(), subject, question);
+}
+
+// The message of a refusal; or that there was none.
+inline std::string refusal(const base::Result<answers::Answer>& answer) {
+  return answer ? "not refused: " + answer->says : base::report(answer.error());
+}
 
 inline shop::Collar collar(double inch_per_turn, int divisions, shop::WorkMoves clockwise) {
   shop::Collar collar;
