@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "core/answers/quick.hpp"
+#include "core/base/messages.hpp"
 #include "core/handbook/fits.hpp"
 #include "core/handbook/lame_formulas.hpp"
 #include "core/handbook/press_fits.hpp"
@@ -228,9 +229,7 @@ void add_pressing(const Asked& asked, const Bush& bush, Answer& answer) {
       answer.cautions.emplace_back(
           "The bush yields as it is pressed in and grips less than was meant: a lighter fit.");
   } else {
-    writer.words("the bore closes", "NOT KNOWN",
-                 pressed.error().code == base::Code::kNotTabled ? kBoreClosing : kWall,
-                 "no modulus here for its material");
+    writer.words("the bore closes", "NOT KNOWN", kBoreClosing, base::sentence(pressed.error()));
   }
   if (const auto stock = handbook::reaming_stock(as_diameter(bush.bore.low)))
     writer.range("bore before, to ream after", bush.bore.low - stock->high, bush.bore.low - stock->low,

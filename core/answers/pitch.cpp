@@ -1,9 +1,11 @@
 #include <cmath>
+#include <optional>
 
 #include <fmt/format.h>
 
 #include "core/answers/quick.hpp"
 #include "core/handbook/change_gears.hpp"
+#include "core/handbook/lookup.hpp"
 #include "core/handbook/thread_designation.hpp"
 #include "core/quantity/display.hpp"
 
@@ -25,12 +27,13 @@ struct Lead {
 };
 
 // "13 tpi": threads in an inch. Nothing where the text does not end so.
-std::optional<base::Result<Lead>> per_inch(const std::string& text, std::string_view subject) {
+std::optional<base::Result<Lead>> per_inch(const std::string& typed, std::string_view subject) {
+  const std::string text = handbook::folded(typed);
   const std::size_t unit_at = text.rfind("tpi");
   if (unit_at == std::string::npos || unit_at + 3 != text.size()) return std::nullopt;
   const auto count = quantity::read_number(text.substr(0, unit_at), Kind::kNumber, std::nullopt);
   if (!count || !(count->base > 0.0))
-    return base::fail(base::Code::kValueNotAccepted, text,
+    return base::fail(base::Code::kValueNotAccepted, typed,
                       "threads per inch such as 13 tpi, or a pitch such as 1.5 mm", subject);
   return Lead{Length::of(1.0, unit::inch) / count->base, UnitSystem::kInch, {}};
 }
