@@ -1,9 +1,75 @@
 #include "core/answers/groups.hpp"
+#include "core/answers/quick.hpp"
 
 namespace sparewright::answers {
 
 std::vector<Subject> quick_place_subjects() {
-  return {};
+  return {
+      {"holes",
+       "holes on a circle: coordinates, and what to dial on a machine of yours",
+       "",
+       "--count 6 --circle \"2.5 in\" --x \"3 in\" --y \"2 in\"",
+       {{"count", "COUNT", "how many holes, up to 360", true},
+        {"circle", "SIZE", "diameter of the circle", true},
+        {"start", "ANGLE", "of hole 1 from the right, counterclockwise: 30 deg"},
+        {"x", "LENGTH", "of the centre, to the right of the zero"},
+        {"y", "LENGTH", "of the centre, away from the operator"},
+        {"on", "MACHINE", "a machine of the shop text: what its collars show"},
+        {"step", "NUMBER", "the part of a division you can set: 0.5"}},
+       holes},
+      {"packing",
+       "packing under one jaw of a three-jaw chuck for an eccentric",
+       "",
+       "--diameter \"2 in\" --throw \"1/8 in\"",
+       {{"diameter", "SIZE", "of the work where the jaws hold it", true},
+        {"throw", "SIZE", "how far the axes lie apart", true},
+        {"jaw-width", "SIZE", "of flat jaw faces; left out: jaws that touch on a narrow line"}},
+       packing},
+      {"tailstock",
+       "how far and which way to move the tailstock, to take a taper out or to cut one",
+       "",
+       "--large \"1.5030 in\" --small \"1.5000 in\" --over \"8 in\" --between \"10 in\" --thick-end "
+       "tailstock",
+       {{"between", "LENGTH", "of the work, between centres", true},
+        {"thick-end", "END", "tailstock or headstock: the thick end, as it is or as it shall be", true},
+        {"large", "SIZE", "diameter at the thick end, to take a taper out"},
+        {"small", "SIZE", "diameter at the thin end"},
+        {"over", "LENGTH", "between the places measured"},
+        {"taper", "TAPER", "to cut one: 1:20, or 0.6 in/ft"}},
+       tailstock},
+      {"jaw",
+       "how far to move a jaw from what an indicator shows",
+       "",
+       "--tir \"0.012 in\" --diameter \"2 in\"",
+       {{"tir", "SIZE", "the whole swing of the indicator in one turn"},
+        {"diameter", "SIZE", "of the work: also gives the shim for a three-jaw chuck"},
+        {"jaw1", "READING", "or the reading at each jaw of a four-jaw chuck, in their order round it"},
+        {"jaw2", "READING", "at jaw 2"},
+        {"jaw3", "READING", "at jaw 3"},
+        {"jaw4", "READING", "at jaw 4"}},
+       jaw},
+      {"hole-centre",
+       "centre and diameter of a hole or boss from three touches",
+       "",
+       "--x1 \"1.1 in\" --y1 \"0 in\" --x2 \"0 in\" --y2 \"1.1 in\" --x3 \"-1.1 in\" --y3 \"0 in\" --tip "
+       "\"0.2 in\"",
+       {{"x1", "LENGTH", "where the tip's centre stands at touch 1", true},
+        {"y1", "LENGTH", "at touch 1", true},
+        {"x2", "LENGTH", "at touch 2", true},
+        {"y2", "LENGTH", "at touch 2", true},
+        {"x3", "LENGTH", "at touch 3", true},
+        {"y3", "LENGTH", "at touch 3", true},
+        {"tip", "SIZE", "diameter of the tip", true},
+        {"side", "SIDE", "hole or boss; hole where left out"}},
+       hole_centre},
+      {"chord",
+       "radius of an arc from a chord and its height",
+       "",
+       "--chord \"24 in\" --height \"3 in\"",
+       {{"chord", "LENGTH", "straight across", true},
+        {"height", "LENGTH", "of the arc over its middle", true}},
+       chord},
+  };
 }
 
 }  // namespace sparewright::answers

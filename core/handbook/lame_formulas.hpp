@@ -78,6 +78,14 @@ template <class Scalar>
   return 2.0 * pressure * joint * joint / (joint * joint - bore * bore);
 }
 
+// How much the bore of a hollow shaft, such as a bush pressed into its hole, closes on the diameter:
+// 2 p D^2 Di / (E (D^2 - Di^2)), the hoop stress there over the modulus times the bore.
+template <class Scalar>
+[[nodiscard]] Scalar bore_closing(const Scalar& pressure, const Scalar& joint, const Scalar& bore,
+                                  const Scalar& modulus) {
+  return 2.0 * pressure * joint * joint * bore / (modulus * (joint * joint - bore * bore));
+}
+
 // Axial force that slides the joint: pi f D L p; the torque that turns it is that times D / 2.
 template <class Scalar>
 [[nodiscard]] Scalar sliding_force(const Scalar& friction, const Scalar& joint, const Scalar& length,
