@@ -53,6 +53,8 @@ TEST(HandbookScrew, ShowsTheSpreadOfTheTorque) {
   EXPECT_LT(row(*answer, "preload that torque may leave").numbers.at(0), wanted);
   EXPECT_GT(row(*answer, "preload that torque may leave").numbers.at(1), wanted);
   EXPECT_EQ(row(*answer, "torque").unit, "N m");
+  ASSERT_FALSE(answer->cautions.empty());
+  EXPECT_NE(answer->cautions.front().find("proof load"), std::string::npos);
 }
 
 TEST(HandbookScrew, SaysWhatItDoesNotKnow) {
@@ -92,9 +94,19 @@ TEST(HandbookKey, InchKeyseatsParallelAndWoodruff) {
   ASSERT_TRUE(answer);
   const auto& square = row(*answer, "over the back", "square key 1/4 x 1/4");
   EXPECT_NEAR(square.numbers.back(), 0.859, 0.0006);
-  EXPECT_NE(answer->tables.back().heading.find("Woodruff key"), std::string::npos);
-  const auto& woodruff = row(*answer, "depth from the crest", answer->tables.back().heading);
-  EXPECT_NEAR(woodruff.numbers.at(1) - woodruff.numbers.at(0), 0.005, kLastInchPlace);
+  EXPECT_EQ(row(*answer, "406").note.substr(0, 28), "cutter 3/4 in by 1/8 in wide");
+}
+
+// Least height 0.308 less half the width; the arc over 3/16 in of a 1 in shaft is 0.0089 in high.
+TEST(HandbookKey, OneWoodruffKeyseatInFull) {
+  const auto answer = handbook("key", "1 in", {{"woodruff", "606"}});
+  ASSERT_TRUE(answer);
+  EXPECT_NEAR(row(*answer, "depth at the side").numbers.at(0), 0.308 - 0.09375, kLastInchPlace);
+  const Row& deep = row(*answer, "depth from the crest");
+  EXPECT_NEAR(deep.numbers.at(0), 0.308 - 0.09375 + 0.00887, kLastInchPlace);
+  EXPECT_NEAR(deep.numbers.at(1) - deep.numbers.at(0), 0.005, kLastInchPlace);
+  EXPECT_FALSE(refusal("key", "1 in", {{"woodruff", "6060"}}).empty());
+  EXPECT_FALSE(refusal("key", "1/8 in", {{"woodruff", "1212"}}).empty());
 }
 
 TEST(HandbookKey, WantsAUnitAndATabledSize) {
