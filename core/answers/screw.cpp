@@ -170,10 +170,19 @@ std::string overload_words(const handbook::Tightening& oiled, UnitSystem system)
 }
 
 void add_strength(const ScrewCard& card, UnitSystem system, Answer& answer) {
+  using handbook::HeadKind;
+  const HeadKind head = card.screw.head;
+  if (head == HeadKind::kSetScrew) {
+    answer.assumed.emplace_back("a set screw holds by its point: no strength and no torque is given");
+    return;
+  }
   if (!card.grade || !card.loads) {
     answer.assumed.emplace_back("no grade was named: no strength and no torque is given");
     return;
   }
+  if (head != HeadKind::kSocketHead && head != HeadKind::kHexHead)
+    answer.cautions.emplace_back(
+        "loads and torque are those of the thread: a flat or button head and its small socket carry less");
   answer.tables.push_back(strength_table(card, system));
   if (!card.oiled) return;
   answer.assumed.push_back(

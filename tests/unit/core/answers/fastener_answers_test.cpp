@@ -68,6 +68,17 @@ TEST(HandbookScrew, SaysWhatItDoesNotKnow) {
   EXPECT_NE(refusal("screw", "5/16-18 socket head", {{"grade", "A575"}}).find("A574"), std::string::npos);
 }
 
+// The head gives way before the thread, and a set screw is not tightened to a preload.
+TEST(HandbookScrew, HeadsThatCarryLessThanTheThreadAreSaid) {
+  const auto button = handbook("screw", "M8 button head", {{"grade", "10.9"}});
+  ASSERT_TRUE(button);
+  ASSERT_FALSE(button->cautions.empty());
+  EXPECT_NE(button->cautions.front().find("carry less"), std::string::npos);
+  const auto set = handbook("screw", "M8 set screw", {{"grade", "12.9"}});
+  ASSERT_TRUE(set);
+  EXPECT_THROW((void)row(*set, "torque"), std::runtime_error);
+}
+
 TEST(HandbookScrew, EveryHeadHasItsRows) {
   for (const char* words : {"M8 button head", "1/4-20 flat head", "#10-24 flat head machine screw", "M8 hex",
                             "1/4-20 set screw", "M6 shcs"}) {
