@@ -1,6 +1,8 @@
+#include <algorithm>
 #include <array>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "core/answers/machines.hpp"
 #include "core/base/nearest.hpp"
@@ -84,6 +86,19 @@ Table seats_table(std::string heading, const std::vector<BearingSeat>& seats, Un
   return writer.take();
 }
 
+// "k5 or j6": what each source prints first.
+std::string first_choices(const std::vector<BearingSeat>& seats) {
+  std::vector<handbook::Source> asked;
+  std::vector<std::string> zones;
+  for (const BearingSeat& seat : seats) {
+    if (std::find(asked.begin(), asked.end(), seat.source) != asked.end()) continue;
+    asked.push_back(seat.source);
+    if (std::string zone = to_string(seat.zone); std::find(zones.begin(), zones.end(), zone) == zones.end())
+      zones.push_back(std::move(zone));
+  }
+  return fmt::format("{}", fmt::join(zones, " or "));
+}
+
 }  // namespace
 
 base::Result<Answer> bearing(const Question& question) {
@@ -103,8 +118,7 @@ base::Result<Answer> bearing(const Question& question) {
   if (!found->assumed.empty()) answer.assumed.push_back(found->assumed);
   answer.assumed.emplace_back("steel shaft, iron or steel housing, ball bearing with rings of class 0");
   answer.asked = fmt::format("bearing {}", bearing.number);
-  answer.says =
-      fmt::format("shaft {}, housing {}", to_string(shaft->front().zone), to_string(housing->front().zone));
+  answer.says = fmt::format("shaft {}, housing {}", first_choices(*shaft), first_choices(*housing));
   answer.tables = {size_table(bearing, system), seats_table("seat on the shaft", *shaft, system),
                    seats_table("seat in the housing", *housing, system)};
   answer.cautions.emplace_back(

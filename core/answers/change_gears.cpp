@@ -18,6 +18,8 @@ using quantity::Length;
 using quantity::UnitSystem;
 namespace unit = quantity::unit;
 
+constexpr std::string_view kPitches = "a pitch such as 8 tpi, 4-1/2 tpi, 1.25 mm, 1/8 in";
+
 struct Pitch {
   Length length;
   UnitSystem system = UnitSystem::kInch;
@@ -32,13 +34,16 @@ base::Result<Pitch> read_pitch(std::string_view text) {
     const handbook::PerInch per_inch = handbook::threads_per_inch_at(count);
     if (per_inch.taken == count.size() && per_inch.value > 0.0)
       return Pitch{Length::of(1.0, unit::inch) / per_inch.value, UnitSystem::kInch};
-    return base::fail(base::Code::kNotANumber, text, "such as 11 tpi, 11.5 tpi, 4-1/2 tpi, 1.25 mm, 1/8 in",
-                      "threads per inch");
+    return base::fail(base::Code::kNotANumber, text, kPitches, "threads per inch");
   }
   const auto size = quantity::read_number(text, quantity::Kind::kLength, std::nullopt);
-  if (!size) return tl::unexpected(size.error());
+  if (!size) {
+    base::Failure failure = size.error();
+    failure.accepted = kPitches;
+    return base::fail(std::move(failure));
+  }
   if (!(size->base > 0.0))
-    return base::fail(base::Code::kSizeNotPositive, size->typed, "such as 11 tpi, 1.25 mm", "the pitch");
+    return base::fail(base::Code::kSizeNotPositive, size->typed, kPitches, "the pitch");
   return Pitch{size->length(), system_of(*size)};
 }
 

@@ -15,7 +15,7 @@ std::vector<Subject> fastener_subjects() {
        "keyseats of a shaft, parallel and Woodruff, from the crest and over the back",
        "a shaft with its unit: 30 mm, 1-1/4 in",
        "\"30 mm\"",
-       {},
+       {{"woodruff", "NUMBER", "all of one Woodruff keyseat: 606"}},
        key},
       {"ring",
        "the groove of a retaining ring",

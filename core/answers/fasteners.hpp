@@ -9,7 +9,7 @@ namespace sparewright::answers {
 // the torque with its spread.
 [[nodiscard]] base::Result<Answer> screw(const Question& question);
 
-// Words: a shaft ("30 mm", "1-1/4 in"). Its keyseats, parallel and Woodruff.
+// Words: a shaft ("30 mm", "1-1/4 in"); entry woodruff, the number of a key. Its keyseats, parallel and Woodruff.
 [[nodiscard]] base::Result<Answer> key(const Question& question);
 
 // Words: a shaft or bore ("25 mm shaft", "1 in bore"); with neither word both are given.

@@ -1,8 +1,8 @@
 #include <fmt/format.h>
 
 #include "core/answers/fasteners.hpp"
-#include "core/base/messages.hpp"
 #include "core/handbook/shaft_card.hpp"
+#include "core/quantity/display.hpp"
 
 namespace sparewright::answers {
 namespace {
@@ -68,6 +68,18 @@ Table woodruff_table(const WoodruffKeyseat& seat, UnitSystem system) {
   return writer.take();
 }
 
+// The keys suggested for the shaft in a line each; --woodruff gives all of one.
+Table woodruff_list(const std::vector<WoodruffKeyseat>& seats, UnitSystem system) {
+  TableWriter writer("Woodruff keys for the shaft, depth from the crest", system);
+  for (const WoodruffKeyseat& seat : seats)
+    writer.range(
+        std::string(seat.key.number), seat.crest_depth, seat.crest_depth + seat.deeper, seat.depth_source,
+        fmt::format("cutter {} in by {} in wide, over the back {}",
+                    to_string(quantity::nearest_64th(across(seat.key.diameter))),
+                    to_string(quantity::nearest_64th(seat.key.width)), both_ways(seat.over_back, system)));
+  return writer.take();
+}
+
 std::string says_of(const handbook::ShaftCard& card) {
   const UnitSystem system = card.shaft.system;
   if (card.parallel.empty())
@@ -78,27 +90,47 @@ std::string says_of(const handbook::ShaftCard& card) {
                      both_ways(seat.crest_depth, system));
 }
 
+constexpr std::string_view kExactShaft =
+    "the shaft is exactly of that size: over the back, a smaller one measures as much less";
+
+std::string asked_words(const handbook::ShaftSize& shaft) {
+  return fmt::format("keyseats of a shaft of {}", both_ways(across(shaft.diameter), shaft.system));
+}
+
+base::Result<Answer> one_woodruff(const handbook::ShaftSize& shaft, const std::string& number) {
+  const auto key = handbook::woodruff_key(number);
+  if (!key) return tl::unexpected(key.error());
+  const auto seat = handbook::woodruff_keyseat(*key, shaft.diameter);
+  if (!seat) return tl::unexpected(seat.error());
+  Answer answer;
+  answer.asked = asked_words(shaft);
+  answer.says = fmt::format("Woodruff key {}, {} deep from the crest", key->number,
+                            both_ways(seat->crest_depth, shaft.system));
+  answer.assumed.emplace_back(kExactShaft);
+  answer.tables.push_back(woodruff_table(*seat, shaft.system));
+  return answer;
+}
+
 }  // namespace
 
 base::Result<Answer> key(const Question& question) {
   const auto card = handbook::shaft_card(question.words);
   if (!card) return tl::unexpected(card.error());
+  if (const std::string* number = find_entry(question, "woodruff")) return one_woodruff(card->shaft, *number);
   if (card->parallel.empty() && card->woodruff.empty()) {
     const auto seats = handbook::keyseats_for_shaft(question.words);
     return tl::unexpected(seats ? card->not_tabled.front() : seats.error());
   }
   const UnitSystem system = card->shaft.system;
   Answer answer;
-  answer.asked = fmt::format("keyseats of a shaft of {}", both_ways(across(card->shaft.diameter), system));
+  answer.asked = asked_words(card->shaft);
   answer.says = says_of(*card);
-  answer.assumed.emplace_back(
-      "the shaft is exactly of that size: over the back, a smaller one measures as much less");
+  answer.assumed.emplace_back(kExactShaft);
   if (system == UnitSystem::kMetric)
-    answer.assumed.emplace_back("a metric shaft: Woodruff keys are tabled for inch shafts alone");
+    answer.assumed.emplace_back("a metric shaft: Woodruff keys are suggested here for inch shafts alone");
   for (const ParallelKeyseat& seat : card->parallel)
     answer.tables.push_back(parallel_table(seat, system));
-  for (const WoodruffKeyseat& seat : card->woodruff)
-    answer.tables.push_back(woodruff_table(seat, system));
+  if (!card->woodruff.empty()) answer.tables.push_back(woodruff_list(card->woodruff, system));
   return answer;
 }
 

@@ -59,13 +59,21 @@ Table ring_table(Length section, UnitSystem system) {
   return writer.take();
 }
 
+// The page that prints the other depth is that of the sections.
+handbook::Source section_source(Length section) {
+  for (const handbook::ORingSection& one : handbook::o_ring_sections()) {
+    if (one.section == section) return one.source;
+  }
+  return {};
+}
+
 Table gland_table(const ORingFit& fit, UnitSystem system) {
   const ORingGland& gland = fit.gland;
   TableWriter writer(fmt::format("gland, {}", name_of(gland.duty)), system);
   writer.range("depth", gland.depth_least, gland.depth_most, gland.source,
                "sealed surface to the bottom of the groove, clearance included");
   if (gland.other_least && gland.other_most)
-    writer.range("depth, another page", *gland.other_least, *gland.other_most, gland.source,
+    writer.range("depth, another page", *gland.other_least, *gland.other_most, section_source(gland.section),
                  "shown, not taken");
   writer.range("groove width", gland.width - gland.width_plus_minus, gland.width + gland.width_plus_minus,
                gland.source, "no back-up ring");

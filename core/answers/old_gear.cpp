@@ -19,6 +19,7 @@ using quantity::UnitSystem;
 
 constexpr handbook::Source kMisfit{"root mean square of the relative differences, depth counting a fifth", "",
                                    handbook::Basis::kDerived};
+constexpr Length kAsGood = Length::of(1.0, quantity::unit::micrometre);  // less is printed as nothing
 constexpr std::size_t kShown = 6;
 
 // Puts the size of an entry, where it is there, into one of the gear's measurements.
@@ -55,9 +56,13 @@ std::string off_words(const GearCandidate& one, UnitSystem system) {
   std::string words;
   const auto add = [&](std::string_view what, const std::optional<Length>& off) {
     if (!off) return;
-    const std::string by = both_ways(off->base() < 0.0 ? -*off : *off, system);
-    words +=
-        fmt::format("{}{} {} {}", words.empty() ? "" : ", ", what, by, off->base() < 0.0 ? "under" : "over");
+    const Length by = off->base() < 0.0 ? -*off : *off;
+    words += words.empty() ? "" : ", ";
+    if (by < kAsGood) {
+      words += fmt::format("{} as it should be", what);
+    } else {
+      words += fmt::format("{} {} {}", what, both_ways(by, system), off->base() < 0.0 ? "under" : "over");
+    }
   };
   add("outside", one.outside_off);
   add("centres", one.centres_off);
@@ -103,12 +108,15 @@ Table blank_table(const handbook::SpurGear& gear, UnitSystem system) {
 }
 
 // The pitches that these measurements do not tell from the best.
-void add_doubts(const std::vector<GearCandidate>& found, Answer& answer) {
+void add_doubts(const OldGear& gear, const std::vector<GearCandidate>& found, Answer& answer) {
+  bool in_doubt = false;
   for (std::size_t i = 1; i < std::min(found.size(), kShown); ++i) {
-    if (found[i].misfit - found.front().misfit < handbook::kTellsApart)
-      answer.cautions.push_back(
-          fmt::format("not told apart from {} by these measurements", name_of(found[i])));
+    if (found[i].misfit - found.front().misfit >= handbook::kTellsApart) continue;
+    in_doubt = true;
+    answer.cautions.push_back(fmt::format("not told apart from {} by these measurements", name_of(found[i])));
   }
+  if (in_doubt && !gear.span_one_more)
+    answer.cautions.emplace_back("--span and --span-more together show the pressure angle");
   answer.cautions.emplace_back(
       "tops of teeth wear and were often turned small: try the centre distance before cutting");
 }
@@ -145,7 +153,7 @@ base::Result<Answer> old_gear(const Question& question) {
   if (*angle) answer.tables.push_back(**angle);
   if (const auto again = handbook::spur_gear(gear->teeth, best.pitch, best.form))
     answer.tables.push_back(blank_table(*again, system_of(best)));
-  add_doubts(*found, answer);
+  add_doubts(*gear, *found, answer);
   return answer;
 }
 

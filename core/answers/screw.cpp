@@ -4,6 +4,7 @@
 
 #include "core/answers/fasteners.hpp"
 #include "core/handbook/screw_card.hpp"
+#include "core/quantity/display.hpp"
 
 namespace sparewright::answers {
 namespace {
@@ -125,7 +126,9 @@ Table with_it_table(const ScrewCard& card, UnitSystem system) {
 
 Table strength_table(const ScrewCard& card, UnitSystem system) {
   const handbook::ScrewGrade& grade = *card.grade;
-  TableWriter writer(fmt::format("strength, {}, {}", grade.standard, grade.grade), system);
+  const bool named = grade.standard.ends_with(grade.grade);  // ASTM A574 is standard and grade
+  TableWriter writer(
+      fmt::format("strength, {}{}{}", grade.standard, named ? "" : ", ", named ? "" : grade.grade), system);
   writer.number("proof strength", grade.proof.base(), Kind::kPressure, 0, grade.source);
   writer.number("tensile strength", grade.tensile.base(), Kind::kPressure, 0, grade.source);
   writer.number("proof load", card.loads->proof.base(), Kind::kForce, 0, kWholeLoad, "no lasting stretch");
@@ -153,21 +156,40 @@ Table torque_table(const handbook::Tightening& oiled, UnitSystem system) {
   return writer.take();
 }
 
+// What the torque may do to the screw where its threads are slipperier than the mean.
+std::string overload_words(const handbook::Tightening& oiled, UnitSystem system) {
+  const auto force = [&](quantity::Force one) {
+    return quantity::shown(one.base(), Kind::kForce, system, 0);
+  };
+  const quantity::Force breaks = oiled.loads.tensile_h28.value_or(oiled.loads.tensile);
+  return fmt::format(
+      "slippery threads may load the screw to {} at this torque: past its proof load of {}{}. Where someone "
+      "depends on it keep to the torque that is never past the proof load, or measure the stretch",
+      force(oiled.preload_high), force(oiled.loads.proof),
+      oiled.preload_high > breaks ? fmt::format(" and past the {} that break it", force(breaks)) : "");
+}
+
 void add_strength(const ScrewCard& card, UnitSystem system, Answer& answer) {
+  using handbook::HeadKind;
+  const HeadKind head = card.screw.head;
+  if (head == HeadKind::kSetScrew) {
+    answer.assumed.emplace_back("a set screw holds by its point: no strength and no torque is given");
+    return;
+  }
   if (!card.grade || !card.loads) {
     answer.assumed.emplace_back("no grade was named: no strength and no torque is given");
     return;
   }
+  if (head != HeadKind::kSocketHead && head != HeadKind::kHexHead)
+    answer.cautions.emplace_back(
+        "loads and torque are those of the thread: a flat or button head and its small socket carry less");
   answer.tables.push_back(strength_table(card, system));
   if (!card.oiled) return;
   answer.assumed.push_back(
       fmt::format("threads oiled, preload {:.2f} of the proof load: a joint that is taken apart again",
                   handbook::kPreloadReused));
   answer.tables.push_back(torque_table(*card.oiled, system));
-  if (card.oiled->may_pass_proof)
-    answer.cautions.emplace_back(
-        "with slippery threads the torque may take the screw past its proof load; where it holds a load over "
-        "someone, measure the stretch instead");
+  if (card.oiled->may_pass_proof) answer.cautions.push_back(overload_words(*card.oiled, system));
 }
 
 std::string says_of(const ScrewCard& card) {

@@ -21,10 +21,14 @@ void add_angle(TableWriter& writer, std::string what, quantity::Angle angle, std
 
 Table taper_table(const Taper& taper, UnitSystem system) {
   TableWriter writer("taper", system);
-  // Tapers are printed to five places of an inch.
-  writer.number("taper per foot", taper.taper_per_foot.base(), Kind::kLength,
-                system == UnitSystem::kInch ? 5 : 4, taper.source,
-                fmt::format("on the diameter: {:.6f} for 1 of length", taper.ratio()));
+  const std::string per_foot = quantity::fixed(taper.taper_per_foot.in(quantity::unit::inch), 5);
+  if (system == UnitSystem::kInch) {
+    writer.number("taper per foot", taper.taper_per_foot.base(), Kind::kLength, 5, taper.source,
+                  fmt::format("on the diameter: {:.6f} for 1 of length", taper.ratio()));
+  } else {
+    writer.number("taper, 1 in", 1.0 / taper.ratio(), Kind::kNumber, 3, taper.source,
+                  fmt::format("on the diameter: {} in per foot", per_foot));
+  }
   add_angle(writer, "half angle", taper.included_angle() / 2.0, "what a compound slide is swung to");
   add_angle(writer, "included angle", taper.included_angle(), "");
   if (taper.large_end)

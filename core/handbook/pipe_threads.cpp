@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cassert>
+#include <stdexcept>
 
 #include <fmt/format.h>
 
@@ -65,6 +66,15 @@ const auto* row_of(const Rows& rows, std::string_view size) {
   const auto* found =
       std::find_if(std::begin(rows), std::end(rows), [&](const auto& row) { return row.size == size; });
   return found == std::end(rows) ? nullptr : found;
+}
+
+// The row of a thread that was read or listed. A size put together by hand that there is not has no numbers;
+// none may be made up for it.
+template <class Rows>
+const auto& row_needed(const Rows& rows, std::string_view size) {
+  const auto* row = row_of(rows, size);
+  if (row == nullptr) throw std::logic_error("no pipe thread has the size " + std::string(size));
+  return *row;
 }
 
 bool is_american(PipeSystem system) {
@@ -187,46 +197,44 @@ std::string to_string(const PipeThread& thread) {
 
 NptSizes npt_sizes(const PipeThread& thread) {
   assert(thread.is_american());
-  const NptRow* row = row_of(kNpt, thread.size);
-  assert(row != nullptr);
-  const double pitch = 1.0 / row->threads_per_inch;
-  const double outside = row->outside.in(unit::inch);
+  const NptRow& row = row_needed(kNpt, thread.size);
+  const double pitch = 1.0 / row.threads_per_inch;
+  const double outside = row.outside.in(unit::inch);
   const double at_end = outside - (0.05 * outside + 1.1) * pitch;
-  const double hand_tight = row->hand_tight.in(unit::inch);
+  const double hand_tight = row.hand_tight.in(unit::inch);
   const double effective = (0.80 * outside + 6.8) * pitch;
   const auto at = [&](double along) { return Diameter::of(at_end + kPipeTaper * along, unit::inch); };
-  return {row->outside,
+  return {row.outside,
           at(0.0),
           at(hand_tight),
           at(effective),
-          row->hand_tight,
+          row.hand_tight,
           Length::of(effective, unit::inch),
           Length::of(0.8 * pitch, unit::inch),
-          drill_named(row->drill),
-          optional_drill(row->other_drill),
-          row->source};
+          drill_named(row.drill),
+          optional_drill(row.other_drill),
+          row.source};
 }
 
 BspSizes bsp_sizes(const PipeThread& thread) {
   assert(!thread.is_american());
-  const BspRow* row = row_of(kBsp, thread.size);
-  assert(row != nullptr);
+  const BspRow& row = row_needed(kBsp, thread.size);
   const double height =
-      rounded(profile_of(ThreadForm::kWhitworth).screw.depth * row->pitch.in(unit::millimetre), 3);
-  const double major = row->major.in(unit::millimetre);
+      rounded(profile_of(ThreadForm::kWhitworth).screw.depth * row.pitch.in(unit::millimetre), 3);
+  const double major = row.major.in(unit::millimetre);
   const bool taper = thread.system == PipeSystem::kR || thread.system == PipeSystem::kRc;
-  return {row->major,
+  return {row.major,
           mm(major - height),
           mm(major - 2.0 * height),
           Length::of(height, unit::millimetre),
-          row->gauge_length,
-          optional_drill(taper ? row->taper_drill : row->drill),
-          row->source};
+          row.gauge_length,
+          optional_drill(taper ? row.taper_drill : row.drill),
+          row.source};
 }
 
 InternalThreadLimits g_hole_limits(const PipeThread& thread) {
   assert(thread.system == PipeSystem::kG);
-  const BspToleranceRow& tolerances = tolerances_of(*row_of(kBsp, thread.size));
+  const BspToleranceRow& tolerances = tolerances_of(row_needed(kBsp, thread.size));
   const BspSizes sizes = bsp_sizes(thread);
   const double pitch = sizes.pitch_diameter.in(unit::millimetre);
   const double minor = sizes.minor.in(unit::millimetre);
@@ -241,7 +249,7 @@ InternalThreadLimits g_hole_limits(const PipeThread& thread) {
 
 ExternalThreadLimits g_screw_limits(const PipeThread& thread) {
   assert(thread.system == PipeSystem::kG);
-  const BspToleranceRow& tolerances = tolerances_of(*row_of(kBsp, thread.size));
+  const BspToleranceRow& tolerances = tolerances_of(row_needed(kBsp, thread.size));
   const BspSizes sizes = bsp_sizes(thread);
   const double pitch_tolerance = (thread.class_b ? 2.0 : 1.0) * tolerances.pitch.in(unit::millimetre);
   ExternalThreadLimits limits;

@@ -55,8 +55,8 @@ struct PipeDrill {
 };
 
 // ASME B1.20.1. All for the outside thread; the hole's E1 is at its mouth. NPTF (ASME B1.20.3) has the same
-// pitch diameters, taper and drills; its crests and roots are held closer so that metal seals on metal, and its
-// taps and dies are its own.
+// pitch diameters, taper and drills; its crests and roots are held closer so that metal seals on metal, and
+// its taps and dies are its own.
 struct NptSizes {
   quantity::Diameter outside;            // D, of the pipe
   quantity::Diameter pitch_at_end;       // E0: at the small end
@@ -70,7 +70,7 @@ struct NptSizes {
   Source source;
 };
 // E0 = D - (0.05 D + 1.1) P and E1 = E0 + L1/16 (formulas from memory; ten printed sizes come out to 0.00001
-// in). thread must be American.
+// in). thread must be American; a size put together by hand that there is not throws std::logic_error.
 [[nodiscard]] NptSizes npt_sizes(const PipeThread& thread);
 
 // ISO 228-1 and ISO 7-1.

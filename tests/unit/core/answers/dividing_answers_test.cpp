@@ -102,6 +102,7 @@ TEST(HandbookGears, NamesTheEntryThatIsWrong) {
     return refusal("gears", "1 mm", entries);
   };
   EXPECT_NE(with("screw", "8").find("--screw"), std::string::npos);
+  EXPECT_NE(with("screw", "8").find("8 tpi"), std::string::npos) << with("screw", "8");
   EXPECT_NE(with("screw", "0 tpi").find("--screw"), std::string::npos);
   EXPECT_NE(with("box", "20,x").find("--box"), std::string::npos);
   EXPECT_FALSE(with("box", "20").empty());

@@ -53,6 +53,8 @@ TEST(HandbookScrew, ShowsTheSpreadOfTheTorque) {
   EXPECT_LT(row(*answer, "preload that torque may leave").numbers.at(0), wanted);
   EXPECT_GT(row(*answer, "preload that torque may leave").numbers.at(1), wanted);
   EXPECT_EQ(row(*answer, "torque").unit, "N m");
+  ASSERT_FALSE(answer->cautions.empty());
+  EXPECT_NE(answer->cautions.front().find("proof load"), std::string::npos);
 }
 
 TEST(HandbookScrew, SaysWhatItDoesNotKnow) {
@@ -64,6 +66,17 @@ TEST(HandbookScrew, SaysWhatItDoesNotKnow) {
   EXPECT_NO_THROW((void)row(*plain, "spotface under the head"));
   EXPECT_NE(refusal("screw", "5/16-18").find("socket head"), std::string::npos);
   EXPECT_NE(refusal("screw", "5/16-18 socket head", {{"grade", "A575"}}).find("A574"), std::string::npos);
+}
+
+// The head gives way before the thread, and a set screw is not tightened to a preload.
+TEST(HandbookScrew, HeadsThatCarryLessThanTheThreadAreSaid) {
+  const auto button = handbook("screw", "M8 button head", {{"grade", "10.9"}});
+  ASSERT_TRUE(button);
+  ASSERT_FALSE(button->cautions.empty());
+  EXPECT_NE(button->cautions.front().find("carry less"), std::string::npos);
+  const auto set = handbook("screw", "M8 set screw", {{"grade", "12.9"}});
+  ASSERT_TRUE(set);
+  EXPECT_THROW((void)row(*set, "torque"), std::runtime_error);
 }
 
 TEST(HandbookScrew, EveryHeadHasItsRows) {
@@ -92,9 +105,19 @@ TEST(HandbookKey, InchKeyseatsParallelAndWoodruff) {
   ASSERT_TRUE(answer);
   const auto& square = row(*answer, "over the back", "square key 1/4 x 1/4");
   EXPECT_NEAR(square.numbers.back(), 0.859, 0.0006);
-  EXPECT_NE(answer->tables.back().heading.find("Woodruff key"), std::string::npos);
-  const auto& woodruff = row(*answer, "depth from the crest", answer->tables.back().heading);
-  EXPECT_NEAR(woodruff.numbers.at(1) - woodruff.numbers.at(0), 0.005, kLastInchPlace);
+  EXPECT_EQ(row(*answer, "406").note.substr(0, 28), "cutter 3/4 in by 1/8 in wide");
+}
+
+// Least height 0.308 less half the width; the arc over 3/16 in of a 1 in shaft is 0.0089 in high.
+TEST(HandbookKey, OneWoodruffKeyseatInFull) {
+  const auto answer = handbook("key", "1 in", {{"woodruff", "606"}});
+  ASSERT_TRUE(answer);
+  EXPECT_NEAR(row(*answer, "depth at the side").numbers.at(0), 0.308 - 0.09375, kLastInchPlace);
+  const Row& deep = row(*answer, "depth from the crest");
+  EXPECT_NEAR(deep.numbers.at(0), 0.308 - 0.09375 + 0.00887, kLastInchPlace);
+  EXPECT_NEAR(deep.numbers.at(1) - deep.numbers.at(0), 0.005, kLastInchPlace);
+  EXPECT_FALSE(refusal("key", "1 in", {{"woodruff", "6060"}}).empty());
+  EXPECT_FALSE(refusal("key", "1/8 in", {{"woodruff", "1212"}}).empty());
 }
 
 TEST(HandbookKey, WantsAUnitAndATabledSize) {

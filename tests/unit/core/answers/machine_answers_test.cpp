@@ -46,6 +46,7 @@ TEST(HandbookBearing, KeepsSourcesThatDisagree) {
   const auto answer = handbook("bearing", "6204", {{"turning", "inner"}, {"load", "light"}});
   ASSERT_TRUE(answer);
   EXPECT_NE(row(*answer, "js6, printed first").source, row(*answer, "h6, printed first").source);
+  EXPECT_TRUE(answer->says.starts_with("shaft js6 or h6, housing ")) << answer->says;
 }
 
 TEST(HandbookBearing, NamesTheNearestEntry) {
@@ -63,6 +64,14 @@ TEST(HandbookTaper, HasAngleEndsAndRollers) {
   EXPECT_NEAR(row(*answer, "taper per foot").numbers.at(0), 0.59941, 0.00001);
   EXPECT_NEAR(row(*answer, "large end").numbers.at(0), 0.7, kLastInchPlace);
   EXPECT_NEAR(row(*answer, "difference").numbers.at(0), 0.59941 / 12.0, kLastInchPlace);
+}
+
+// 12/0.59941 = 20.020.
+TEST(HandbookTaper, MetricReadersGetTheRatio) {
+  const auto answer = handbook("taper", "MT2", {}, quantity::UnitSystem::kMetric);
+  ASSERT_TRUE(answer);
+  EXPECT_NEAR(row(*answer, "taper, 1 in").numbers.at(0), 20.020, 0.0011);
+  EXPECT_EQ(row(*answer, "large end").unit, "mm");
 }
 
 TEST(HandbookTaper, RollersWantBlocks) {

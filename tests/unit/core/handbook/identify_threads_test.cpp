@@ -25,6 +25,7 @@ MeasuredThread measured(double major_mm, double per_inch) {
 std::vector<std::string> names(const MeasuredThread& what, std::size_t most) {
   std::vector<std::string> out;
   const auto found = identify_thread(what, most).value();
+  out.reserve(found.size());
   for (const ThreadCandidate& one : found)
     out.push_back(to_string(one.thread));
   return out;

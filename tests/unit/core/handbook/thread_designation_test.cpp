@@ -1,6 +1,7 @@
 #include "core/handbook/thread_designation.hpp"
 
 #include <cmath>
+#include <stdexcept>
 
 #include <fmt/format.h>
 #include <gmock/gmock.h>
@@ -223,6 +224,15 @@ TEST(PipeThreads, TheDrillLeavesThread) {
       EXPECT_GT(drill->diameter.base(), shape.minor.base() - 0.35 * shape.pitch.base()) << to_string(thread);
     }
   }
+}
+
+TEST(PipeThreads, ASizePutTogetherByHandHasNoNumbers) {
+  PipeThread thread;
+  thread.size = "9/16";
+  thread.threads_per_inch = 14.0;
+  EXPECT_THROW((void)shape_of(thread), std::logic_error);
+  thread.system = PipeSystem::kG;
+  EXPECT_THROW((void)g_hole_limits(thread), std::logic_error);
 }
 
 TEST(PipeThreads, LimitsOfTheParallelThread) {
