@@ -102,20 +102,20 @@ INSTANTIATE_TEST_SUITE_P(OutsideManuals, OutsideSetOver,
                                          PrintedSetOver{1, 6, 0.25}, PrintedSetOver{1, 36, 1.5}));
 
 // Compound slide, zero square to the bed: Turning and Boring.
-TEST(OutsideCompound, NinetyIncluded) {
+TEST(OutsideCompoundSlide, NinetyIncluded) {
   const auto setting = compound_setting(Angle::of(45, unit::degree), CompoundZero::kSquareToTheBed);
   EXPECT_NEAR(setting.in(unit::degree), 45.0, 1e-12);
 }
-TEST(OutsideCompound, ThirtyToTheAxis) {
+TEST(OutsideCompoundSlide, ThirtyToTheAxis) {
   const auto setting = compound_setting(Angle::of(30, unit::degree), CompoundZero::kSquareToTheBed);
   EXPECT_NEAR(setting.in(unit::degree), 60.0, 1e-12);
 }
 
 // forum.linuxcnc.org 43183: 7/24; littlemachineshop.com: Morse 0.
-TEST(OutsideTaperAngle, SevenIn24) {
+TEST(OutsideAngleToAxis, SevenIn24) {
   EXPECT_NEAR(Angle::from_base(angle_to_axis_rad(7.0 / 24.0)).in(unit::degree), 8.2971, kFourthPlace);
 }
-TEST(OutsideTaperAngle, Morse0) {
+TEST(OutsideAngleToAxis, Morse0) {
   EXPECT_NEAR(Angle::from_base(angle_to_axis_rad(0.6246 / 12.0)).in(unit::degree), 1.4908, kFourthPlace);
 }
 

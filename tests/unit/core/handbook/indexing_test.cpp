@@ -156,7 +156,8 @@ TEST(RotaryTable, SevenHolesOn90To1) {
 
 TEST(RotaryTable, SettingsThatCannotBe) {
   EXPECT_THAT(refusal(rotary_reading({90, {}}, Angle())), HasSubstr("the mark of the dial"));
-  EXPECT_THAT(refusal(rotary_reading({90, Angle::of(5.0, unit::degree)}, Angle())), HasSubstr("up to 4 deg"));
+  EXPECT_THAT(refusal(rotary_reading({90, Angle::of(5.0, unit::degree)}, Angle())),
+              HasSubstr("0.01 arc seconds to 4 deg"));
   EXPECT_THAT(refusal(rotary_reading({0, Angle::of(1.0, unit::degree)}, Angle())), HasSubstr("'0:1'"));
   EXPECT_THAT(refusal(rotary_reading({}, Angle::of(400.0, unit::degree))), HasSubstr("0 to 360 deg"));
   EXPECT_EQ(rotary_reading({}, Angle())->turns, 0);

@@ -88,7 +88,7 @@ TEST(SineBar, SettingsThatCannotBe) {
   EXPECT_NEAR(sine_bar_angle(mm(100), mm(50))->in(unit::degree), 30.0, 1e-9);
 }
 
-TEST(Tapers, RulesAgreeWithOneAnother) {
+TEST(TaperTurning, RulesAgreeWithOneAnother) {
   const double taper = taper_of(1.0, 0.5, 12.0);
   EXPECT_NEAR(taper_per_foot(taper), 0.5, 1e-12);
   EXPECT_NEAR(diameter_along_mm(0.5, taper, 12.0), 1.0, 1e-12);
