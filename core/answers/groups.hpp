@@ -10,7 +10,7 @@ namespace sparewright::answers {
 // --- handbook
 [[nodiscard]] std::vector<Subject> thread_subjects();    // thread, tap, identify
 [[nodiscard]] std::vector<Subject> size_subjects();      // fit, drill, convert, size
-[[nodiscard]] std::vector<Subject> fastener_subjects();  // screw, key, ring, o-ring, pin
+[[nodiscard]] std::vector<Subject> fastener_subjects();  // screw, key, ring, oring, pin
 [[nodiscard]] std::vector<Subject> machine_subjects();   // bearing, taper, wires
 [[nodiscard]] std::vector<Subject> dividing_subjects();  // index, gears, stack, gear
 [[nodiscard]] std::vector<Subject> cutting_subjects();   // speed, material, force

@@ -8,6 +8,7 @@
 #include "core/handbook/differential_indexing.hpp"
 #include "core/handbook/plain_indexing.hpp"
 #include "core/handbook/rotary_table.hpp"
+#include "core/quantity/display.hpp"
 #include "core/quantity/spelling.hpp"
 
 namespace sparewright::answers {
@@ -68,9 +69,10 @@ base::Result<DividingHead> head_of(const Question& question, std::vector<std::st
 std::string error_note(Angle error, int divisions) {
   if (error == Angle()) return "exact";
   const double seconds = error.in(quantity::unit::arc_second);
-  if (divisions == 0) return fmt::format("off by {:+.1f} sec", seconds);
-  return fmt::format("off by {:+.1f} sec a move, {:+.1f} min in the last space", seconds,
-                     seconds * divisions / 60.0);
+  const std::string off = quantity::signed_fixed(seconds, 1);
+  if (divisions == 0) return fmt::format("off by {} sec", off);
+  return fmt::format("off by {} sec a move, {} min in the last space", off,
+                     quantity::signed_fixed(seconds * divisions / 60.0, 1));
 }
 
 std::string crank_words(int turns, int holes, int circle) {
