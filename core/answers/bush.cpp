@@ -43,6 +43,8 @@ constexpr handbook::Source kWall{"half of outside less bore", "", handbook::Basi
 constexpr handbook::Source kBoreClosing{
     "Lame's thick cylinders, hoop strain at the bore of the bush; a thick steel boss", "",
     handbook::Basis::kDerived};
+constexpr handbook::Source kMostClosing{"interference x hole / bore: metal that keeps its volume, geometry",
+                                        "", handbook::Basis::kDerived};
 constexpr handbook::Source kUsualLength{"length of a bush, 0.8 to 2 times the shaft", "",
                                         handbook::Basis::kCommonPractice};
 
@@ -159,7 +161,7 @@ base::Result<Bush> bush_of(const Asked& asked) {
                     "--hole");
 }
 
-// What pressing does to the bush, at most.
+// What pressing does to the bush while it stays elastic, at most.
 struct Pressed {
   Length closes;
   quantity::Force force;
@@ -216,25 +218,36 @@ Table sizes_table(const Asked& asked, const Bush& bush) {
   return writer.take();
 }
 
+void add_closing(TableWriter& writer, const Asked& asked, const Bush& bush,
+                 const base::Result<Pressed>& pressed) {
+  if (pressed && !pressed->yields) {
+    writer.length("the bore closes by, at most", pressed->closes, kBoreClosing,
+                  "less in iron, aluminium or a thin boss");
+    return;
+  }
+  const Length most = bush.outside.high - asked.hole.length();
+  writer.length(
+      "the bore closes by, at most",
+      Length::from_base(handbook::most_bore_closing(most.base(), asked.hole.base, bush.bore.low.base())),
+      kMostClosing, pressed ? "it yields" : base::sentence(pressed.error()));
+}
+
 void add_pressing(const Asked& asked, const Bush& bush, Answer& answer) {
   TableWriter writer("pressing in", asked.system);
   const auto pressed = pressed_in(asked, bush);
-  if (pressed) {
-    writer.length("the bore closes by, at most", pressed->closes, kBoreClosing,
-                  "less in iron, aluminium or a thin boss");
-    if (asked.length)
-      writer.number("force, at most", pressed->force.base(), Kind::kForce, 0, handbook::kLamePressure,
-                    "with the highest friction in print");
-    if (pressed->yields)
-      answer.cautions.emplace_back(
-          "The bush yields as it is pressed in and grips less than was meant: a lighter fit.");
-  } else {
-    writer.words("the bore closes", "NOT KNOWN", kBoreClosing, base::sentence(pressed.error()));
-  }
+  add_closing(writer, asked, bush, pressed);
+  if (pressed && asked.length)
+    writer.number("force, at most", pressed->force.base(), Kind::kForce, 0, handbook::kLamePressure,
+                  "with the highest friction in print");
+  if (!pressed) writer.words("force", "NOT KNOWN", handbook::kLamePressure);
   if (const auto stock = handbook::reaming_stock(as_diameter(bush.bore.low)))
     writer.range("bore before, to ream after", bush.bore.low - stock->high, bush.bore.low - stock->low,
                  stock->source, "ream or bore it to size in its place");
   answer.tables.push_back(writer.take());
+  if (pressed && pressed->yields)
+    answer.cautions.emplace_back(
+        "At its tightest the bush yields as it is pressed in, and grips less than was meant: keep to the low "
+        "end of the outside, or take a lighter fit.");
   answer.cautions.emplace_back(
       "Press it square on a shouldered mandrel, with a lead on its edge; stand out of line, for a bush that "
       "tips flies.");

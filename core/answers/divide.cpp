@@ -19,10 +19,25 @@ namespace unit = quantity::unit;
 constexpr int kUsualWorm = 40;
 constexpr int kMostSpaces = 12;
 
+// "15,16,17 / 21,23": the circles of each plate.
+base::Result<std::vector<handbook::IndexPlate>> plates_of(const Question& question) {
+  const auto text = text_entry(question, "circles");
+  if (!text) return tl::unexpected(text.error());
+  std::vector<handbook::IndexPlate> plates;
+  for (std::string_view rest = *text;;) {
+    const std::size_t slash = rest.find('/');
+    auto circles = read_counts(rest.substr(0, slash), "circles", 2, handbook::kMostHoles);
+    if (!circles) return tl::unexpected(circles.error());
+    plates.push_back({fmt::format("plate {}", plates.size() + 1), std::move(*circles)});
+    if (slash == std::string_view::npos) return plates;
+    rest.remove_prefix(slash + 1);
+  }
+}
+
 base::Result<DividingHead> head_of(const Question& question) {
-  auto circles = counts_entry(question, "circles", 2, handbook::kMostHoles);
-  if (!circles) return tl::unexpected(circles.error());
-  DividingHead head{kUsualWorm, {{"plate", std::move(*circles)}}};
+  auto plates = plates_of(question);
+  if (!plates) return tl::unexpected(plates.error());
+  DividingHead head{kUsualWorm, std::move(*plates)};
   if (find_entry(question, "worm") != nullptr) {
     const auto worm = count_entry(question, "worm", handbook::kLeastWorm, handbook::kMostWorm);
     if (!worm) return tl::unexpected(worm.error());
@@ -71,6 +86,9 @@ base::Result<std::vector<CompoundIndexing>> two_circles(const DividingHead& head
   auto moves = handbook::compound_divisions(head, divisions, kMostSpaces);
   if (!moves) return moves;
   std::erase_if(*moves, [](const CompoundIndexing& move) { return !move.exact(); });
+  // Moves that pass several spaces are wanted only where none passes one.
+  const bool one_at_a_time = !moves->empty() && moves->front().spaces == 1;
+  std::erase_if(*moves, [&](const CompoundIndexing& move) { return one_at_a_time && move.spaces > 1; });
   return moves;
 }
 
@@ -106,8 +124,7 @@ base::Result<Answer> divide(const Question& question) {
   if (find_entry(question, "worm") == nullptr)
     answer.assumed.push_back(
         fmt::format("a worm of {}:1: count the crank's turns for one of the spindle", kUsualWorm));
-  answer.assumed.emplace_back(
-      "all circles on one plate; the crank always comes up the same way, spindle clamped to cut");
+  answer.assumed.emplace_back("the crank always comes up the same way, spindle clamped to cut");
   answer.says = move_words(moves->front());
   if (!moves->front().exact()) {
     const auto compound = two_circles(*head, *divisions);

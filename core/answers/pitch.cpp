@@ -80,7 +80,9 @@ base::Result<Asked> asked_of(const Question& question) {
   if (!screw_text) return tl::unexpected(screw_text.error());
   const auto screw = read_lead(*screw_text, "--screw");
   if (!screw) return tl::unexpected(screw.error());
-  auto gears = counts_entry(question, "gears", handbook::kLeastTeeth, handbook::kMostTeeth);
+  const auto gears_text = text_entry(question, "gears");
+  if (!gears_text) return tl::unexpected(gears_text.error());
+  auto gears = read_counts(*gears_text, "gears", handbook::kLeastTeeth, handbook::kMostTeeth);
   if (!gears) return tl::unexpected(gears.error());
   if (find_entry(question, "most") != nullptr) {
     const auto most = count_entry(question, "most", 2, 6);
@@ -89,8 +91,9 @@ base::Result<Asked> asked_of(const Question& question) {
       return base::fail(base::Code::kValueNotAccepted, std::to_string(*most), "2, 4 or 6", "--most");
     asked.most_gears = static_cast<std::size_t>(*most);
   }
-  asked.over.base = Length::of(1.0, unit::inch).base();
-  asked.over.typed = "1 in";
+  const bool metric = wanted->system == UnitSystem::kMetric;
+  asked.over.base = (metric ? Length::of(25.0, unit::millimetre) : Length::of(1.0, unit::inch)).base();
+  asked.over.typed = metric ? "25 mm" : "1 in";
   if (find_entry(question, "over") != nullptr) {
     const auto over = size_entry(question, "over");
     if (!over) return tl::unexpected(over.error());

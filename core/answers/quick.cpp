@@ -17,13 +17,11 @@ base::Result<Length> place_entry(const Question& question, std::string_view name
   return *given ? (*given)->length() : Length();
 }
 
-base::Result<std::vector<int>> counts_entry(const Question& question, std::string_view name, int least,
-                                            int most) {
-  const auto text = text_entry(question, name);
-  if (!text) return tl::unexpected(text.error());
+base::Result<std::vector<int>> read_counts(std::string_view text, std::string_view entry, int least,
+                                           int most) {
   std::vector<int> counts;
-  const char* at = text->data();
-  const char* const end = at + text->size();
+  const char* at = text.data();
+  const char* const end = at + text.size();
   const auto is_between = [](char c) { return c == ' ' || c == ','; };
   while (at != end) {
     if (is_between(*at)) {
@@ -38,9 +36,9 @@ base::Result<std::vector<int>> counts_entry(const Question& question, std::strin
     at = stopped;
   }
   if (at != end || counts.empty())
-    return base::fail(base::Code::kValueNotAccepted, *text,
-                      fmt::format("whole numbers from {} to {}, such as 15,16,17", least, most),
-                      fmt::format("--{}", name));
+    return base::fail(base::Code::kValueNotAccepted, text,
+                      fmt::format("whole numbers from {} to {}, such as 20,24,28", least, most),
+                      fmt::format("--{}", entry));
   return counts;
 }
 

@@ -31,9 +31,9 @@ namespace sparewright::answers {
 // A length that may be zero or less; zero where the entry is not there.
 [[nodiscard]] base::Result<quantity::Length> place_entry(const Question& question, std::string_view name);
 
-// "20, 24, 28": whole numbers from least to most, at least one.
-[[nodiscard]] base::Result<std::vector<int>> counts_entry(const Question& question, std::string_view name,
-                                                          int least, int most);
+// "20, 24, 28": whole numbers from least to most, at least one. The failure names the entry.
+[[nodiscard]] base::Result<std::vector<int>> read_counts(std::string_view text, std::string_view entry,
+                                                         int least, int most);
 
 // --- a machine's collars
 

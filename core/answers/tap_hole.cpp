@@ -25,6 +25,8 @@ using quantity::UnitSystem;
 constexpr double kUsualPercent = 65.0;
 // Drills outside are not offered (the range of tap_drills).
 constexpr handbook::ThreadPercent kOffered{};
+// Of the standard drills, those within so much of what is aimed at; of the reader's own system first.
+constexpr double kNearEnough = 15.0;
 // From here on taps break (common practice).
 constexpr double kBreaksTaps = 80.0;
 
@@ -68,6 +70,12 @@ std::string really(const TapDrillPercent& found) {
   return fmt::format("as drills cut in steel or iron: {:.0f}", *found.really);
 }
 
+void put_nearest_first(std::vector<Choice>& choices, double percent) {
+  std::stable_sort(choices.begin(), choices.end(), [&](const Choice& a, const Choice& b) {
+    return std::abs(a.found.percent - percent) < std::abs(b.found.percent - percent);
+  });
+}
+
 base::Result<std::vector<Choice>> shop_drills(const shop::Shop& shop, const ThreadShape& thread) {
   std::vector<Choice> choices;
   for (const shop::Tool& tool : shop.tools) {
@@ -87,15 +95,15 @@ base::Result<std::vector<Choice>> standard_drills(const Asked& asked) {
   const auto hole = handbook::hole_for_percent(asked.thread, asked.percent, kAll);
   if (!hole) return tl::unexpected(hole.error());
   std::vector<Choice> choices;
-  for (const TapDrillPercent& one : hole->nearest)
-    choices.push_back({std::string(one.drill.name), one, really(one)});
-  return choices;
-}
-
-void put_nearest_first(std::vector<Choice>& choices, double percent) {
-  std::stable_sort(choices.begin(), choices.end(), [&](const Choice& a, const Choice& b) {
-    return std::abs(a.found.percent - percent) < std::abs(b.found.percent - percent);
+  for (const TapDrillPercent& one : hole->nearest) {
+    if (std::abs(one.percent - asked.percent) <= kNearEnough)
+      choices.push_back({std::string(one.drill.name), one, really(one)});
+  }
+  put_nearest_first(choices, asked.percent);
+  std::stable_partition(choices.begin(), choices.end(), [&](const Choice& one) {
+    return (one.found.drill.series == DrillSeries::kMetric) == (asked.system == UnitSystem::kMetric);
   });
+  return choices;
 }
 
 Table drills_table(std::string heading, const std::vector<Choice>& choices, const Asked& asked,
@@ -161,7 +169,6 @@ base::Result<std::optional<Choice>> add_drills(const Question& question, const A
   std::optional<Choice> best;
   auto standard = standard_drills(asked);
   if (!standard) return tl::unexpected(standard.error());
-  put_nearest_first(*standard, asked.percent);
   if (!standard->empty()) best = standard->front();
   const handbook::Source source = handbook::hole_for_percent(asked.thread, asked.percent, {})->source;
   if (question.shop != nullptr) {

@@ -86,6 +86,13 @@ template <class Scalar>
   return 2.0 * pressure * joint * joint * bore / (modulus * (joint * joint - bore * bore));
 }
 
+// The most it can close, whatever its modulus and though it yields: interference D / Di, of metal that keeps its volume, none
+// of it squeezed out at the ends, in a boss that does not give. Source: geometry.
+template <class Scalar>
+[[nodiscard]] Scalar most_bore_closing(const Scalar& interference, const Scalar& joint, const Scalar& bore) {
+  return interference * joint / bore;
+}
+
 // Axial force that slides the joint: pi f D L p; the torque that turns it is that times D / 2.
 template <class Scalar>
 [[nodiscard]] Scalar sliding_force(const Scalar& friction, const Scalar& joint, const Scalar& length,

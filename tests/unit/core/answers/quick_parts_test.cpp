@@ -53,10 +53,21 @@ TEST(QuickBush, SlippedInLeavesRoomAndClosesNothing) {
   EXPECT_ANY_THROW(row(*answer, "the bore closes by, at most"));
 }
 
-TEST(QuickBush, SaysWhereAModulusIsNotKnown) {
-  const auto answer = quick("bush", {{"hole", "32 mm"}, {"shaft", "25 mm"}, {"material", "acetal"}});
-  if (!answer) GTEST_SKIP() << refusal(answer);
-  EXPECT_EQ(row(*answer, "the bore closes").value, "NOT KNOWN");
+// A plastic has no Poisson's ratio here: the most that geometry allows, interference x hole / bore.
+TEST(QuickBush, BoundsTheClosingWhereTheMetalIsNotKnown) {
+  const auto answer = quick("bush", {{"hole", "32 mm"}, {"shaft", "25 mm"}, {"material", "nylon"}});
+  ASSERT_TRUE(answer) << refusal(answer);
+  const double most = row(*answer, "tighter than its hole").numbers.at(1);
+  const double bore = number(*answer, "bore, in its place");
+  EXPECT_NEAR(number(*answer, "the bore closes by, at most"), most * 32.0 / bore, 0.0006);
+  EXPECT_EQ(row(*answer, "force").value, "NOT KNOWN");
+}
+
+TEST(QuickBush, SaysThatItYields) {
+  const auto answer = quick("bush", {{"hole", "32 mm"}, {"shaft", "25 mm"}, {"seat", "H7/u6"}});
+  ASSERT_TRUE(answer) << refusal(answer);
+  EXPECT_EQ(row(*answer, "the bore closes by, at most").note, "it yields");
+  EXPECT_THAT(answer->cautions, testing::Contains(HasSubstr("yields")));
 }
 
 TEST(QuickBush, RefusesWhatCannotBe) {
@@ -107,6 +118,8 @@ TEST(QuickTap, SaysHowDeepABlindHoleIsDrilled) {
   EXPECT_GT(number(*answer, "deepest, drill point"), 0.9);
   EXPECT_THAT(refusal(quick("tap", {{"blind", "3/4 in"}, {"tap", "blunt"}}, "1/4-20 UNC")),
               HasSubstr("--tap"));
+  EXPECT_EQ(quick("tap", {}, "1/4-20 UNC")->says, "#4: 63 per cent");
+  EXPECT_EQ(quick("tap", {}, "M8")->says, "6.9 mm: 68 per cent");
   EXPECT_FALSE(quick("tap", {{"percent", "0"}}, "1/4-20 UNC"));
   EXPECT_FALSE(quick("tap", {}, "1/4-20 NPT"));
 }
@@ -201,6 +214,19 @@ TEST(QuickDivide, OnOneCircle) {
   EXPECT_EQ(answer->says, "5 turns and 15 holes on 21");
   EXPECT_THAT(row(*answer, "circle 21").note, HasSubstr("enclose 16 holes"));
   EXPECT_EQ(quick("divide", {{"divisions", "8"}, {"circles", "15"}})->says, "5 turns");
+}
+
+// 77 divisions: 9/21 + 3/33 of a turn (40/77 = 9/21 + 1/11), which two plates do not give.
+TEST(QuickDivide, OnTwoCirclesOfOnePlateAlone) {
+  const auto one = quick("divide", {{"divisions", "77"}, {"circles", "21,23,27,29,31,33"}});
+  ASSERT_TRUE(one) << refusal(one);
+  EXPECT_EQ(one->says, "9 holes on 21 forward, then 3 holes on 33 forward");
+  const auto two =
+      quick("divide", {{"divisions", "77"}, {"circles", "15,16,17,18,19,21 / 20,23,27,29,31,33"}});
+  ASSERT_TRUE(two) << refusal(two);
+  EXPECT_THAT(two->says, HasSubstr("arc seconds"));
+  EXPECT_THAT(refusal(quick("divide", {{"divisions", "77"}, {"circles", "15,16 /"}})),
+              HasSubstr("--circles"));
 }
 
 TEST(QuickDivide, SaysWhatIsLeftWhereNoCircleIsExact) {
