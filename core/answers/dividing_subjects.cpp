@@ -1,3 +1,4 @@
+#include "core/answers/blocks.hpp"
 #include "core/answers/dividing.hpp"
 #include "core/answers/groups.hpp"
 
@@ -27,6 +28,21 @@ std::vector<Subject> dividing_subjects() {
         {"gears", "COUNT", "in the train at most: 2, 4 or 6; 4 unless it is given"},
         {"on", "LATHE", "a lathe of the shop text"}},
        change_gears},
+      {"stack",
+       "the fewest gauge blocks for a length",
+       "a length with its unit: 1.3717 in, 34.567 mm",
+       "\"1.3717 in\"",
+       {{"set", "SET", "81-piece inch, 87-, 88-, 112- or 56-piece metric"},
+        {"wear", "SIZE", "of the two wear blocks at the ends"}},
+       stack},
+      {"sine",
+       "the stack under a sine bar for an angle",
+       "an angle: 14.5 deg, 30 deg",
+       "\"14.5 deg\" --length \"5 in\"",
+       {{"length", "SIZE", "of the bar, from centre to centre of its rolls", true},
+        {"set", "SET", "the gauge blocks, as for stack"},
+        {"wear", "SIZE", "of the two wear blocks at the ends"}},
+       sine_bar},
       {"gear",
        "what an old spur gear was, from what it still measures",
        "",
