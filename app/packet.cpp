@@ -203,6 +203,16 @@ void add_held(const job::Job& job, ledger::Ledger& ledger, solid::Shelf& solids,
   }
 }
 
+// Asks for the solids that will be drawn, so that they are made while the rest is worked out.
+void start_solids(const job::Job& job, ledger::Ledger& ledger, solid::Shelf& solids) {
+  if (const auto part = ledger.value<shape::Recipe>(part::kRecipe)) (void)solids.solid(*part);
+  for (const route::Setup& setup : job.subject.route.plan.setups) {
+    const auto path = route::recipe_path_after(job.subject.route.plan, setup.op);
+    const auto work = path ? ledger.value<shape::Recipe>(*path) : nullptr;
+    if (work) (void)solids.solid(*work);
+  }
+}
+
 void add_drawing(const job::Job& job, ledger::Ledger& ledger, const ledger::Snapshot& figures,
                  solid::Shelf& solids, sheets::Packet& packet) {
   const auto recipe = ledger.value<shape::Recipe>(part::kRecipe);
@@ -227,6 +237,7 @@ sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger, solid::She
   sheets::Packet packet;
   packet.title = job.title;
   packet.revision = job.revision;
+  start_solids(job, ledger, solids);
   const ledger::Snapshot figures = ledger.keep();
   const route::Printing print(job.system);
   for (const route::Setup& setup : job.subject.route.plan.setups) {

@@ -1,11 +1,13 @@
 #include "app/questions.hpp"
 
+#include <algorithm>
 #include <utility>
 
 #include <fmt/format.h>
 
 #include "app/printing.hpp"
 #include "core/answers/subjects.hpp"
+#include "core/base/once.hpp"
 #include "core/job/job.hpp"
 #include "sheets/card.hpp"
 
@@ -56,13 +58,20 @@ sheets::Card card_of(const answers::Answer& answer) {
   for (const std::string& assumed : answer.assumed)
     card.how += (card.how.empty() ? "" : "; ") + assumed;
   card.cautions = answer.cautions;
-  card.rows_label = "THE NUMBERS";
+  card.rows_label.clear();
+  base::Once sources;
   for (const answers::Table& table : answer.tables) {
+    card.rows.push_back({table.heading, "", ""});
     for (const answers::Row& one : table.rows) {
-      const std::string note = one.note.empty() ? "" : one.note + "; ";
-      card.rows.push_back({table.heading + ": " + one.what, one.value, note + cite(one.source)});
+      sources.add(cite(one.source));
+      const auto all = sources.texts();
+      const auto number = std::find(all.begin(), all.end(), cite(one.source)) - all.begin() + 1;
+      card.rows.push_back(
+          {one.what, one.value, fmt::format("{}{}[{}]", one.note, one.note.empty() ? "" : "  ", number)});
     }
   }
+  for (const std::string& source : sources.texts())
+    card.notes.push_back(fmt::format("[{}] {}", card.notes.size() + 1, source));
   return card;
 }
 

@@ -33,8 +33,8 @@ class Sources {
   std::vector<std::string> all_;
 };
 
-constexpr std::size_t kWidestWhat = 34;
-constexpr std::size_t kWidestValue = 44;
+constexpr std::size_t kWidestWhat = 40;
+constexpr std::size_t kWidestValue = 48;
 
 void print_table(const app::AnswerTable& table, Sources& sources) {
   std::size_t what = 0;

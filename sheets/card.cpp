@@ -100,14 +100,18 @@ class CardMaker {
     return framed(setting_, rows, width_mm_, inset, Weight::kFrame);
   }
 
-  // Name and value on one line where both fit, with dots of air between; below them, indented, where it is from.
+  // Name and value on one line where the name has a third of it left, else the value below; below them, indented, where
+  // it is from.
   [[nodiscard]] Block row_of(const CardRow& row) const {
-    const double value_mm = setting_.width(row.value, setting_.type.size);
-    const double beside = width_mm_ - value_mm - kBesideName_mm;
-    Block block = setting_.paragraph(row.name, setting_.type.body, std::max(beside, width_mm_ / 3.0));
-    block.height_mm = std::max(block.height_mm, Setting::pitch(setting_.type.size));
-    Centred{{row.value}, setting_.type.size}.lay(block.list, setting_, width_mm_, 0.0,
-                                                 Setting::pitch(setting_.type.size), Anchor::kRight);
+    const TextStyle& size = setting_.type.size;
+    const double beside = width_mm_ - setting_.width(row.value, size) - kBesideName_mm;
+    const bool is_beside = beside >= width_mm_ / 3.0;
+    Block block = setting_.paragraph(row.name, setting_.type.body, is_beside ? beside : width_mm_);
+    const double top = is_beside ? 0.0 : block.height_mm;
+    const std::vector<std::string> lines = drawing::wrap(setting_.ruler, row.value, size, width_mm_);
+    const double high = static_cast<double>(lines.size()) * Setting::pitch(size);
+    Centred{lines, size}.lay(block.list, setting_, width_mm_, top, high, Anchor::kRight);
+    block.height_mm = std::max(block.height_mm, top + high);
     if (!row.from.empty())
       stack(block, setting_.paragraph(row.from, setting_.type.fine, width_mm_ - kIndent_mm), 0.0, kIndent_mm);
     block.height_mm += 0.8;
@@ -116,9 +120,16 @@ class CardMaker {
     return block;
   }
 
+  [[nodiscard]] Block heading_of(const CardRow& row) const {
+    Block block = setting_.paragraph(row.name, setting_.type.strong, width_mm_);
+    block.height_mm += 0.8;
+    block.keeps_next = true;
+    return block;
+  }
+
   [[nodiscard]] Flow body_of(const Card& card) const {
     Flow flow;
-    flow.add(setting_.lines(card.asked, setting_.type.strong, width_mm_));
+    if (card.asked != card.title) flow.add(setting_.lines(card.asked, setting_.type.strong, width_mm_));
     if (!card.answer.empty()) flow.add(answer_of(card));
     for (const std::string& caution : card.cautions)
       flow.add(setting_.lines(caution, setting_.type.strong, width_mm_));
@@ -126,14 +137,17 @@ class CardMaker {
     flow.add(space(kGap_mm));
     if (!card.how.empty()) flow.add(setting_.lines(card.how, setting_.type.body, width_mm_));
     if (!card.source.empty()) flow.add(setting_.lines(card.source, setting_.type.fine, width_mm_));
-    if (!card.rows.empty()) {
-      flow.add(space(kGap_mm));
+    if (!card.rows.empty()) flow.add(space(kGap_mm));
+    if (!card.rows.empty() && !card.rows_label.empty()) {
       Block label = setting_.line(card.rows_label, setting_.type.label);
       label.keeps_next = true;
       flow.add(std::move(label));
     }
     for (const CardRow& row : card.rows)
-      flow.add(row_of(row));
+      flow.add(row.value.empty() && row.from.empty() ? heading_of(row) : row_of(row));
+    if (!card.notes.empty()) flow.add(space(kGap_mm));
+    for (const std::string& note : card.notes)
+      flow.add(setting_.lines(note, setting_.type.fine, width_mm_));
     return flow;
   }
 

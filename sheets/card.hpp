@@ -9,7 +9,7 @@
 
 namespace sparewright::sheets {
 
-// What went into the answer, or what it is made of.
+// What went into the answer, or what it is made of. With a name alone it is a heading over the rows below it.
 struct CardRow {
   std::string name;   // as typed
   std::string value;  // "0.6248 in"
@@ -28,6 +28,7 @@ struct Card {
   std::vector<std::string> cautions;
   std::string rows_label = "WHAT WENT IN";
   std::vector<CardRow> rows;
+  std::vector<std::string> notes;  // in the smallest type, below the rows
 };
 
 // A quarter of an A4 (ISO 216 A6) or Letter sheet, upright; what does not fit on one card goes on to the next, "card 1 of

@@ -94,7 +94,7 @@ class Preparing {
   void card(Card& card) {
     names({&card.title, &card.revision, &card.asked});
     sentences({&card.answer, &card.good_to, &card.how, &card.source, &card.rows_label});
-    lists({&card.missing, &card.cautions});
+    lists({&card.missing, &card.cautions, &card.notes});
     for (CardRow& row : card.rows) {
       names({&row.name});
       sentences({&row.value, &row.from});

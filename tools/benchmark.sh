@@ -11,7 +11,6 @@ build/release/benchmarks/cold_check_benchmark build/release/bin/sparewright exam
 build/release/benchmarks/solid_edit_benchmark "$@"
 build/release/benchmarks/least_wall_benchmark "$@"
 build/release/benchmarks/hidden_lines_benchmark "$@"
-for job in examples/bracket.job.toml tests/jobs/shift_lever.job.toml; do
-  build/release/benchmarks/packet_benchmark "$job" "$@"
-done
+build/release/benchmarks/packet_benchmark tests/jobs/shift_lever.job.toml "$@"
+build/release/benchmarks/packet_benchmark examples/bracket.job.toml --to-be-read "$@"
 build/release/benchmarks/gear_trains_benchmark "$@"

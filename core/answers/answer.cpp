@@ -94,6 +94,14 @@ TableWriter& TableWriter::numbers(std::string what, double low_base, double high
   return *this;
 }
 
+TableWriter& TableWriter::percent(std::string what, double percent, const handbook::Source& source,
+                                  std::string note) {
+  const double whole = quantity::rounded(percent, 0);
+  table_.rows.push_back(
+      {std::move(what), quantity::fixed(percent, 0) + " %", {whole}, "%", std::move(note), source});
+  return *this;
+}
+
 TableWriter& TableWriter::words(std::string what, std::string value, const handbook::Source& source,
                                 std::string note) {
   table_.rows.push_back({std::move(what), std::move(value), {}, {}, std::move(note), source});

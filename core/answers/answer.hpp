@@ -61,6 +61,9 @@ class TableWriter {
                       const handbook::Source& source, std::string note = {});
   TableWriter& numbers(std::string what, double low_base, double high_base, quantity::Kind kind, int places,
                        const handbook::Source& source, std::string note = {});
+  // Of thread, of slope: whole per cents.
+  TableWriter& percent(std::string what, double percent, const handbook::Source& source,
+                       std::string note = {});
   TableWriter& words(std::string what, std::string value, const handbook::Source& source,
                      std::string note = {});
 

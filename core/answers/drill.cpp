@@ -50,7 +50,7 @@ Table neighbours(const Drill& drill, UnitSystem system) {
 }
 
 Table taps(const Drill& drill, UnitSystem system) {
-  TableWriter writer("standard threads it drills for, per cent of thread", system);
+  TableWriter writer("standard threads it drills for, and the thread it leaves", system);
   for (const handbook::StandardThread& standard : handbook::standard_unified_threads()) {
     const auto thread = handbook::read_unified_thread(
         fmt::format("{}-{:g} {}", standard.size, standard.threads_per_inch, name_of(standard.series)));
@@ -58,8 +58,7 @@ Table taps(const Drill& drill, UnitSystem system) {
     const double percent =
         handbook::percent_of_thread(thread->major.base(), drill.diameter.base(), thread->pitch().base());
     if (percent >= kLeastPercent && percent <= kMostPercent)
-      writer.number(to_string(*thread), percent / 100.0, quantity::Kind::kNumber, 2,
-                    handbook::kPercentOfThread);
+      writer.percent(to_string(*thread), percent, handbook::kPercentOfThread);
   }
   return writer.take();
 }

@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include <fmt/format.h>
 
 #include "core/answers/groups.hpp"
@@ -15,6 +17,8 @@ namespace unit = quantity::unit;
 constexpr handbook::Source kExactInch{"1 in = 25.4 mm exactly (international yard and pound agreement, 1959)",
                                       "", handbook::Basis::kPublished};
 constexpr handbook::Source kRounding{"rounded, halves away from zero", "", handbook::Basis::kDerived};
+
+constexpr double kNearDrill_mm = 0.5;  // farther off a drill is no help
 
 std::string off_words(quantity::Length off) {
   return off.base() == 0.0 ? "exactly" : fmt::format("off by {}", both_ways(off, UnitSystem::kInch));
@@ -35,8 +39,12 @@ base::Result<Answer> convert(const Question& question) {
                off_words(size->nearest_64th.error));
   writer.length("nearest thou", size->nearest_thou, kRounding, off_words(size->thou_off));
   writer.length("nearest 0.01 mm", size->nearest_hundredth, kRounding, off_words(size->hundredth_off));
-  writer.length(fmt::format("nearest drill, {}", size->nearest_drill.name), size->nearest_drill.diameter,
-                size->nearest_drill.source, off_words(size->drill_off));
+  if (std::abs(size->drill_off.in(unit::millimetre)) <= kNearDrill_mm) {
+    writer.length(fmt::format("nearest drill, {}", size->nearest_drill.name), size->nearest_drill.diameter,
+                  size->nearest_drill.source, off_words(size->drill_off));
+  } else {
+    writer.words("nearest drill", "none near it", size->nearest_drill.source);
+  }
   Answer answer;
   answer.asked = size->typed;
   answer.says = fmt::format("{} = {}", exactly(size->inch, "in"), exactly(size->millimetre, "mm"));

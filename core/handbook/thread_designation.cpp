@@ -1,5 +1,6 @@
 #include "core/handbook/thread_designation.hpp"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 
@@ -83,7 +84,8 @@ base::Result<AnyThread> read_without_letter(std::string_view typed) {
   if (const std::string end = folded(text); end.ends_with("mm")) text.resize(text.size() - 2);
   auto thread = read_metric_thread(text);
   if (!thread) return tl::unexpected(thread.error());
-  thread->assumed.insert(thread->assumed.begin(), "no M written: taken as a metric thread");
+  thread->assumed.emplace_back("no M written: taken as a metric thread");
+  std::rotate(thread->assumed.rbegin(), thread->assumed.rbegin() + 1, thread->assumed.rend());  // said first
   return AnyThread(*thread);
 }
 

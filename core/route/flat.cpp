@@ -214,8 +214,7 @@ void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
       // Coming back past the reading would run the cutter into the wall.
       bench.sheet.items.emplace_back(
           Note{fmt::format("{}: cutter clear above the work before {} goes back: half a turn beyond, up to "
-                           "the line's reading, "
-                           "then down into the cut.",
+                           "the line's reading. Down to depth beside the work, not on it.",
                            feature, walls.wheel())});
     }
     Line& line = bench.add_line(

@@ -82,7 +82,8 @@ ListSection at_the_bench(const Desk& desk) {
       names.add(one);
   }
   for (const Screws& screws : screws_of(desk.route.part)) {
-    if (const auto screw = handbook::socket_head_screw(screws.designation))
+    if (const auto screw =
+            handbook::socket_head_screw(screws.designation.substr(0, screws.designation.find(char(32)))))
       names.add(fmt::format("hexagon key {}", screw->key_name));
   }
   return {"AT THE BENCH", {}, {}, names.texts(), {}};

@@ -106,14 +106,20 @@ std::optional<ProofReading> Touch::holes_apart(const part::Feature& feature, con
         room,
         (figure(feature.name, local + "/most").value - figure(feature.name, local + "/least").value) / 2.0);
   }
+  const auto moved = [&](const char* which, double by_mm) -> const Figure& {
+    return pen_.work(
+        name + which, Kind::kLength, "as far as the place may be off", [by_mm](auto g) { return g + by_mm; },
+        gap);
+  };
+  const Figure& least = moved("/least", -room);
+  const Figure& most = moved("/most", room);
   const auto edge_of = [&](const std::string& of) {
     const part::Hole* one = hole_named(part_, of);
     return fmt::format("{} ({}{})", of, one == nullptr ? "" : hides_hole(*one),
                        print_.fine(touched_diameter(of).value));
   };
-  return ProofReading{
-      fmt::format("nearest edges, {} and {}", edge_of(other), edge_of(feature.name)),
-      or_not_known(gap, print_.size_with_room(gap.value, gap.value - room, gap.value + room))};
+  return ProofReading{fmt::format("nearest edges, {} and {}", edge_of(other), edge_of(feature.name)),
+                      or_not_known(gap, print_.size_with_room(gap.value, least.value, most.value))};
 }
 
 std::optional<ProofReading> Touch::place(const part::Feature& feature, const part::NamedDimension& d,

@@ -12,6 +12,8 @@ namespace {
 
 // A stretch shorter than this is where two crossings are one.
 constexpr double kApart_mm = 1e-10;
+constexpr std::size_t kUsualCrossings = 16;  // room taken at once
+
 // The stretches between crossings whose middles are inside, joined where they meet.
 template <typename IsInside>
 std::vector<Interval> stretches(std::vector<double> crossings, const IsInside& is_inside) {
@@ -138,6 +140,7 @@ void cross_arc(std::vector<double>& crossings, const AboutAxis& ray, const Conto
 std::vector<Interval> stretches_inside(const ProfiledBody& body, const Ray& ray) {
   const LocalRay r = in_frame(ray, body.frame);
   std::vector<double> crossings;
+  crossings.reserve(kUsualCrossings);
   if (std::abs(r.d.z) >= kParallel) {
     crossings.push_back(-r.o.z / r.d.z);
     crossings.push_back((body.height_mm - r.o.z) / r.d.z);
@@ -160,6 +163,7 @@ std::vector<Interval> stretches_inside(const ProfiledBody& body, const Ray& ray)
 std::vector<Interval> stretches_inside(const TurnedBody& body, const Ray& ray) {
   const AboutAxis about = about_axis(in_frame(ray, body.frame));
   std::vector<double> crossings;
+  crossings.reserve(kUsualCrossings);
   for (std::size_t i = 0; i < body.half_section.size(); ++i) {
     const ContourEdge e = edge(body.half_section, i);
     if (e.is_arc()) {

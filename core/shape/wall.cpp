@@ -35,10 +35,10 @@ std::optional<Point> where_open(const WallSubject& subject) {
 
 // Where one of the two is not convex, rays and the search are all there is. The distance of the convex bodies around them
 // rules thin walls out all the same.
-Wall sampled_wall(const WallSubject& subject, double at_least_mm) {
+Wall sampled_wall(const WallSubject& subject, double at_least_mm, double limit_mm) {
   const Primitive place = meeting_place(subject);
   if (const auto p = meeting_in_metal(subject, place)) return open_at(*p);
-  if (const auto w = shortest_witness(subject)) {
+  if (const auto w = shortest_witness(subject, limit_mm)) {
     const Wall wall = proven_by(*w, at_least_mm);
     if (wall.kind != WallKind::kTangent) return wall;
     const auto p = meeting_at_touch(subject, place, w->from);
@@ -50,7 +50,8 @@ Wall sampled_wall(const WallSubject& subject, double at_least_mm) {
 Wall wall_of(const WallSubject& subject, double limit_mm) {
   const Distance apart = distance(subject.from, subject.to);
   if (apart.at_least_mm >= limit_mm) return ruled_out(apart.at_least_mm);
-  if (!is_convex(subject.from) || !is_convex(subject.to)) return sampled_wall(subject, apart.at_least_mm);
+  if (!is_convex(subject.from) || !is_convex(subject.to))
+    return sampled_wall(subject, apart.at_least_mm, limit_mm);
   if (apart.distance_mm <= kTouch_mm) {
     if (const auto p = where_open(subject)) return open_at(*p);
   } else if (const auto w = witness_near(subject, apart.on_a, apart.on_b)) {
@@ -64,7 +65,7 @@ Wall wall_of(const WallSubject& subject, double limit_mm) {
     }
     if (const auto w = witness_near(subject, pair->on_a, pair->on_b)) return proven_by(*w, at_least_mm);
   }
-  if (const auto w = shortest_witness(subject)) return proven_by(*w, apart.at_least_mm);
+  if (const auto w = shortest_witness(subject, limit_mm)) return proven_by(*w, apart.at_least_mm);
   return {WallKind::kNothingBetween, 0.0, apart.at_least_mm, {}, {}};
 }
 

@@ -44,7 +44,7 @@ struct Wall {
 };
 
 // Between two cuts of the work, given by their places in it. Precondition: two different places in the work.
-// limit_mm  walls of at least this are of no interest.
+// limit_mm  walls of at least this are of no interest: they may come out longer than they are.
 [[nodiscard]] Wall wall_between(const Work& work, std::size_t one, std::size_t other,
                                 double limit_mm = std::numeric_limits<double>::infinity());
 

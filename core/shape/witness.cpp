@@ -147,9 +147,10 @@ Witness felt_out(const WallSubject& subject, Witness best, double last_step_mm) 
     bool shorter = false;
     for (int i = 0; i < kFeelers && !shorter; ++i) {
       const auto [a, b, c, d] = feeler(n++);
-      const auto w =
-          witness_along(subject, onto(subject.from, best.from + step_mm * (a * along.x + b * along.y)),
-                        onto(subject.to, best.to + step_mm * (c * along.x + d * along.y)));
+      const Point from = onto(subject.from, best.from + step_mm * (a * along.x + b * along.y));
+      const Point to = onto(subject.to, best.to + step_mm * (c * along.x + d * along.y));
+      if (distance_mm(from, to) >= best.length_mm) continue;  // a stretch as long between them gains nothing
+      const auto w = witness_along(subject, from, to);
       shorter = w && w->length_mm < best.length_mm - kRegionAccuracy_mm / 10;
       if (shorter) best = *w;
     }
@@ -267,7 +268,7 @@ std::optional<NearestPair> nearest_in_blank(const WallSubject& subject) {
   return nearest_within(subject, {});
 }
 
-std::optional<Witness> shortest_witness(const WallSubject& subject) {
+std::optional<Witness> shortest_witness(const WallSubject& subject, double limit_mm) {
   constexpr std::size_t kBest = 4;
   constexpr double kCoarse_mm = 0.02;
   constexpr double kClearlyLonger_mm = 0.1;  // after the coarse steps: the fine ones gain far less
@@ -282,10 +283,11 @@ std::optional<Witness> shortest_witness(const WallSubject& subject) {
   std::erase_if(found, [least_mm = found.empty() ? 0.0 : found.front().length_mm](const Witness& w) {
     return w.length_mm > least_mm + kClearlyLonger_mm;
   });
+  if (found.empty()) return std::nullopt;
+  if (found.front().length_mm > limit_mm + kClearlyLonger_mm) return found.front();
   for (Witness& w : found)
     w = shortened(subject, w);
   sort_by_length(found);
-  if (found.empty()) return std::nullopt;
   return found.front();
 }
 

@@ -39,8 +39,8 @@ struct Witness {
 [[nodiscard]] std::optional<NearestPair> nearest_in_blank(const WallSubject& subject);
 
 // The shortest witness found from many starts between the two surfaces; of length 0 where it leads to a place
-// outside the other cutters where the two bodies touch.
-[[nodiscard]] std::optional<Witness> shortest_witness(const WallSubject& subject);
+// outside the other cutters where the two bodies touch. One clearly longer than limit_mm is not drawn out to its end.
+[[nodiscard]] std::optional<Witness> shortest_witness(const WallSubject& subject, double limit_mm);
 
 // More than kTouch_mm inside one of them.
 [[nodiscard]] bool in_air_of(Region others, const Point& point);

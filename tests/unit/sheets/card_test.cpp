@@ -57,6 +57,19 @@ TEST(Card, IsTheGoldenOne) {
   expect_sound(all);
 }
 
+TEST(Card, PutsALongValueBelowItsNameAndBreaksAnEndlessOne) {
+  Card card = bore();
+  card.rows = {
+      {"screw 2A", "", ""},
+      {"pitch diameter", "0.3287 to 0.3331 in (8.349 to 8.461 mm)", "ASME B1.1"},
+      {"stack", "1.0000 + 0.1500 + 0.1210 + 0.1007 + 0.1006 + 0.1005 + 0.1004 in (34.841 mm)", "[1]"}};
+  card.notes = {"[1] gauge blocks"};
+  const auto all = laid_out(card);
+  expect_sound(all);
+  EXPECT_GT(cap_of(all.front(), "0.3287 to 0.3331 in (8.349 to 8.461 mm)"), 0.0);
+  EXPECT_GT(cap_of(all.front(), "[1] gauge blocks"), 0.0);
+}
+
 TEST(Card, IsAQuarterOfItsPaper) {
   const auto a6 = laid_out(bore());
   EXPECT_DOUBLE_EQ(a6.front().width_mm, 105.0);  // ISO 216, A6

@@ -20,7 +20,7 @@ TEST(HandbookDrill, HasItsSizeNeighboursAndTaps) {
   ASSERT_TRUE(answer);
   EXPECT_EQ(answer->says, "0.2010 in (5.105 mm)");
   EXPECT_EQ(row(*answer, "13/64").value, "0.2031 in (5.159 mm)");
-  EXPECT_EQ(row(*answer, "1/4-20 UNC").value, "0.75");
+  EXPECT_EQ(row(*answer, "1/4-20 UNC").value, "75 %");
   EXPECT_FALSE(row(*answer, "diameter").source.text.empty());
 }
 

@@ -109,8 +109,8 @@ TEST(Inspect, GivesWhatAnInstrumentCanTouch) {
   EXPECT_THAT(rows,
               ElementsAre("bore, top and bottom, two ways | 0.5010-0.5020 | fine",
                           HasSubstr("left end to near edge of bore"), HasSubstr("back to near edge of bore"),
-                          HasSubstr("nearest edges, bore and near hole | 0.62"),
-                          "front to near edge of tee (at 0.2500) | 1.375 ±0.005 | caliper"));
+                          HasSubstr("nearest edges, bore (0.5011) and near hole ("),
+                          "front to near edge of tee (0.2500) | 1.375 ±0.005 | caliper"));
   EXPECT_NEAR(job.inches("inspect/bore/x near edge"), 1.000 - 0.5011 / 2.0, 1e-6);
   EXPECT_NEAR(job.inches("inspect/near hole/edge to bore"), 1.000 - 0.125 - 0.5011 / 2.0, 1e-6);
 }
@@ -153,7 +153,7 @@ countersink = { diameter = "0.500", angle = "82 deg" }
 at.x = { size = "1.000", tol = "±0.005", duty = "locates", with = "caliper" }
 at.y = "1"
 )")),
-              ElementsAre("left end to near edge of sunk (at 0.5000) | 0.750 ±0.005"));
+              ElementsAre("left end to near edge of sunk (countersink 0.5000) | 0.750 ±0.005"));
 }
 
 TEST(Inspect, GivesTheMiddleOfAHoleThatLeans) {
@@ -226,12 +226,13 @@ TEST(LayOut, NamesStockToolsAndInstruments) {
       judged(job_with(std::string(kFeatures) +
                       setup_with("[[setup.do]]\nmake = \"bore\"\nwith = [\"spot\", \"boring head\"]\n")));
   const route::ListSheet sheet = list(job, "lay out");
-  ASSERT_EQ(sheet.sections.size(), 3U);  // no screws
+  ASSERT_EQ(sheet.sections.size(), 4U);  // no screws
   EXPECT_THAT(sheet.sections[0].table.rows,
               ElementsAre(ElementsAre("the part", "1018 cold drawn", "block 1 x 3", "4", "")));
   EXPECT_THAT(sheet.sections[1].ticks,
               ElementsAre("vise, parallels 1-1/2 x 1/8", "edge finder", "spot", "boring head"));
-  EXPECT_THAT(sheet.sections[2].ticks, ElementsAre("fine", "caliper"));  // in the order of the features
+  EXPECT_THAT(sheet.sections[2].ticks, testing::Contains("dial indicator and its stand"));
+  EXPECT_THAT(sheet.sections[3].ticks, ElementsAre("fine", "caliper"));  // in the order of the features
 }
 
 }  // namespace
