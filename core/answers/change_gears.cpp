@@ -91,13 +91,33 @@ base::Result<std::size_t> gears_entry(const Question& question) {
   return static_cast<std::size_t>(*gears);
 }
 
-// The gearing of a lathe is no part of a shop text yet, so --on can only say so.
-base::Result<void> refuse_machine(const Question& question) {
-  if (find_entry(question, "on") == nullptr) return {};
-  const auto machine = machine_entry(question);
-  if (!machine) return tl::unexpected(machine.error());
-  return base::fail(base::Code::kNotSupported, "taking lead screw and gears from the shop text",
-                    "--screw and --box instead, such as --screw \"8 tpi\" --box 20,30,40,50,60,127", "--on");
+// The lathe --on names, or --screw and --box.
+base::Result<handbook::LatheGearing> gearing_of(const Question& question) {
+  if (find_entry(question, "on") != nullptr) {
+    const auto box =
+        named_in_shop(question, question.shop == nullptr ? nullptr : &question.shop->change_gears,
+                      "lathe with change gears");
+    if (!box) return tl::unexpected(box.error());
+    return (*box)->gearing;
+  }
+  const auto screw = pitch_entry(question, "screw");
+  if (!screw) return tl::unexpected(screw.error());
+  auto box = box_entry(question);
+  if (!box) return tl::unexpected(box.error());
+  return handbook::LatheGearing{screw->length, std::move(*box), std::nullopt};
+}
+
+// How the train goes on the banjo, stud by stud.
+Table banjo_table(const handbook::BanjoFit& fit, UnitSystem system) {
+  TableWriter writer("on the banjo, from the fixed stud to the lead screw", system);
+  for (const handbook::BanjoStud& stud : fit.studs) {
+    writer.length(stud.idler ? fmt::format("{} as idler", stud.in)
+                             : fmt::format("{} and {} keyed together", stud.in, stud.out),
+                  stud.along, handbook::kMeshing,
+                  fmt::format("along slot {}, from the lead screw", stud.slot + 1));
+  }
+  writer.length("narrowest gap", fit.least_gap, handbook::kMeshing);
+  return writer.take();
 }
 
 std::string pitch_words(const Pitch& pitch) {
@@ -133,31 +153,33 @@ Table trains_table(const std::vector<handbook::ChangeGears>& found, UnitSystem s
 }  // namespace
 
 base::Result<Answer> change_gears(const Question& question) {
-  if (auto refused = refuse_machine(question); !refused) return tl::unexpected(refused.error());
   const auto wanted = read_pitch(question.words);
   if (!wanted) return tl::unexpected(wanted.error());
-  const auto screw = pitch_entry(question, "screw");
-  if (!screw) return tl::unexpected(screw.error());
-  const auto box = box_entry(question);
-  if (!box) return tl::unexpected(box.error());
+  const auto lathe = gearing_of(question);
+  if (!lathe) return tl::unexpected(lathe.error());
   const auto gears = gears_entry(question);
   if (!gears) return tl::unexpected(gears.error());
-  const auto found = handbook::change_gears({screw->length, *box, std::nullopt},
-                                            {.lead = wanted->length, .most_gears = *gears});
+  const auto found = handbook::change_gears(*lathe, {.lead = wanted->length, .most_gears = *gears});
   if (!found) return tl::unexpected(found.error());
   if (found->empty())
-    return base::fail(base::Code::kValueNotAccepted, *find_entry(question, "box"),
-                      fmt::format("a box with at least {} gears", *gears), "--box");
+    return base::fail(base::Code::kValueNotAccepted, question.words,
+                      lathe->banjo ? "a pitch whose gears go on the banjo; --screw and --box look without it"
+                                   : fmt::format("a box with at least {} gears", *gears),
+                      "the pitch");
   Answer answer;
-  answer.asked = fmt::format("{} on a lead screw of {}", pitch_words(*wanted), pitch_words(*screw));
+  answer.asked = fmt::format("{} on a lead screw of {}", pitch_words(*wanted),
+                             both_ways(lathe->screw_lead, wanted->system));
   answer.says =
       fmt::format("{}, {}", to_string(found->front().train), error_words(found->front(), wanted->system));
   answer.assumed = {
       "a thread of one start, and equal gears cut the pitch of the lead screw: gearing in the head and a "
       "gearbox "
       "change that",
-      "whether the gears reach on the banjo is not looked at; idlers only change the direction"};
+      lathe->banjo
+          ? "idlers only change the direction"
+          : "whether the gears reach on the banjo is not looked at; idlers only change the direction"};
   answer.tables.push_back(trains_table(*found, wanted->system));
+  if (found->front().fit) answer.tables.push_back(banjo_table(*found->front().fit, wanted->system));
   answer.cautions.emplace_back(
       "switch the lathe off at the mains before changing gears, and close the guard");
   return answer;

@@ -35,6 +35,12 @@ base::Result<std::vector<handbook::IndexPlate>> plates_of(const Question& questi
 }
 
 base::Result<DividingHead> head_of(const Question& question) {
+  if (find_entry(question, "on") != nullptr) {
+    const auto head = named_in_shop(
+        question, question.shop == nullptr ? nullptr : &question.shop->indexing_heads, "dividing head");
+    if (!head) return tl::unexpected(head.error());
+    return (*head)->head;
+  }
   auto plates = plates_of(question);
   if (!plates) return tl::unexpected(plates.error());
   DividingHead head{kUsualWorm, std::move(*plates)};

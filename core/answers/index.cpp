@@ -49,6 +49,12 @@ base::Result<Wanted> read(const std::string& words) {
 
 // The head asked for and the plates at hand; what was not named goes into `assumed`.
 base::Result<DividingHead> head_of(const Question& question, std::vector<std::string>& assumed) {
+  if (find_entry(question, "on") != nullptr) {
+    const auto head = named_in_shop(
+        question, question.shop == nullptr ? nullptr : &question.shop->indexing_heads, "dividing head");
+    if (!head) return tl::unexpected(head.error());
+    return (*head)->head;
+  }
   constexpr int kUsualWorm = 40;
   constexpr int kRotaryTableWorm = 90;
   const auto worm = count_or(question, "worm", handbook::kLeastWorm, handbook::kMostWorm, kUsualWorm);

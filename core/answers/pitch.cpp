@@ -72,10 +72,15 @@ struct Asked {
   quantity::Typed over;
 };
 
-base::Result<Asked> asked_of(const Question& question) {
-  Asked asked;
-  auto wanted = wanted_lead(question.words);
-  if (!wanted) return tl::unexpected(wanted.error());
+// The lathe --on names, or --screw and --gears.
+base::Result<handbook::LatheGearing> lathe_of(const Question& question) {
+  if (find_entry(question, "on") != nullptr) {
+    const auto box =
+        named_in_shop(question, question.shop == nullptr ? nullptr : &question.shop->change_gears,
+                      "lathe with change gears");
+    if (!box) return tl::unexpected(box.error());
+    return (*box)->gearing;
+  }
   const auto screw_text = text_entry(question, "screw");
   if (!screw_text) return tl::unexpected(screw_text.error());
   const auto screw = read_lead(*screw_text, "--screw");
@@ -84,6 +89,15 @@ base::Result<Asked> asked_of(const Question& question) {
   if (!gears_text) return tl::unexpected(gears_text.error());
   auto gears = read_counts(*gears_text, "gears", handbook::kLeastTeeth, handbook::kMostTeeth);
   if (!gears) return tl::unexpected(gears.error());
+  return handbook::LatheGearing{screw->lead, std::move(*gears), std::nullopt};
+}
+
+base::Result<Asked> asked_of(const Question& question) {
+  Asked asked;
+  auto wanted = wanted_lead(question.words);
+  if (!wanted) return tl::unexpected(wanted.error());
+  auto lathe = lathe_of(question);
+  if (!lathe) return tl::unexpected(lathe.error());
   if (find_entry(question, "most") != nullptr) {
     const auto most = count_entry(question, "most", 2, 6);
     if (!most) return tl::unexpected(most.error());
@@ -100,8 +114,7 @@ base::Result<Asked> asked_of(const Question& question) {
     asked.over = *over;
   }
   asked.wanted = std::move(*wanted);
-  asked.lathe.screw_lead = screw->lead;
-  asked.lathe.gears = std::move(*gears);
+  asked.lathe = std::move(*lathe);
   return asked;
 }
 
@@ -123,7 +136,7 @@ base::Result<Answer> pitch(const Question& question) {
   const auto found = handbook::change_gears(asked->lathe, {asked->wanted.lead, asked->most_gears, kAnswers});
   if (!found) return tl::unexpected(found.error());
   if (found->empty())
-    return base::fail(base::Code::kNotTabled, lead_words(asked->wanted), "more gears in --gears, or --most 6",
+    return base::fail(base::Code::kNotTabled, lead_words(asked->wanted), "more gears, or --most 6",
                       "a train of these gears");
   Answer answer;
   answer.asked = fmt::format("gears for {}", lead_words(asked->wanted));
@@ -131,7 +144,7 @@ base::Result<Answer> pitch(const Question& question) {
   answer.assumed = asked->wanted.assumed;
   answer.assumed.emplace_back(
       "drivers (from the spindle) : drivens (towards the lead screw), idlers left out");
-  answer.assumed.emplace_back("whether they go on the banjo was not looked at");
+  if (!asked->lathe.banjo) answer.assumed.emplace_back("whether they go on the banjo was not looked at");
   TableWriter writer("trains, and the lead they cut", asked->wanted.system);
   for (const ChangeGears& one : *found)
     writer.length(to_string(one.train), one.lead, handbook::kChangeGears, error_words(one, *asked));

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/answers/answer.hpp"
+#include "core/base/nearest.hpp"
 #include "core/base/result.hpp"
 #include "core/quantity/typed.hpp"
 #include "core/shop/shop.hpp"
@@ -67,5 +68,22 @@ using Maybe = base::Result<std::optional<Value>>;
 
 // The machine --on names. Fails with kNotInTheShop, and with kEmptyValue where there is no shop.
 [[nodiscard]] base::Result<const shop::Machine*> machine_entry(const Question& question);
+
+// What --on names in a list of the shop text, such as its lathes with change gears. Fails as machine_entry does.
+template <class Item>
+[[nodiscard]] base::Result<const Item*> named_in_shop(const Question& question, const std::vector<Item>* list,
+                                                      std::string_view subject) {
+  const auto name = text_entry(question, "on");
+  if (!name) return tl::unexpected(name.error());
+  if (list == nullptr)
+    return base::fail(base::Code::kEmptyValue, "", "give the shop text by --shop FILE", "--on " + *name);
+  std::vector<std::string> known;
+  for (const Item& item : *list) {
+    if (item.name == *name) return &item;
+    known.push_back(item.name);
+  }
+  return base::fail(base::Code::kNotInTheShop, *name,
+                    known.empty() ? "none is in the shop text" : base::known_words(*name, known), subject);
+}
 
 }  // namespace sparewright::answers

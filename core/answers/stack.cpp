@@ -23,6 +23,8 @@ base::Result<GaugeBlockSet> set_of(const Question& question, UnitSystem system,
                                    std::vector<std::string>& assumed) {
   if (const std::string* named = find_entry(question, "set")) return handbook::find_gauge_blocks(*named);
   const std::string_view usual = system == UnitSystem::kInch ? "81-piece inch" : "87-piece metric";
+  if (question.shop != nullptr && !question.shop->gauge_blocks.empty())
+    return handbook::find_gauge_blocks(question.shop->gauge_blocks);
   assumed.push_back(fmt::format("--set was not given: the {} set is taken", usual));
   return handbook::find_gauge_blocks(usual);
 }

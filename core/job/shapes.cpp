@@ -337,15 +337,56 @@ Shape tool() {
   });
 }
 
+Shape banjo() {
+  const Shape length = measure(Kind::kLength);
+  const Shape slot =
+      table({field("nearest", length).required().says("a stud's middle to the lead screw's"),
+             field("farthest", length).required(),
+             field("turned", measure(Kind::kAngle)).says("from the first slot; 0 where left out")});
+  return table({
+      field("module", length).required().says("of the gears; 25.4 mm over the diametral pitch"),
+      field("centres", length).required().says("fixed stud to lead screw"),
+      field("slots", list_of(slot).at_least(1)).required(),
+      field("fixed_collar", length).says("largest thing beside the gear on the fixed stud"),
+      field("screw_collar", length).says("beside the gear on the lead screw"),
+      field("stud_collar", length).says("on a stud of the banjo, its nut included"),
+  });
+}
+
+Shape change_gears() {
+  return table({
+      field("name", free_text()).required().says("the lathe"),
+      field("lead_screw", free_text("8 tpi or 4 mm"))
+          .required()
+          .says("the pitch that equal gears cut, a gearbox as it is set included"),
+      field("gears", list_of(whole_number()).at_least(2)).required().says("teeth, twice where there are two"),
+      field("banjo", banjo()).says("left out: whether gears go on is not looked at"),
+  });
+}
+
+Shape dividing_head() {
+  return table({
+      field("name", free_text()).required(),
+      field("worm", whole_number()).required().says("turns of the crank for one of the spindle"),
+      field("plates", list_of(list_of(whole_number()).at_least(1)).at_least(1))
+          .required()
+          .says("the circles of holes, a list for each side that is used at once"),
+  });
+}
+
 Shape make_shop_shape() {
   return table({
       field("shop", table({field("title", free_text()).required(),
-                           field("units", word_of(kUnits)).required().says("of bare numbers")}))
+                           field("units", word_of(kUnits)).required().says("of bare numbers"),
+                           field("gauge_blocks", free_text("a set"))
+                               .says("81-piece inch, 88-piece metric, ...: as the handbook names it")}))
           .required(),
       field("machine", list_of(machine())),
       field("holding", list_of(holding())),
       field("instrument", list_of(instrument())),
       field("tool", list_of(tool())),
+      field("change_gears", list_of(change_gears())),
+      field("dividing_head", list_of(dividing_head())),
   });
 }
 

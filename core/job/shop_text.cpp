@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "core/job/gearing_text.hpp"
 #include "core/job/job.hpp"
 #include "core/job/parallels.hpp"
 #include "core/job/shapes.hpp"
@@ -239,7 +240,12 @@ base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
     shop.instruments.push_back(read_instrument(instrument));
   for (const TableReader& tool : in.tables("tool"))
     shop.shop.tools.push_back(read_tool(tool));
-  for (const char* list : {"machine", "holding", "instrument", "tool"})
+  for (const TableReader& gears : in.tables("change_gears"))
+    shop.shop.change_gears.push_back(read_change_gears(gears));
+  for (const TableReader& head : in.tables("dividing_head"))
+    shop.shop.indexing_heads.push_back(read_dividing_head(head));
+  shop.shop.gauge_blocks = read_gauge_blocks(*in.table("shop"));
+  for (const char* list : {"machine", "holding", "instrument", "tool", "change_gears", "dividing_head"})
     refuse_doubles(in, list);
   if (problems.empty()) refuse_unusable(in, shop.instruments);
   return problems.unless_any(std::move(shop));

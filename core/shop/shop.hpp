@@ -8,6 +8,8 @@
 #include <vector>
 
 #include "core/base/hash.hpp"
+#include "core/handbook/change_gears.hpp"
+#include "core/handbook/index_plates.hpp"
 #include "core/handbook/work.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/typed.hpp"
@@ -83,6 +85,18 @@ struct Tool {
   std::optional<quantity::Length> good_to;     // of an edge finder
 };
 
+// The change gears of a lathe, as they are in the box.
+struct ChangeGearBox {
+  std::string name;  // of the lathe
+  handbook::LatheGearing gearing;
+};
+
+// A dividing head or rotary table with its plates.
+struct IndexingHead {
+  std::string name;
+  handbook::DividingHead head;
+};
+
 // The shop. Names are unique within each list; the job room sees to it.
 struct Shop {
   std::string title;
@@ -90,6 +104,9 @@ struct Shop {
   std::vector<Machine> machines;
   std::vector<Vise> vises;
   std::vector<Tool> tools;
+  std::vector<ChangeGearBox> change_gears;
+  std::vector<IndexingHead> indexing_heads;
+  std::string gauge_blocks;  // the set, as the handbook names it; empty where none is said
 };
 
 [[nodiscard]] const Machine* find_machine(const Shop& shop, std::string_view name);

@@ -1,4 +1,6 @@
 // Dividing heads, change gears and old gears.
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "answer_rows.hpp"
@@ -113,14 +115,44 @@ TEST(HandbookGears, NamesTheEntryThatIsWrong) {
   EXPECT_NE(refusal("gears", "1 mm").find("--screw"), std::string::npos);
 }
 
-// The shop text has no gearing of lathes: asked for, the entries to give instead are named.
-TEST(HandbookGears, ALatheOfTheShopIsNotDoneYet) {
+// 20:40 and so on: 16 threads on a screw of 8 want 1 to 2.
+TEST(HandbookGears, TakeTheBoxAndTheBanjoOfALatheInTheShop) {
   shop::Shop shop;
-  shop.machines.push_back({});
-  shop.machines.back().name = "lathe";
-  const std::string said = refusal("gears", "1 mm", {{"on", "lathe"}}, &shop);
-  EXPECT_NE(said.find("--screw and --box"), std::string::npos) << said;
+  shop.change_gears.push_back(
+      {"lathe", {quantity::Length::of(3.175, quantity::unit::millimetre), {20, 30, 40, 60}, {}}});
+  const auto answer = handbook("gears", "16 tpi", {{"on", "lathe"}}, &shop);
+  ASSERT_TRUE(answer);
+  EXPECT_NE(answer->says.find("exact"), std::string::npos) << answer->says;
   EXPECT_NE(refusal("gears", "1 mm", {{"on", "lath"}}, &shop).find("lathe"), std::string::npos);
+  EXPECT_NE(refusal("gears", "1 mm", {{"on", "lathe"}}).find("--shop"), std::string::npos);
+}
+
+TEST(HandbookGears, SayWhereEachStudStandsOnTheBanjo) {
+  using quantity::Length;
+  namespace unit = quantity::unit;
+  handbook::Banjo banjo;
+  banjo.module = Length::of(1.25, unit::millimetre);
+  banjo.centres = Length::of(150.0, unit::millimetre);
+  banjo.slots = {{Length::of(30.0, unit::millimetre), Length::of(140.0, unit::millimetre), {}}};
+  banjo.fixed_collar = banjo.screw_collar = banjo.stud_collar =
+      quantity::Diameter::of(20.0, unit::millimetre);
+  shop::Shop shop;
+  shop.change_gears.push_back(
+      {"lathe", {Length::of(3.175, unit::millimetre), {20, 30, 40, 50, 60, 80}, banjo}});
+  const auto answer = handbook("gears", "16 tpi", {{"on", "lathe"}}, &shop);
+  ASSERT_TRUE(answer) << answer.error().accepted;
+  const bool tells = std::any_of(answer->tables.begin(), answer->tables.end(), [](const Table& table) {
+    return table.heading.find("banjo") != std::string::npos && table.rows.back().what == "narrowest gap";
+  });
+  EXPECT_TRUE(tells);
+}
+
+TEST(HandbookIndex, TakesTheHeadOfTheShop) {
+  shop::Shop shop;
+  shop.indexing_heads.push_back({"head", {60, {{"plate 1", {49}}}}});
+  const auto answer = handbook("index", "7", {{"on", "head"}}, &shop);
+  ASSERT_TRUE(answer);
+  EXPECT_EQ(answer->says, "8 turns and 28 holes on 49, plate 1");  // 60/7 = 8 + 4/7, 4/7 = 28/49
 }
 
 // (32 + 2)/4.250 in = 8 DP.
