@@ -13,7 +13,7 @@ namespace sparewright::answers {
 [[nodiscard]] std::vector<Subject> fastener_subjects();  // screw, key, ring, oring, pin
 [[nodiscard]] std::vector<Subject> machine_subjects();   // bearing, taper, wires
 [[nodiscard]] std::vector<Subject> dividing_subjects();  // index, gears, stack, gear
-[[nodiscard]] std::vector<Subject> cutting_subjects();   // speed, material, force
+[[nodiscard]] std::vector<Subject> cutting_subjects();   // speed
 
 // --- quick
 [[nodiscard]] std::vector<Subject> quick_place_subjects();  // holes, packing, tailstock, jaw
