@@ -149,7 +149,7 @@ Witness felt_out(const WallSubject& subject, Witness best, double last_step_mm) 
       const auto [a, b, c, d] = feeler(n++);
       const Point from = onto(subject.from, best.from + step_mm * (a * along.x + b * along.y));
       const Point to = onto(subject.to, best.to + step_mm * (c * along.x + d * along.y));
-      if (distance_mm(from, to) >= best.length_mm) continue;  // a stretch as long between them gains nothing
+      if (distance_mm(from, to) >= best.length_mm + 0.5 * step_mm) continue;  // hardly a shorter stretch between them
       const auto w = witness_along(subject, from, to);
       shorter = w && w->length_mm < best.length_mm - kRegionAccuracy_mm / 10;
       if (shorter) best = *w;
