@@ -137,11 +137,11 @@ std::array<double, 4> feeler(int n) {
 }
 
 // Feels its way: both ends moved sideways, by ever smaller steps as nothing shorter is found. Finds the way round edges
-// that drawing tight catches on. Ends where the steps are no longer than last_step_mm.
-Witness felt_out(const WallSubject& subject, Witness best, double last_step_mm) {
+// that drawing tight catches on. The steps go from the first, halved, to just over the last.
+Witness felt_out(const WallSubject& subject, Witness best, double first_step_mm, double last_step_mm) {
   constexpr int kFeelers = 48;
   int n = 0;
-  double step_mm = ball_round(subject.blank).radius_mm / 32;
+  double step_mm = first_step_mm;
   while (step_mm > last_step_mm && best.length_mm > kTouch_mm) {
     const Frame along = Frame::along(best.from, best.to - best.from);
     bool shorter = false;
@@ -149,7 +149,7 @@ Witness felt_out(const WallSubject& subject, Witness best, double last_step_mm) 
       const auto [a, b, c, d] = feeler(n++);
       const Point from = onto(subject.from, best.from + step_mm * (a * along.x + b * along.y));
       const Point to = onto(subject.to, best.to + step_mm * (c * along.x + d * along.y));
-      if (distance_mm(from, to) >= best.length_mm + 0.5 * step_mm) continue;  // hardly a shorter stretch between them
+      if (distance_mm(from, to) >= best.length_mm + 0.5 * step_mm) continue;  // hardly a shorter one
       const auto w = witness_along(subject, from, to);
       shorter = w && w->length_mm < best.length_mm - kRegionAccuracy_mm / 10;
       if (shorter) best = *w;
@@ -159,12 +159,18 @@ Witness felt_out(const WallSubject& subject, Witness best, double last_step_mm) 
   return best;
 }
 
-// A tight witness made shorter still.
+double long_step_mm(const WallSubject& subject) {
+  return ball_round(subject.blank).radius_mm / 32;
+}
+
+// A witness felt out by long steps already, made shorter still.
+constexpr double kCoarse_mm = 0.02;
 Witness shortened(const WallSubject& subject, const Witness& start) {
   constexpr int kMostRounds = 4;
   Witness best = start;
   for (int round = 0; round < kMostRounds; ++round) {
-    const Witness next = drawn_tight(subject, felt_out(subject, best, kRegionAccuracy_mm));
+    const double first_mm = round == 0 ? kCoarse_mm : long_step_mm(subject);
+    const Witness next = drawn_tight(subject, felt_out(subject, best, first_mm, kRegionAccuracy_mm));
     if (next.length_mm >= best.length_mm - kRegionAccuracy_mm) break;
     best = next;
   }
@@ -270,7 +276,6 @@ std::optional<NearestPair> nearest_in_blank(const WallSubject& subject) {
 
 std::optional<Witness> shortest_witness(const WallSubject& subject, double limit_mm) {
   constexpr std::size_t kBest = 4;
-  constexpr double kCoarse_mm = 0.02;
   constexpr double kClearlyLonger_mm = 0.1;  // after the coarse steps: the fine ones gain far less
   std::vector<Witness> found = first_witnesses(subject);
   for (Witness& w : found)
@@ -278,7 +283,7 @@ std::optional<Witness> shortest_witness(const WallSubject& subject, double limit
   sort_by_length(found);
   found.resize(std::min(found.size(), kBest));
   for (Witness& w : found)
-    w = felt_out(subject, w, kCoarse_mm);
+    w = felt_out(subject, w, long_step_mm(subject), kCoarse_mm);
   sort_by_length(found);
   std::erase_if(found, [least_mm = found.empty() ? 0.0 : found.front().length_mm](const Witness& w) {
     return w.length_mm > least_mm + kClearlyLonger_mm;
