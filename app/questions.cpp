@@ -7,7 +7,6 @@
 
 #include "app/printing.hpp"
 #include "core/answers/subjects.hpp"
-#include "core/base/once.hpp"
 #include "core/job/job.hpp"
 #include "sheets/card.hpp"
 
@@ -39,18 +38,26 @@ Outcome<answers::Answer> answered(const BenchQuestion& asked) {
   return std::move(*answer);
 }
 
+std::size_t number_of(const std::vector<std::string>& sources, const std::string& source) {
+  const auto found = std::find(sources.begin(), sources.end(), source);
+  return found == sources.end() ? 0 : static_cast<std::size_t>(found - sources.begin()) + 1;
+}
+
 AnswerRow row_of(const answers::Answer& answer) {
-  AnswerRow row{answer.asked, answer.says, answer.assumed, {}, answer.cautions};
+  AnswerRow row{answer.asked, answer.says, answer.assumed, {}, answer.cautions, answers::sources_of(answer)};
   for (const answers::Table& table : answer.tables) {
     AnswerTable lines{table.heading, {}};
-    for (const answers::Row& one : table.rows)
-      lines.lines.push_back({one.what, one.value, one.numbers, one.unit, one.note, cite(one.source)});
+    for (const answers::Row& one : table.rows) {
+      const std::string source = cite(one.source);
+      lines.lines.push_back(
+          {one.what, one.value, one.numbers, one.unit, one.note, source, number_of(row.sources, source)});
+    }
     row.tables.push_back(std::move(lines));
   }
   return row;
 }
 
-sheets::Card card_of(const answers::Answer& answer) {
+sheets::Card card_of(const AnswerRow& answer) {
   sheets::Card card;
   card.title = answer.asked;
   card.asked = answer.asked;
@@ -59,18 +66,14 @@ sheets::Card card_of(const answers::Answer& answer) {
     card.how += (card.how.empty() ? "" : "; ") + assumed;
   card.cautions = answer.cautions;
   card.rows_label.clear();
-  base::Once sources;
-  for (const answers::Table& table : answer.tables) {
+  for (const AnswerTable& table : answer.tables) {
     card.rows.push_back({table.heading, "", ""});
-    for (const answers::Row& one : table.rows) {
-      sources.add(cite(one.source));
-      const auto all = sources.texts();
-      const auto number = std::find(all.begin(), all.end(), cite(one.source)) - all.begin() + 1;
+    for (const AnswerLine& line : table.lines)
       card.rows.push_back(
-          {one.what, one.value, fmt::format("{}{}[{}]", one.note, one.note.empty() ? "" : "  ", number)});
-    }
+          {line.what, line.value,
+           fmt::format("{}{}[{}]", line.note, line.note.empty() ? "" : "  ", line.source_number)});
   }
-  for (const std::string& source : sources.texts())
+  for (const std::string& source : answer.sources)
     card.notes.push_back(fmt::format("[{}] {}", card.notes.size() + 1, source));
   return card;
 }
@@ -104,7 +107,7 @@ Outcome<std::string> answer_card_pdf(const BenchQuestion& question, Paper paper)
   if (!found) return tl::unexpected(found.error());
   sheets::PaperOptions options;
   options.paper = paper == Paper::kA4 ? sheets::Paper::kA4 : sheets::Paper::kLetter;
-  auto bytes = sheets::render_card(card_of(*found), options);
+  auto bytes = sheets::render_card(card_of(row_of(*found)), options);
   if (!bytes) return failed(bytes.error());
   return std::move(*bytes);
 }

@@ -43,6 +43,7 @@ struct AnswerLine {
   std::string unit;
   std::string note;
   std::string source;
+  std::size_t source_number = 0;  // of AnswerRow::sources, from 1; 0 where it has none
 };
 struct AnswerTable {
   std::string heading;
@@ -54,6 +55,7 @@ struct AnswerRow {
   std::vector<std::string> assumed;
   std::vector<AnswerTable> tables;
   std::vector<std::string> cautions;
+  std::vector<std::string> sources;  // each once, in the order they are met
 };
 
 // Fails with name-unknown for a subject that is not there, and as the subject does.

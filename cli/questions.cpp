@@ -14,29 +14,10 @@
 namespace sparewright::cli {
 namespace {
 
-// The sources in the order they are met, each once; lines refer to them by number.
-class Sources {
- public:
-  std::string number_of(const std::string& source) {
-    if (source.empty()) return "";
-    auto found = std::find(all_.begin(), all_.end(), source);
-    if (found == all_.end()) found = all_.insert(all_.end(), source);
-    return fmt::format("[{}]", found - all_.begin() + 1);
-  }
-  void print() const {
-    if (!all_.empty()) fmt::print("\nsources\n");
-    for (std::size_t i = 0; i < all_.size(); ++i)
-      fmt::print("  {:>4} {}\n", fmt::format("[{}]", i + 1), all_[i]);
-  }
-
- private:
-  std::vector<std::string> all_;
-};
-
 constexpr std::size_t kWidestWhat = 40;
 constexpr std::size_t kWidestValue = 48;
 
-void print_table(const app::AnswerTable& table, Sources& sources) {
+void print_table(const app::AnswerTable& table) {
   std::size_t what = 0;
   std::size_t value = 0;
   for (const app::AnswerLine& line : table.lines) {
@@ -46,7 +27,7 @@ void print_table(const app::AnswerTable& table, Sources& sources) {
   fmt::print("\n{}\n", table.heading);
   for (const app::AnswerLine& line : table.lines) {
     std::string text = fmt::format("  {:<{}}  {:<{}}  {}", line.what, what, line.value, value,
-                                   sources.number_of(line.source));
+                                   line.source_number == 0 ? "" : fmt::format("[{}]", line.source_number));
     if (!line.note.empty()) text += "  " + line.note;
     while (text.ends_with(' '))
       text.pop_back();
@@ -60,10 +41,11 @@ void print_answer(const app::AnswerRow& answer) {
     fmt::print("  assumed: {}\n", assumed);
   for (const std::string& caution : answer.cautions)
     fmt::print("  CAUTION: {}\n", caution);
-  Sources sources;
   for (const app::AnswerTable& table : answer.tables)
-    print_table(table, sources);
-  sources.print();
+    print_table(table);
+  if (!answer.sources.empty()) fmt::print("\nsources\n");
+  for (std::size_t i = 0; i < answer.sources.size(); ++i)
+    fmt::print("  {:>4} {}\n", fmt::format("[{}]", i + 1), answer.sources[i]);
 }
 
 int answer(const Asked& asked, app::Book book) {

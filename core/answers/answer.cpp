@@ -6,6 +6,7 @@
 
 #include "core/base/once.hpp"
 #include "core/quantity/display.hpp"
+#include "core/quantity/inwards.hpp"
 
 namespace sparewright::answers {
 namespace {
@@ -44,9 +45,17 @@ Row range_row(double low_base, double high_base, Kind kind, int places, UnitSyst
   return row;
 }
 
-Row lengths_row(Length low, Length high, UnitSystem system) {
+enum class Ends { kNearest, kInwards };
+
+Row lengths_row(Length low, Length high, Ends ends, UnitSystem system) {
   const auto in = [&](UnitSystem which) {
-    return range_row(low.base(), high.base(), Kind::kLength, quantity::usual_places(Kind::kLength, which),
+    const int places = quantity::usual_places(Kind::kLength, which);
+    const quantity::Unit unit = quantity::display_unit(Kind::kLength, which);
+    const bool inwards = ends == Ends::kInwards;
+    const auto end = [&](Length length, auto rounding) {
+      return inwards ? unit.to_base(rounding(unit.from_base(length.base()), places)) : length.base();
+    };
+    return range_row(end(low, quantity::rounded_up), end(high, quantity::rounded_down), Kind::kLength, places,
                      which);
   };
   Row row = in(system);
@@ -57,7 +66,15 @@ Row lengths_row(Length low, Length high, UnitSystem system) {
 }  // namespace
 
 std::string both_ways(Length length, UnitSystem system) {
-  return lengths_row(length, length, system).value;
+  return lengths_row(length, length, Ends::kNearest, system).value;
+}
+
+TableWriter& TableWriter::add(Row row, std::string what, const handbook::Source& source, std::string note) {
+  row.what = std::move(what);
+  row.note = std::move(note);
+  row.source = source;
+  table_.rows.push_back(std::move(row));
+  return *this;
 }
 
 TableWriter& TableWriter::length(std::string what, Length value, const handbook::Source& source,
@@ -69,12 +86,14 @@ TableWriter& TableWriter::length(std::string what, Length value, const handbook:
 
 TableWriter& TableWriter::range(std::string what, Length low, Length high, const handbook::Source& source,
                                 std::string note) {
-  Row row = lengths_row(low, high, system_);
-  row.what = std::move(what);
-  row.note = std::move(note);
-  row.source = source;
-  table_.rows.push_back(std::move(row));
-  return *this;
+  Row row = lengths_row(low, high, Ends::kNearest, system_);
+  return add(std::move(row), std::move(what), source, std::move(note));
+}
+
+TableWriter& TableWriter::limits(std::string what, Length low, Length high, const handbook::Source& source,
+                                 std::string note) {
+  Row row = lengths_row(low, high, Ends::kInwards, system_);
+  return add(std::move(row), std::move(what), source, std::move(note));
 }
 
 TableWriter& TableWriter::number(std::string what, double base, Kind kind, int places,
@@ -87,11 +106,7 @@ TableWriter& TableWriter::number(std::string what, double base, Kind kind, int p
 TableWriter& TableWriter::numbers(std::string what, double low_base, double high_base, Kind kind, int places,
                                   const handbook::Source& source, std::string note) {
   Row row = range_row(low_base, high_base, kind, places, system_);
-  row.what = std::move(what);
-  row.note = std::move(note);
-  row.source = source;
-  table_.rows.push_back(std::move(row));
-  return *this;
+  return add(std::move(row), std::move(what), source, std::move(note));
 }
 
 TableWriter& TableWriter::percent(std::string what, double percent, const handbook::Source& source,

@@ -50,11 +50,19 @@ class TableWriter {
                       std::string note = {}) {
     return length(std::move(what), across(value), source, std::move(note));
   }
+  // From what is found or foretold to what is: both ends to the nearest.
   TableWriter& range(std::string what, quantity::Length low, quantity::Length high,
                      const handbook::Source& source, std::string note = {});
   TableWriter& range(std::string what, quantity::Diameter low, quantity::Diameter high,
                      const handbook::Source& source, std::string note = {}) {
     return range(std::move(what), across(low), across(high), source, std::move(note));
+  }
+  // What has to be kept to: rounded inwards, never wider than it is.
+  TableWriter& limits(std::string what, quantity::Length low, quantity::Length high,
+                      const handbook::Source& source, std::string note = {});
+  TableWriter& limits(std::string what, quantity::Diameter low, quantity::Diameter high,
+                      const handbook::Source& source, std::string note = {}) {
+    return limits(std::move(what), across(low), across(high), source, std::move(note));
   }
   // Any other kind, with `places` decimals in the unit it is printed in.
   TableWriter& number(std::string what, double base, quantity::Kind kind, int places,
@@ -70,6 +78,8 @@ class TableWriter {
   [[nodiscard]] Table take() { return std::move(table_); }
 
  private:
+  TableWriter& add(Row row, std::string what, const handbook::Source& source, std::string note);
+
   quantity::UnitSystem system_;
   Table table_;
 };

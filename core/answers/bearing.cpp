@@ -57,10 +57,10 @@ Table size_table(const handbook::Bearing& bearing, UnitSystem system) {
   writer.length("outside", bearing.outside, bearing.source);
   writer.length("width", bearing.width, bearing.source);
   if (const auto bore = handbook::bearing_ring_limits(FitSide::kHole, bearing.bore))
-    writer.range("limits of the bore", bore->limits.lower, bore->limits.upper, bore->source, "class 0");
+    writer.limits("limits of the bore", bore->limits.lower, bore->limits.upper, bore->source, "class 0");
   if (const auto outside = handbook::bearing_ring_limits(FitSide::kShaft, bearing.outside))
-    writer.range("limits of the outside", outside->limits.lower, outside->limits.upper, outside->source,
-                 "class 0");
+    writer.limits("limits of the outside", outside->limits.lower, outside->limits.upper, outside->source,
+                  "class 0");
   return writer.take();
 }
 
@@ -79,9 +79,9 @@ Table seats_table(std::string heading, const std::vector<BearingSeat>& seats, Un
   for (const BearingSeat& seat : seats) {
     const std::string_view rank =
         seat.rank == handbook::SeatRank::kPreferred ? "printed first" : "alternative";
-    writer.range(fmt::format("{}, {}", to_string(seat.zone), rank), seat.limits.lower, seat.limits.upper,
-                 seat.source,
-                 fmt::format("{}{}{}", together(seat, system), seat.when.empty() ? "" : "; ", seat.when));
+    writer.limits(fmt::format("{}, {}", to_string(seat.zone), rank), seat.limits.lower, seat.limits.upper,
+                  seat.source,
+                  fmt::format("{}{}{}", together(seat, system), seat.when.empty() ? "" : "; ", seat.when));
   }
   return writer.take();
 }

@@ -201,9 +201,9 @@ Table sizes_table(const Asked& asked, const Bush& bush) {
   const auto fit_note = [&](const Fit& fit, std::string_view what) {
     return fmt::format("{} for the {} as measured", fit.name, what);
   };
-  writer.range("outside", bush.outside.low, bush.outside.high, kAsMeasured, fit_note(asked.seat, "hole"));
-  writer.range("bore, in its place", bush.bore.low, bush.bore.high, kAsMeasured,
-               fit_note(asked.running, "shaft"));
+  writer.limits("outside", bush.outside.low, bush.outside.high, kAsMeasured, fit_note(asked.seat, "hole"));
+  writer.limits("bore, in its place", bush.bore.low, bush.bore.high, kAsMeasured,
+                fit_note(asked.running, "shaft"));
   writer.range("wall", bush.least_wall(), bush.most_wall(), kWall);
   if (asked.length)
     writer.number("length, in shafts", asked.length->length() / asked.shaft.length(), Kind::kNumber, 2,
@@ -241,8 +241,8 @@ void add_pressing(const Asked& asked, const Bush& bush, Answer& answer) {
                   "with the highest friction in print");
   if (!pressed) writer.words("force", "NOT KNOWN", handbook::kLamePressure);
   if (const auto stock = handbook::reaming_stock(as_diameter(bush.bore.low)))
-    writer.range("bore before, to ream after", bush.bore.low - stock->high, bush.bore.low - stock->low,
-                 stock->source, "ream or bore it to size in its place");
+    writer.limits("bore before, to ream after", bush.bore.low - stock->high, bush.bore.low - stock->low,
+                  stock->source, "ream or bore it to size in its place");
   answer.tables.push_back(writer.take());
   if (pressed && pressed->yields)
     answer.cautions.emplace_back(

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "core/answers/quick.hpp"
+#include "core/answers/dividing.hpp"
 #include "core/handbook/compound_indexing.hpp"
 #include "core/handbook/plain_indexing.hpp"
 
@@ -16,58 +16,7 @@ using quantity::Angle;
 using quantity::UnitSystem;
 namespace unit = quantity::unit;
 
-constexpr int kUsualWorm = 40;
 constexpr int kMostSpaces = 12;
-
-// "15,16,17 / 21,23": the circles of each plate.
-base::Result<std::vector<handbook::IndexPlate>> plates_of(const Question& question) {
-  const auto text = text_entry(question, "circles");
-  if (!text) return tl::unexpected(text.error());
-  std::vector<handbook::IndexPlate> plates;
-  for (std::string_view rest = *text;;) {
-    const std::size_t slash = rest.find('/');
-    auto circles = read_counts(rest.substr(0, slash), "circles", 2, handbook::kMostHoles);
-    if (!circles) return tl::unexpected(circles.error());
-    plates.push_back({fmt::format("plate {}", plates.size() + 1), std::move(*circles)});
-    if (slash == std::string_view::npos) return plates;
-    rest.remove_prefix(slash + 1);
-  }
-}
-
-base::Result<DividingHead> head_of(const Question& question) {
-  if (find_entry(question, "on") != nullptr) {
-    const auto head = named_in_shop(
-        question, question.shop == nullptr ? nullptr : &question.shop->indexing_heads, "dividing head");
-    if (!head) return tl::unexpected(head.error());
-    return (*head)->head;
-  }
-  auto plates = plates_of(question);
-  if (!plates) return tl::unexpected(plates.error());
-  DividingHead head{kUsualWorm, std::move(*plates)};
-  if (find_entry(question, "worm") != nullptr) {
-    const auto worm = count_entry(question, "worm", handbook::kLeastWorm, handbook::kMostWorm);
-    if (!worm) return tl::unexpected(worm.error());
-    head.worm = *worm;
-  }
-  return handbook::checked(std::move(head));
-}
-
-std::string counted(int count, std::string_view what) {
-  return fmt::format("{} {}{}", count, what, count == 1 ? "" : "s");
-}
-
-std::string move_words(const PlainIndexing& move) {
-  if (move.holes == 0) return counted(move.turns, "turn");
-  const std::string holes = fmt::format("{} on {}", counted(move.holes, "hole"), move.circle);
-  return move.turns == 0 ? holes : fmt::format("{} and {}", counted(move.turns, "turn"), holes);
-}
-
-std::string move_words(const CompoundIndexing& move) {
-  std::string first = fmt::format("{} on {}", counted(move.first_holes, "hole"), move.first_circle);
-  if (move.turns > 0) first = fmt::format("{} and {}", counted(move.turns, "turn"), first);
-  return fmt::format("{} forward, then {} on {} {}", first, counted(std::abs(move.second_holes), "hole"),
-                     move.second_circle, move.second_holes < 0 ? "back" : "forward");
-}
 
 std::string error_words(Angle error) {
   if (error == Angle()) return "exact";
@@ -81,8 +30,8 @@ Table plain_table(const std::vector<PlainIndexing>& moves) {
   for (const PlainIndexing& move : moves) {
     std::string note = error_words(move.error);
     if (move.holes > 0) note += fmt::format("; the sector arms enclose {} holes", move.holes + 1);
-    writer.words(move.circle == 0 ? "any circle" : fmt::format("circle {}", move.circle), move_words(move),
-                 handbook::kIndexing, std::move(note));
+    writer.words(move.circle == 0 ? "any circle" : fmt::format("circle {}", move.circle),
+                 crank_words(move.turns, move.holes, move.circle), handbook::kIndexing, std::move(note));
   }
   return writer.take();
 }
@@ -119,19 +68,16 @@ void add_positions_rule(const PlainIndexing& nearest, int divisions, Answer& ans
 base::Result<Answer> divide(const Question& question) {
   const auto divisions = count_entry(question, "divisions", 2, handbook::kMostDivisions);
   if (!divisions) return tl::unexpected(divisions.error());
-  const auto head = head_of(question);
+  Answer answer;
+  const auto head = head_of(question, answer.assumed);
   if (!head) return tl::unexpected(head.error());
   const auto part = handbook::part_for_divisions(*divisions);
   if (!part) return tl::unexpected(part.error());
   const auto moves = handbook::plain_indexing(*head, *part);
   if (!moves) return tl::unexpected(moves.error());
-  Answer answer;
   answer.asked = fmt::format("{} divisions on a worm of {}:1", *divisions, head->worm);
-  if (find_entry(question, "worm") == nullptr)
-    answer.assumed.push_back(
-        fmt::format("a worm of {}:1: count the crank's turns for one of the spindle", kUsualWorm));
   answer.assumed.emplace_back("the crank always comes up the same way, spindle clamped to cut");
-  answer.says = move_words(moves->front());
+  answer.says = crank_words(moves->front().turns, moves->front().holes, moves->front().circle);
   if (!moves->front().exact()) {
     const auto compound = two_circles(*head, *divisions);
     if (!compound) return tl::unexpected(compound.error());

@@ -4,31 +4,13 @@
 
 namespace sparewright::answers {
 
-base::Result<int> count_or(const Question& question, std::string_view name, int least, int most,
-                           int otherwise) {
-  if (find_entry(question, name) == nullptr) return otherwise;
-  return count_entry(question, name, least, most);
-}
-
 std::vector<Subject> dividing_subjects() {
   return {
-      {"index",
-       "turns and holes of a dividing head, plain, differential or compound",
-       "a number of divisions or an angle: 57, 22.5 deg",
-       "57",
-       {{"worm", "TURNS", "turns of the crank for one of the spindle: 40 unless it is given"},
-        {"plates", "SET", "three-plate, two-sided or rotary table"},
-        {"on", "HEAD", "a dividing head of the shop text, instead of both"}},
-       index},
-      {"gears",
-       "change gears of a lathe for a pitch, exact or nearest",
-       "a pitch: 1.25 mm, 11 tpi",
-       "\"1.25 mm\" --screw \"8 tpi\" --box 20,24,30,40,50,60,80,127",
-       {{"screw", "PITCH", "of the lead screw: 8 tpi, 4 mm"},
-        {"box", "TEETH", "every gear there is: 20,24,30,40,60,127"},
-        {"gears", "COUNT", "in the train at most: 2, 4 or 6; 4 unless it is given"},
-        {"on", "LATHE", "a lathe with change gears in the shop text, instead of both"}},
-       change_gears},
+      {"index", "turns and holes of a dividing head, plain, differential or compound",
+       "a number of divisions or an angle: 57, 22.5 deg", "57", indexing_head_entries(), index},
+      {"gears", "change gears of a lathe for a pitch, exact or nearest",
+       "a pitch or a thread: 1.25 mm, 11 tpi, M10x1.5",
+       "\"1.25 mm\" --screw \"8 tpi\" --gears 20,24,30,40,50,60,80,127", change_gear_entries(), change_gears},
       {"stack",
        "the fewest gauge blocks for a length",
        "a length with its unit: 1.3717 in, 34.567 mm",

@@ -2,6 +2,8 @@
 #pragma once
 
 #include "core/answers/question.hpp"
+#include "core/handbook/parallel_keys.hpp"
+#include "core/handbook/woodruff_keys.hpp"
 
 namespace sparewright::answers {
 
@@ -11,6 +13,10 @@ namespace sparewright::answers {
 
 // Words: a shaft ("30 mm", "1-1/4 in"); entry woodruff, the number of a key. Its keyseats, parallel and Woodruff.
 [[nodiscard]] base::Result<Answer> key(const Question& question);
+
+// All of one keyseat: depths, over the back, the hub, widths.
+[[nodiscard]] Table keyseat_table(const handbook::ParallelKeyseat& seat, quantity::UnitSystem system);
+[[nodiscard]] Table keyseat_table(const handbook::WoodruffKeyseat& seat, quantity::UnitSystem system);
 
 // Words: a shaft or bore ("25 mm shaft", "1 in bore"); with neither word both are given.
 [[nodiscard]] base::Result<Answer> ring(const Question& question);

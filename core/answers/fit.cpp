@@ -17,6 +17,12 @@ UnitSystem system_of_fit(const Fit& fit) {
   return fit.standard == FitStandard::kAnsiB41 ? UnitSystem::kInch : UnitSystem::kMetric;
 }
 
+// "0.007 mm (0.0003 in) clear", "... tight": a clearance with its sign in words.
+std::string clear_words(Length clearance, UnitSystem system) {
+  const bool tight = clearance.base() < 0.0;
+  return fmt::format("{} {}", both_ways(tight ? -clearance : clearance, system), tight ? "tight" : "clear");
+}
+
 Table clearance_table(const Fit& fit, const handbook::Source& source, UnitSystem system) {
   TableWriter writer("together", system);
   const auto add = [&](Length clearance, std::string_view most) {
@@ -39,7 +45,7 @@ base::Result<Answer> one_side(const Question& question, const base::Failure& as_
   if (!zone) return tl::unexpected(as_a_fit);
   TableWriter writer(zone->zone.side == handbook::FitSide::kHole ? "hole" : "shaft", UnitSystem::kMetric);
   const handbook::Source& source = zone->sources.front();
-  writer.range("limits", zone->limits.lower, zone->limits.upper, source);
+  writer.limits("limits", zone->limits.lower, zone->limits.upper, source);
   writer.length("tolerance", zone->limits.width(), zone->sources.back());
   Answer answer;
   answer.asked =
@@ -58,13 +64,13 @@ base::Result<Answer> fit(const Question& question) {
   const handbook::Source& source = fit->sources.front();
   Answer answer;
   answer.asked = fmt::format("{} {}", both_ways(across(fit->nominal), system), fit->name);
-  answer.says = fmt::format("{}: {} to {}", name_of(fit->kind()), both_ways(fit->least_clearance(), system),
-                            both_ways(fit->most_clearance(), system));
+  answer.says = fmt::format("{}, {} to {}", name_of(fit->kind()), clear_words(fit->least_clearance(), system),
+                            clear_words(fit->most_clearance(), system));
   if (!fit->assumed.empty()) answer.assumed.push_back(fit->assumed);
   TableWriter hole("hole", system);
-  hole.range("limits", fit->hole.lower, fit->hole.upper, source);
+  hole.limits("limits", fit->hole.lower, fit->hole.upper, source);
   TableWriter shaft("shaft", system);
-  shaft.range("limits", fit->shaft.lower, fit->shaft.upper, fit->sources.back());
+  shaft.limits("limits", fit->shaft.lower, fit->shaft.upper, fit->sources.back());
   answer.tables = {hole.take(), shaft.take(), clearance_table(*fit, source, system)};
   return answer;
 }

@@ -13,23 +13,6 @@ using quantity::Kind;
 using quantity::Length;
 namespace unit = quantity::unit;
 
-// "16 tpi" and "16 per inch", or a length from crest to crest.
-base::Result<Length> pitch_entry(const Question& question) {
-  const auto text = text_entry(question, "pitch");
-  if (!text) return tl::unexpected(text.error());
-  for (const std::string_view ending : {"tpi", "TPI", "per inch", "threads per inch"}) {
-    if (!text->ends_with(ending)) continue;
-    const auto count =
-        quantity::read_number(text->substr(0, text->size() - ending.size()), Kind::kNumber, std::nullopt);
-    if (!count || !(count->base > 0.0))
-      return base::fail(base::Code::kValueNotAccepted, *text, "such as '16 tpi' or '1.25 mm'", "--pitch");
-    return Length::of(1.0 / count->base, unit::inch);
-  }
-  const auto pitch = size_entry(question, "pitch");
-  if (!pitch) return tl::unexpected(pitch.error());
-  return pitch->length();
-}
-
 std::string off_words(Length off, std::string_view what, quantity::UnitSystem system) {
   if (off.base() == 0.0) return fmt::format("{} exactly", what);
   return fmt::format("{} measured {} {}", what, both_ways(off.base() < 0.0 ? -off : off, system),
@@ -41,11 +24,11 @@ std::string off_words(Length off, std::string_view what, quantity::UnitSystem sy
 base::Result<Answer> identify(const Question& question) {
   const auto major = size_entry(question, "major");
   if (!major) return tl::unexpected(major.error());
-  const auto pitch = pitch_entry(question);
+  const auto pitch = pitch_entry(question, "pitch");
   if (!pitch) return tl::unexpected(pitch.error());
   handbook::MeasuredThread measured;
   measured.major = major->diameter();
-  measured.pitch = *pitch;
+  measured.pitch = pitch->pitch;
   const auto angle = maybe_number(question, "flanks", Kind::kAngle);
   if (!angle) return tl::unexpected(angle.error());
   if (*angle) measured.flank_angle = (*angle)->angle();
@@ -55,7 +38,7 @@ base::Result<Answer> identify(const Question& question) {
   const auto found = handbook::identify_thread(measured);
   if (!found) return tl::unexpected(found.error());
 
-  const quantity::UnitSystem system = answers::system_of(*major);
+  const quantity::UnitSystem system = system_of(*major);
   Answer answer;
   answer.asked = fmt::format("{} over the crests, pitch {}", both_ways(across(measured.major), system),
                              both_ways(measured.pitch, system));

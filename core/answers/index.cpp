@@ -47,30 +47,6 @@ base::Result<Wanted> read(const std::string& words) {
   return Wanted{to_string(handbook::in_degrees_minutes_seconds(angle->angle())), *part, 0};
 }
 
-// The head asked for and the plates at hand; what was not named goes into `assumed`.
-base::Result<DividingHead> head_of(const Question& question, std::vector<std::string>& assumed) {
-  if (find_entry(question, "on") != nullptr) {
-    const auto head = named_in_shop(
-        question, question.shop == nullptr ? nullptr : &question.shop->indexing_heads, "dividing head");
-    if (!head) return tl::unexpected(head.error());
-    return (*head)->head;
-  }
-  constexpr int kUsualWorm = 40;
-  constexpr int kRotaryTableWorm = 90;
-  const auto worm = count_or(question, "worm", handbook::kLeastWorm, handbook::kMostWorm, kUsualWorm);
-  if (!worm) return tl::unexpected(worm.error());
-  if (find_entry(question, "worm") == nullptr)
-    assumed.push_back(fmt::format("--worm was not given: {}:1 is taken", kUsualWorm));
-  const std::string* named = find_entry(question, "plates");
-  const std::string usual = *worm == kRotaryTableWorm ? "rotary table" : "three-plate";
-  const auto set = handbook::find_index_plates(named == nullptr ? usual : *named);
-  if (!set) return tl::unexpected(set.error());
-  if (named == nullptr)
-    assumed.push_back(
-        fmt::format("--plates was not given: the set '{}' is taken; count the circles of yours", usual));
-  return DividingHead{*worm, set->plates};
-}
-
 // What is wrong after one move, and for divisions after the last.
 std::string error_note(Angle error, int divisions) {
   if (error == Angle()) return "exact";
@@ -81,21 +57,18 @@ std::string error_note(Angle error, int divisions) {
                      quantity::signed_fixed(seconds * divisions / 60.0, 1));
 }
 
-std::string crank_words(int turns, int holes, int circle) {
-  if (circle == 0) return fmt::format("{} turn{}, any circle", turns, turns == 1 ? "" : "s");
-  const std::string on = fmt::format("{} hole{} on {}", holes, holes == 1 ? "" : "s", circle);
-  return turns == 0 ? on : fmt::format("{} turn{} and {}", turns, turns == 1 ? "" : "s", on);
-}
-
 std::string gears_words(const DifferentialIndexing& one) {
   return fmt::format("{}, {} idler{}", to_string(one.gears), one.idlers, one.idlers == 1 ? "" : "s");
+}
+
+std::string setting_words(const PlainIndexing& one) {
+  return crank_words(one.turns, one.holes, one.circle) + (one.circle == 0 ? ", any circle" : "");
 }
 
 Table plain_table(const std::vector<PlainIndexing>& settings, int divisions) {
   TableWriter writer("plain", UnitSystem::kInch);
   for (const PlainIndexing& one : settings)
-    writer.words(crank_words(one.turns, one.holes, one.circle),
-                 one.plate.empty() ? "no plate needed" : one.plate, handbook::kIndexing,
+    writer.words(setting_words(one), one.plate.empty() ? "no plate needed" : one.plate, handbook::kIndexing,
                  error_note(one.error, divisions));
   return writer.take();
 }
@@ -110,18 +83,10 @@ Table differential_table(const std::vector<DifferentialIndexing>& settings, int 
   return writer.take();
 }
 
-std::string compound_words(const CompoundIndexing& one) {
-  const int holes = std::abs(one.second_holes);
-  return fmt::format("{}, then {} hole{} {} on {}", crank_words(one.turns, one.first_holes, one.first_circle),
-                     holes, holes == 1 ? "" : "s", one.second_holes < 0 ? "back" : "forward",
-                     one.second_circle);
-}
-
 Table compound_table(const std::vector<CompoundIndexing>& settings, int divisions) {
   TableWriter writer("compound, two circles of one plate", UnitSystem::kInch);
   for (const CompoundIndexing& one : settings)
-    writer.words(compound_words(one), one.plate, handbook::kCompoundIndexing,
-                 error_note(one.error, divisions));
+    writer.words(move_words(one), one.plate, handbook::kCompoundIndexing, error_note(one.error, divisions));
   return writer.take();
 }
 
@@ -145,7 +110,7 @@ base::Result<void> add_other_ways(const DividingHead& head, const Wanted& wanted
   if (!compound) return tl::unexpected(compound.error());
   if (compound->empty()) return {};
   if (answer.says.empty() && compound->front().exact())
-    answer.says = fmt::format("compound: {}, {}", compound_words(compound->front()), compound->front().plate);
+    answer.says = fmt::format("compound: {}, {}", move_words(compound->front()), compound->front().plate);
   answer.tables.push_back(compound_table(*compound, wanted.divisions));
   return {};
 }
@@ -161,7 +126,7 @@ base::Result<Answer> index(const Question& question) {
   const auto plain = handbook::plain_indexing(*head, wanted->part, kShown);
   if (!plain) return tl::unexpected(plain.error());
   const PlainIndexing& best = plain->front();
-  const std::string crank = crank_words(best.turns, best.holes, best.circle);
+  const std::string crank = setting_words(best);
   answer.asked = fmt::format("{} on {}:1", wanted->text, head->worm);
   if (best.exact()) {
     answer.says = fmt::format("{}{}{}", crank, best.plate.empty() ? "" : ", ", best.plate);

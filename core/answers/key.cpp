@@ -24,55 +24,15 @@ std::string zone_note(const KeyWidthFit& fit, std::string_view zone) {
 }
 
 void add_measure(TableWriter& writer, std::string what, const KeyseatMeasure& measure, std::string note) {
-  writer.range(std::move(what), measure.nominal + measure.lower, measure.nominal + measure.upper,
-               measure.tolerance_source, std::move(note));
-}
-
-Table parallel_table(const ParallelKeyseat& seat, UnitSystem system) {
-  const handbook::ParallelKey& key = seat.key;
-  TableWriter writer(fmt::format("{} {}", shape_of(key), key.name), system);
-  writer.length("key width", key.width, key.source);
-  writer.length("key height", key.height, key.source);
-  writer.length("depth from the crest", seat.crest_depth, seat.depth_source,
-                "fed down from touching the shaft");
-  add_measure(writer, "over the back", seat.over_back,
-              "bottom of the keyseat to the other side of a shaft of exactly the size");
-  writer.length("depth at the side", seat.side_depth, seat.depth_source);
-  writer.length("crest to the edges", seat.arc_height, seat.depth_source);
-  writer.length("depth in the hub", seat.hub_depth, seat.depth_source, "from the crest of the bore");
-  add_measure(writer, "over the back, hub", seat.hub_over_back,
-              "bottom of the keyseat to the other side of the bore");
-  writer.length("clearance over the key", seat.top_clearance, seat.depth_source, "all nominal");
-  for (const KeyWidthFit& fit : seat.width_fits) {
-    writer.range("width in the shaft", key.width + fit.shaft_width.lower, key.width + fit.shaft_width.upper,
-                 fit.source, zone_note(fit, fit.shaft));
-    writer.range("width in the hub", key.width + fit.hub_width.lower, key.width + fit.hub_width.upper,
-                 fit.source, zone_note(fit, fit.hub));
-  }
-  return writer.take();
-}
-
-Table woodruff_table(const WoodruffKeyseat& seat, UnitSystem system) {
-  const handbook::WoodruffKey& key = seat.key;
-  TableWriter writer(fmt::format("Woodruff key {}", key.number), system);
-  writer.length("cutter diameter", key.diameter, key.source);
-  writer.length("width", key.width, key.source);
-  writer.range("key height", key.height_min, key.height_max, key.source);
-  writer.range("depth from the crest", seat.crest_depth, seat.crest_depth + seat.deeper,
-               seat.tolerance_source, "fed down from touching the shaft");
-  writer.range("over the back", seat.over_back - seat.deeper, seat.over_back, seat.tolerance_source);
-  writer.length("depth at the side", seat.side_depth, seat.depth_source);
-  writer.length("length at the edges", seat.length, seat.depth_source);
-  writer.length("depth in the hub", seat.hub_depth, seat.depth_source, "at its side");
-  writer.length("over the back, hub", seat.hub_over_back, seat.depth_source);
-  return writer.take();
+  writer.limits(std::move(what), measure.nominal + measure.lower, measure.nominal + measure.upper,
+                measure.tolerance_source, std::move(note));
 }
 
 // The keys suggested for the shaft in a line each; --woodruff gives all of one.
 Table woodruff_list(const std::vector<WoodruffKeyseat>& seats, UnitSystem system) {
   TableWriter writer("Woodruff keys for the shaft, depth from the crest", system);
   for (const WoodruffKeyseat& seat : seats)
-    writer.range(
+    writer.limits(
         std::string(seat.key.number), seat.crest_depth, seat.crest_depth + seat.deeper, seat.depth_source,
         fmt::format("cutter {} in by {} in wide, over the back {}",
                     to_string(quantity::nearest_64th(across(seat.key.diameter))),
@@ -107,11 +67,51 @@ base::Result<Answer> one_woodruff(const handbook::ShaftSize& shaft, const std::s
   answer.says = fmt::format("Woodruff key {}, {} deep from the crest", key->number,
                             both_ways(seat->crest_depth, shaft.system));
   answer.assumed.emplace_back(kExactShaft);
-  answer.tables.push_back(woodruff_table(*seat, shaft.system));
+  answer.tables.push_back(keyseat_table(*seat, shaft.system));
   return answer;
 }
 
 }  // namespace
+
+Table keyseat_table(const ParallelKeyseat& seat, UnitSystem system) {
+  const handbook::ParallelKey& key = seat.key;
+  TableWriter writer(fmt::format("{} {}", shape_of(key), key.name), system);
+  writer.length("key width", key.width, key.source);
+  writer.length("key height", key.height, key.source);
+  writer.length("depth from the crest", seat.crest_depth, seat.depth_source,
+                "fed down from touching the shaft");
+  add_measure(writer, "over the back", seat.over_back,
+              "bottom of the keyseat to the other side of a shaft of exactly the size");
+  writer.length("depth at the side", seat.side_depth, seat.depth_source);
+  writer.length("crest to the edges", seat.arc_height, seat.depth_source);
+  writer.length("depth in the hub", seat.hub_depth, seat.depth_source, "from the crest of the bore");
+  add_measure(writer, "over the back, hub", seat.hub_over_back,
+              "bottom of the keyseat to the other side of the bore");
+  writer.length("clearance over the key", seat.top_clearance, seat.depth_source, "all nominal");
+  for (const KeyWidthFit& fit : seat.width_fits) {
+    writer.limits("width in the shaft", key.width + fit.shaft_width.lower, key.width + fit.shaft_width.upper,
+                  fit.source, zone_note(fit, fit.shaft));
+    writer.limits("width in the hub", key.width + fit.hub_width.lower, key.width + fit.hub_width.upper,
+                  fit.source, zone_note(fit, fit.hub));
+  }
+  return writer.take();
+}
+
+Table keyseat_table(const WoodruffKeyseat& seat, UnitSystem system) {
+  const handbook::WoodruffKey& key = seat.key;
+  TableWriter writer(fmt::format("Woodruff key {}", key.number), system);
+  writer.length("cutter diameter", key.diameter, key.source);
+  writer.length("width", key.width, key.source);
+  writer.range("key height", key.height_min, key.height_max, key.source);
+  writer.limits("depth from the crest", seat.crest_depth, seat.crest_depth + seat.deeper,
+                seat.tolerance_source, "fed down from touching the shaft");
+  writer.limits("over the back", seat.over_back - seat.deeper, seat.over_back, seat.tolerance_source);
+  writer.length("depth at the side", seat.side_depth, seat.depth_source);
+  writer.length("length at the edges", seat.length, seat.depth_source);
+  writer.length("depth in the hub", seat.hub_depth, seat.depth_source, "at its side");
+  writer.length("over the back, hub", seat.hub_over_back, seat.depth_source);
+  return writer.take();
+}
 
 base::Result<Answer> key(const Question& question) {
   const auto card = handbook::shaft_card(question.words);
@@ -129,7 +129,7 @@ base::Result<Answer> key(const Question& question) {
   if (system == UnitSystem::kMetric)
     answer.assumed.emplace_back("a metric shaft: Woodruff keys are suggested here for inch shafts alone");
   for (const ParallelKeyseat& seat : card->parallel)
-    answer.tables.push_back(parallel_table(seat, system));
+    answer.tables.push_back(keyseat_table(seat, system));
   if (!card->woodruff.empty()) answer.tables.push_back(woodruff_list(card->woodruff, system));
   return answer;
 }

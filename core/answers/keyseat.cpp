@@ -4,11 +4,10 @@
 
 #include <fmt/format.h>
 
+#include "core/answers/fasteners.hpp"
 #include "core/answers/quick.hpp"
 #include "core/handbook/keyseat_formulas.hpp"
-#include "core/handbook/parallel_keys.hpp"
 #include "core/handbook/shaft_size.hpp"
-#include "core/handbook/woodruff_keys.hpp"
 
 namespace sparewright::answers {
 namespace {
@@ -26,34 +25,8 @@ struct Cut {
   std::vector<Table> tables;
 };
 
-void add_depths(TableWriter& writer, Length crest, Length side, Length arc, const handbook::Source& source) {
-  writer.length("down from the crest", crest, source, "from touching the shaft at its top");
-  writer.length("deep at its side", side, source);
-  writer.length("edges below the crest", arc, source);
-}
-
-void add_width(TableWriter& writer, const handbook::KeyWidthFit& fit, Length width) {
-  const auto row = [&](std::string_view what, const handbook::FitDeviations& by) {
-    writer.range(fmt::format("{}, {}", what, fit.name), width + by.lower, width + by.upper, fit.source);
-  };
-  row("width in the shaft", fit.shaft_width);
-  row("width in the hub", fit.hub_width);
-}
-
 Cut cut_of(const handbook::ParallelKeyseat& seat, UnitSystem system) {
-  TableWriter shaft("in the shaft", system);
-  add_depths(shaft, seat.crest_depth, seat.side_depth, seat.arc_height, seat.depth_source);
-  shaft.range("over the back", seat.over_back.nominal + seat.over_back.lower,
-              seat.over_back.nominal + seat.over_back.upper, seat.over_back.tolerance_source,
-              "from its bottom to the other side of the shaft");
-  TableWriter hub("in the hub", system);
-  hub.length("deep from the crest of the bore", seat.hub_depth, seat.depth_source);
-  hub.range("over the back", seat.hub_over_back.nominal + seat.hub_over_back.lower,
-            seat.hub_over_back.nominal + seat.hub_over_back.upper, seat.hub_over_back.tolerance_source);
-  TableWriter width("width", system);
-  for (const handbook::KeyWidthFit& fit : seat.width_fits)
-    add_width(width, fit, seat.key.width);
-  return {std::string(seat.key.name), seat.crest_depth, {shaft.take(), hub.take(), width.take()}};
+  return {std::string(seat.key.name), seat.crest_depth, {keyseat_table(seat, system)}};
 }
 
 base::Result<Cut> woodruff(const std::string& number, const ShaftSize& shaft) {
@@ -61,17 +34,8 @@ base::Result<Cut> woodruff(const std::string& number, const ShaftSize& shaft) {
   if (!key) return tl::unexpected(key.error());
   const auto seat = handbook::woodruff_keyseat(*key, shaft.diameter);
   if (!seat) return tl::unexpected(seat.error());
-  TableWriter in_shaft("in the shaft", shaft.system);
-  add_depths(in_shaft, seat->crest_depth, seat->side_depth, seat->arc_height, seat->depth_source);
-  in_shaft.range("over the back", seat->over_back - seat->deeper, seat->over_back, seat->tolerance_source,
-                 "from its bottom to the other side of the shaft");
-  in_shaft.length("cutter", key->diameter, key->source);
-  in_shaft.length("width of the key", key->width, key->source);
-  in_shaft.length("comes out long at the edges", seat->length, seat->depth_source);
-  TableWriter hub("in the hub", shaft.system);
-  hub.length("deep at its side", seat->hub_depth, seat->depth_source);
-  hub.length("over the back", seat->hub_over_back, seat->depth_source);
-  return Cut{fmt::format("Woodruff {}", key->number), seat->crest_depth, {in_shaft.take(), hub.take()}};
+  return Cut{
+      fmt::format("Woodruff {}", key->number), seat->crest_depth, {keyseat_table(*seat, shaft.system)}};
 }
 
 // A key of no standard: half its height lies in the shaft, as square keys do.
@@ -80,7 +44,10 @@ base::Result<Cut> odd_key(Length width, Length height, const ShaftSize& shaft) {
   const Length side = height / 2.0;
   const Length arc = Length::from_base(handbook::keyseat_arc_height_mm(diameter_mm, width.base()));
   TableWriter writer("in the shaft", shaft.system);
-  add_depths(writer, arc + side, side, arc, handbook::kKeyseatGeometry);
+  writer.length("depth from the crest", arc + side, handbook::kKeyseatGeometry,
+                "fed down from touching the shaft");
+  writer.length("depth at the side", side, handbook::kKeyseatGeometry);
+  writer.length("crest to the edges", arc, handbook::kKeyseatGeometry);
   writer.length("over the back",
                 Length::from_base(handbook::keyseat_over_back_mm(diameter_mm, width.base(), side.base())),
                 handbook::kKeyseatGeometry, "from its bottom to the other side of the shaft");

@@ -70,13 +70,13 @@ handbook::Source section_source(Length section) {
 Table gland_table(const ORingFit& fit, UnitSystem system) {
   const ORingGland& gland = fit.gland;
   TableWriter writer(fmt::format("gland, {}", name_of(gland.duty)), system);
-  writer.range("depth", gland.depth_least, gland.depth_most, gland.source,
-               "sealed surface to the bottom of the groove, clearance included");
+  writer.limits("depth", gland.depth_least, gland.depth_most, gland.source,
+                "sealed surface to the bottom of the groove, clearance included");
   if (gland.other_least && gland.other_most)
-    writer.range("depth, another page", *gland.other_least, *gland.other_most, section_source(gland.section),
-                 "shown, not taken");
-  writer.range("groove width", gland.width - gland.width_plus_minus, gland.width + gland.width_plus_minus,
-               gland.source, "no back-up ring");
+    writer.limits("depth, another page", *gland.other_least, *gland.other_most, section_source(gland.section),
+                  "shown, not taken");
+  writer.limits("groove width", gland.width - gland.width_plus_minus, gland.width + gland.width_plus_minus,
+                gland.source, "no back-up ring");
   writer.numbers("squeeze, %", fit.squeeze_least, fit.squeeze_most, Kind::kNumber, 0, kSqueeze);
   writer.number("fills at most, %", fit.fill_most, Kind::kNumber, 0, kSqueeze, "heat needs room");
   return writer.take();

@@ -83,7 +83,7 @@ base::Result<Answer> dowel(const std::string& size) {
   const UnitSystem system = pin->name.ends_with("mm") ? UnitSystem::kMetric : UnitSystem::kInch;
   TableWriter writer("dowel pin", system);
   writer.range("pin", pin->pin.low, pin->pin.high, pin->limits_source);
-  writer.range("hole it is pressed into", pin->pressed_hole.low, pin->pressed_hole.high, pin->limits_source);
+  writer.limits("hole it is pressed into", pin->pressed_hole.low, pin->pressed_hole.high, pin->limits_source);
   if (pin->oversize.base() > 0.0)
     writer.length("oversize pins are larger by", pin->oversize, pin->source, "for a worn or mended hole");
   Answer answer;
@@ -100,7 +100,7 @@ base::Result<Answer> spring_pin(const std::string& size) {
   const UnitSystem system = pin->name.ends_with("mm") ? UnitSystem::kMetric : UnitSystem::kInch;
   TableWriter writer("slotted spring pin", system);
   writer.length("nominal", pin->nominal, pin->source);
-  writer.range("hole", pin->hole.low, pin->hole.high, pin->source);
+  writer.limits("hole", pin->hole.low, pin->hole.high, pin->source);
   Answer answer;
   answer.asked = fmt::format("slotted spring pin {}", pin->name);
   answer.says = fmt::format("hole {}", both_ways(across(pin->hole.low), system));

@@ -4,14 +4,11 @@
 
 #include <fmt/format.h>
 
-#include "core/base/nearest.hpp"
-
 namespace sparewright::answers {
 namespace {
 
 using quantity::Kind;
 using quantity::Typed;
-using quantity::UnitSystem;
 
 std::string option(std::string_view name) {
   return fmt::format("--{}", name);
@@ -64,6 +61,20 @@ base::Result<int> count_entry(const Question& question, std::string_view name, i
   return count;
 }
 
+base::Result<int> count_or(const Question& question, std::string_view name, int least, int most,
+                           int otherwise) {
+  if (find_entry(question, name) == nullptr) return otherwise;
+  return count_entry(question, name, least, most);
+}
+
+base::Result<handbook::TypedPitch> pitch_entry(const Question& question, std::string_view name) {
+  const auto text = text_entry(question, name);
+  if (!text) return tl::unexpected(text.error());
+  const auto pitch = handbook::read_pitch(*text);
+  if (!pitch) return tl::unexpected(about(pitch.error(), name));
+  return *pitch;
+}
+
 Maybe<Typed> maybe_size(const Question& question, std::string_view name) {
   if (find_entry(question, name) == nullptr) return std::optional<Typed>();
   auto size = size_entry(question, name);
@@ -78,22 +89,8 @@ Maybe<Typed> maybe_number(const Question& question, std::string_view name, Kind 
   return std::optional<Typed>(std::move(*number));
 }
 
-UnitSystem system_of(const Typed& typed) {
-  const std::string_view unit = typed.unit.symbol;
-  const bool is_inch = unit == "in" || unit == "thou" || unit == "uin" || unit == "ft";
-  return is_inch ? UnitSystem::kInch : UnitSystem::kMetric;
-}
-
 base::Result<const shop::Machine*> machine_entry(const Question& question) {
-  const auto name = text_entry(question, "on");
-  if (!name) return tl::unexpected(name.error());
-  if (question.shop == nullptr)
-    return base::fail(base::Code::kEmptyValue, "", "give the shop text by --shop FILE", "--on " + *name);
-  if (const shop::Machine* machine = shop::find_machine(*question.shop, *name)) return machine;
-  std::vector<std::string> known;
-  for (const shop::Machine& machine : question.shop->machines)
-    known.push_back(machine.name);
-  return base::fail(base::Code::kNotInTheShop, *name, base::known_words(*name, known), "machine");
+  return on_entry(question, &shop::Shop::machines, "machine");
 }
 
 }  // namespace sparewright::answers

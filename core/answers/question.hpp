@@ -12,7 +12,8 @@
 #include "core/answers/answer.hpp"
 #include "core/base/nearest.hpp"
 #include "core/base/result.hpp"
-#include "core/quantity/typed.hpp"
+#include "core/handbook/pitch_text.hpp"
+#include "core/quantity/typed_system.hpp"
 #include "core/shop/shop.hpp"
 
 namespace sparewright::answers {
@@ -52,9 +53,14 @@ struct Subject {
 [[nodiscard]] base::Result<quantity::Typed> size_entry(const Question& question, std::string_view name);
 [[nodiscard]] base::Result<quantity::Typed> number_entry(const Question& question, std::string_view name,
                                                          quantity::Kind kind);
+// A pitch: 8 tpi, 1.25 mm.
+[[nodiscard]] base::Result<handbook::TypedPitch> pitch_entry(const Question& question, std::string_view name);
 // A whole number from least to most.
 [[nodiscard]] base::Result<int> count_entry(const Question& question, std::string_view name, int least,
                                             int most);
+// The same, or `otherwise` where the entry is not there.
+[[nodiscard]] base::Result<int> count_or(const Question& question, std::string_view name, int least, int most,
+                                         int otherwise);
 
 // The same for what may be left out.
 template <class Value>
@@ -63,27 +69,25 @@ using Maybe = base::Result<std::optional<Value>>;
 [[nodiscard]] Maybe<quantity::Typed> maybe_number(const Question& question, std::string_view name,
                                                   quantity::Kind kind);
 
-// The system a number was typed in; the question's where it names no unit of length.
-[[nodiscard]] quantity::UnitSystem system_of(const quantity::Typed& typed);
-
-// The machine --on names. Fails with kNotInTheShop, and with kEmptyValue where there is no shop.
-[[nodiscard]] base::Result<const shop::Machine*> machine_entry(const Question& question);
-
-// What --on names in a list of the shop text, such as its lathes with change gears. Fails as machine_entry does.
+// What --on names in a list of the shop text: &shop::Shop::machines, &shop::Shop::change_gears. Fails with kNotInTheShop,
+// and with kEmptyValue where there is no shop.
 template <class Item>
-[[nodiscard]] base::Result<const Item*> named_in_shop(const Question& question, const std::vector<Item>* list,
-                                                      std::string_view subject) {
+[[nodiscard]] base::Result<const Item*> on_entry(const Question& question,
+                                                 std::vector<Item> shop::Shop::*list,
+                                                 std::string_view subject) {
   const auto name = text_entry(question, "on");
   if (!name) return tl::unexpected(name.error());
-  if (list == nullptr)
+  if (question.shop == nullptr)
     return base::fail(base::Code::kEmptyValue, "", "give the shop text by --shop FILE", "--on " + *name);
   std::vector<std::string> known;
-  for (const Item& item : *list) {
+  for (const Item& item : question.shop->*list) {
     if (item.name == *name) return &item;
     known.push_back(item.name);
   }
   return base::fail(base::Code::kNotInTheShop, *name,
                     known.empty() ? "none is in the shop text" : base::known_words(*name, known), subject);
 }
+
+[[nodiscard]] base::Result<const shop::Machine*> machine_entry(const Question& question);
 
 }  // namespace sparewright::answers

@@ -20,11 +20,8 @@ namespace sparewright::answers {
 
 // --- parts to make
 [[nodiscard]] base::Result<Answer> bush(const Question& question);
-[[nodiscard]] base::Result<Answer> tap_hole(const Question& question);
 [[nodiscard]] base::Result<Answer> keyseat(const Question& question);
 [[nodiscard]] base::Result<Answer> sink(const Question& question);
-[[nodiscard]] base::Result<Answer> pitch(const Question& question);
-[[nodiscard]] base::Result<Answer> divide(const Question& question);
 
 // --- reading
 

@@ -1,7 +1,20 @@
+#include "core/answers/dividing.hpp"
 #include "core/answers/groups.hpp"
 #include "core/answers/quick.hpp"
+#include "core/answers/threads.hpp"
 
 namespace sparewright::answers {
+
+namespace {
+
+std::vector<Entry> divide_entries() {
+  std::vector<Entry> entries{{"divisions", "COUNT", "equal spaces round the work", true}};
+  for (const Entry& entry : indexing_head_entries())
+    entries.push_back(entry);
+  return entries;
+}
+
+}  // namespace
 
 std::vector<Subject> quick_part_subjects() {
   return {
@@ -18,14 +31,8 @@ std::vector<Subject> quick_part_subjects() {
         {"run", "FIT", "on the shaft, instead of RC4 or H8/f7"},
         {"good-to", "SIZE", "how far off the measurements may be"}},
        bush},
-      {"tap",
-       "the drill for a tap, of those you have",
-       "a thread: 1/4-20 UNC, M8x1",
-       "\"1/4-20 UNC\" --blind \"3/4 in\" --tap bottoming",
-       {{"percent", "PERCENT", "of thread that is aimed at; 65 where left out"},
-        {"blind", "LENGTH", "of full thread in a blind hole: how deep to drill"},
-        {"tap", "TAP", "taper, plug or bottoming; plug where left out"}},
-       tap_hole},
+      {"tap", "the drill for a tap, of those you have", "a thread: 1/4-20 UNC, M8x1",
+       "\"1/4-20 UNC\" --blind \"3/4 in\" --tap bottoming", tap_entries(), tap},
       {"keyseat",
        "how deep a keyseat is cut, from the crest and over the back",
        "",
@@ -46,25 +53,11 @@ std::vector<Subject> quick_part_subjects() {
         {"screw", "SIZE", "a flat head socket screw instead: 1/4, M6"},
         {"on", "MACHINE", "a machine of the shop text: what its z collar shows"}},
        sink},
-      {"pitch",
-       "change gears of your box for a pitch, and how far off they are",
+      {"pitch", "change gears of your box for a pitch, and how far off they are",
        "a pitch or a thread: 13 tpi, 1.5 mm, M10x1.5",
-       "\"1.5 mm\" --screw \"8 tpi\" --gears 20,30,40,45,50,60,63,80",
-       {{"screw", "LEAD", "of the lead screw: 8 tpi, 4 mm"},
-        {"gears", "TEETH", "every gear in the box: 20,30,40,63"},
-        {"most", "COUNT", "gears in the train: 2, 4 or 6; 4 where left out"},
-        {"over", "LENGTH", "of thread the error is told over; 1 in or 25 mm where left out"},
-        {"on", "LATHE", "a lathe with change gears in the shop text, instead of --screw and --gears"}},
-       pitch},
-      {"divide",
-       "an indexing on your plates",
-       "",
-       "--divisions 7 --circles 15,16,17,18,19,20,21",
-       {{"divisions", "COUNT", "equal spaces round the work", true},
-        {"circles", "HOLES", "of your plates: 15,16,17,18,19,20 / 21,23,27"},
-        {"worm", "COUNT", "turns of the crank for one of the spindle; 40 where left out"},
-        {"on", "HEAD", "a dividing head of the shop text, instead of both"}},
-       divide},
+       "\"1.5 mm\" --screw \"8 tpi\" --gears 20,30,40,45,50,60,63,80", change_gear_entries(), change_gears},
+      {"divide", "an indexing on your plates", "", "--divisions 7 --circles 15,16,17,18,19,20,21",
+       divide_entries(), divide},
   };
 }
 

@@ -39,14 +39,14 @@ Table groove_table(const RingGroove& groove, UnitSystem system) {
   const handbook::RetainingRing& ring = groove.ring;
   TableWriter writer(std::string(name_of(ring.kind)), system);
   if (groove.deviations) {
-    writer.range("groove diameter", across(ring.groove) + groove.deviations->lower,
-                 across(ring.groove) + groove.deviations->upper, ring.source, std::string(ring.note));
+    writer.limits("groove diameter", across(ring.groove) + groove.deviations->lower,
+                  across(ring.groove) + groove.deviations->upper, ring.source, std::string(ring.note));
   } else {
     writer.length("groove diameter", ring.groove, ring.source, "no tolerance is known here");
   }
   const quantity::Length more = ring.width_more.value_or(quantity::Length());
-  writer.range("groove width", ring.groove_width, ring.groove_width + more, ring.source,
-               ring.width_more ? "" : "the least");
+  writer.limits("groove width", ring.groove_width, ring.groove_width + more, ring.source,
+                ring.width_more ? "" : "the least");
   writer.length("groove depth", groove.depth, ring.source, "on one side");
   writer.length("ring thickness", ring.thickness, ring.source);
   writer.length("least metal to the end", groove.least_edge, groove.edge_source);

@@ -1,14 +1,11 @@
-#include <algorithm>
-#include <array>
-#include <iterator>
 #include <optional>
 
 #include <fmt/format.h>
 
 #include "core/answers/groups.hpp"
-#include "core/handbook/cutting_speeds.hpp"
+#include "core/cutting/spindle.hpp"
+#include "core/handbook/cutting_values.hpp"
 #include "core/handbook/feeds.hpp"
-#include "core/handbook/lookup.hpp"
 #include "core/handbook/materials.hpp"
 #include "core/quantity/display.hpp"
 
@@ -24,80 +21,38 @@ namespace unit = quantity::unit;
 constexpr handbook::Source kSpindle{"spindle speed = surface speed / (pi x diameter)", "",
                                     handbook::Basis::kDerived};
 
+constexpr handbook::Source kOfThoseBelow{"the lowest, the middle and the highest of the sources below", "",
+                                         handbook::Basis::kDerived};
 constexpr handbook::Source kMachineSpeed{"the fastest speed of the machine that is not above it", "",
                                          handbook::Basis::kDerived};
 
-template <class Value>
-struct Word {
-  std::string_view written;
-  Value means;
-};
-// Longer ones first: "rough turning" before "turning".
-constexpr std::array kOperations{
-    Word<Operation>{"rough turning", Operation::kTurningRough},
-    Word<Operation>{"finish turning", Operation::kTurningFinish},
-    Word<Operation>{"turning", Operation::kTurningRough},
-    Word<Operation>{"facing", Operation::kTurningRough},
-    Word<Operation>{"drilling", Operation::kDrilling},
-    Word<Operation>{"reaming", Operation::kReaming},
-    Word<Operation>{"tapping", Operation::kTapping},
-    Word<Operation>{"milling", Operation::kMilling},
-    Word<Operation>{"boring", Operation::kBoring},
-    Word<Operation>{"parting", Operation::kParting},
-};
-constexpr std::array kTools{
-    Word<ToolMaterial>{"high speed steel", ToolMaterial::kHighSpeedSteel},
-    Word<ToolMaterial>{"high-speed steel", ToolMaterial::kHighSpeedSteel},
-    Word<ToolMaterial>{"hss", ToolMaterial::kHighSpeedSteel},
-    Word<ToolMaterial>{"carbide", ToolMaterial::kCarbide},
-};
-
-// Takes the first of the words out of the text.
-template <class Words>
-auto taken_out(std::string& text, const Words& words) -> std::optional<decltype(words.front().means)> {
-  const std::string padded = " " + text + " ";
-  for (const auto& word : words) {
-    const std::size_t at = padded.find(fmt::format(" {} ", word.written));
-    if (at == std::string::npos) continue;
-    text = handbook::folded(padded.substr(0, at) + " " + padded.substr(at + word.written.size() + 1));
-    return word.means;
-  }
-  return std::nullopt;
-}
-
 struct Asked {
-  handbook::FoundMaterial material;
-  Operation operation = Operation::kTurningRough;
-  ToolMaterial tool = ToolMaterial::kHighSpeedSteel;
+  handbook::SpeedAnswer speed;
   std::vector<std::string> assumed;
 };
 
 base::Result<Asked> asked_of(const std::string& words) {
-  Asked asked;
-  std::string text = handbook::folded(words);
-  const auto tool = taken_out(text, kTools);
-  const auto operation = taken_out(text, kOperations);
-  if (!operation)
-    return base::fail(
-        base::Code::kNameUnknown, words,
-        "material, operation and tool, such as '1018 turning hss'; operations are drilling, reaming, "
-        "tapping, milling, turning, rough turning, finish turning, facing, boring, parting",
-        "question of speed");
-  const auto material = handbook::find_material(text);
-  if (!material) return tl::unexpected(material.error());
-  asked.material = *material;
-  asked.operation = *operation;
-  if (tool) asked.tool = *tool;
-  if (!tool) asked.assumed.emplace_back("no tool was named: high-speed steel is taken");
-  if (!material->assumed.empty()) asked.assumed.push_back(material->assumed);
+  const handbook::CuttingWords read = handbook::cutting_words(words);
+  if (!read.operation)
+    return base::fail(base::Code::kNameUnknown, words,
+                      fmt::format("material, operation and tool, such as '1018 turning hss'; operations: {}",
+                                  handbook::operation_words()),
+                      "question of speed");
+  auto speed =
+      handbook::speed_answer(read.rest, *read.operation, read.tool.value_or(ToolMaterial::kHighSpeedSteel));
+  if (!speed) return tl::unexpected(speed.error());
+  Asked asked{std::move(*speed), {}};
+  if (!read.tool) asked.assumed.emplace_back("no tool was named: high-speed steel is taken");
+  if (!asked.speed.assumed.empty()) asked.assumed.push_back(asked.speed.assumed);
   return asked;
 }
 
-Table speed_table(const handbook::CuttingSpeed& speed, UnitSystem system) {
+Table speed_table(const handbook::Figures<quantity::Speed>& speed, UnitSystem system) {
   TableWriter writer("cutting speed", system);
-  writer.number("start at", speed.start.base(), Kind::kSpeed, 0, speed.start_rule);
+  writer.number("start at", speed.low.base(), Kind::kSpeed, 0, handbook::kStartLow);
   writer.numbers("in print, all sources", speed.low.base(), speed.high.base(), Kind::kSpeed, 0,
-                 {"the lowest and the highest of the sources below", "", handbook::Basis::kDerived});
+                 kOfThoseBelow);
+  writer.number("the middle one", speed.median.base(), Kind::kSpeed, 0, kOfThoseBelow);
   for (const auto& one : speed.printed)
     writer.numbers(std::string(one.material), one.low.base(), one.high.base(), Kind::kSpeed, 0, one.source,
                    std::string(one.note));
@@ -114,17 +69,18 @@ std::optional<Table> feed_table(const Asked& asked, const std::optional<quantity
         std::string(what), feed.low.base(), feed.high.base(), kind, places, feed.printed.front().source,
         feed.printed.size() > 1 ? fmt::format("and {} more sources", feed.printed.size() - 1) : "");
   };
-  if (asked.operation == Operation::kDrilling && diameter) {
+  if (asked.speed.operation == Operation::kDrilling && diameter) {
     const auto feed = handbook::drill_feed(diameter->diameter());
     if (!feed) return std::nullopt;
     add(*feed, Kind::kFeedPerTurn, inch ? 4 : 3, "a turn");
-  } else if (asked.operation == Operation::kMilling && diameter) {
+  } else if (asked.speed.operation == Operation::kMilling && diameter) {
     const auto feed =
-        handbook::end_mill_feed(work_of(asked.material.material), asked.tool, diameter->diameter());
+        handbook::end_mill_feed(work_of(asked.speed.material), asked.speed.tool, diameter->diameter());
     if (!feed) return std::nullopt;
     add(*feed, Kind::kLength, inch ? 4 : 3, "a tooth of an end mill");
   } else {
-    const auto feed = handbook::turning_feed(work_of(asked.material.material), asked.operation, asked.tool);
+    const auto feed =
+        handbook::turning_feed(work_of(asked.speed.material), asked.speed.operation, asked.speed.tool);
     if (!feed) return std::nullopt;
     add(*feed, Kind::kFeedPerTurn, inch ? 4 : 3, "a turn");
   }
@@ -132,9 +88,9 @@ std::optional<Table> feed_table(const Asked& asked, const std::optional<quantity
 }
 
 // The spindle speed on that diameter, and what the machine asked for has; `says` becomes the speed to set.
-base::Result<Table> spindle_table(const Question& question, const handbook::CuttingSpeed& speed,
+base::Result<Table> spindle_table(const Question& question, const handbook::Figures<quantity::Speed>& speed,
                                   const quantity::Typed& diameter, std::string& says) {
-  const double wanted = spindle_speed(speed.start, diameter.diameter()).in(unit::rpm);
+  const double wanted = spindle_speed(speed.low, diameter.diameter()).in(unit::rpm);
   const double fastest = spindle_speed(speed.high, diameter.diameter()).in(unit::rpm);
   TableWriter writer("spindle", system_of(diameter));
   const auto add = [&](std::string what, double rpm, const handbook::Source& source, std::string note) {
@@ -147,12 +103,9 @@ base::Result<Table> spindle_table(const Question& question, const handbook::Cutt
   if (find_entry(question, "on") == nullptr) return writer.take();
   const auto machine = machine_entry(question);
   if (!machine) return tl::unexpected(machine.error());
-  const std::vector<double>& speeds = (*machine)->speeds_rpm;
-  const auto above = std::upper_bound(speeds.begin(), speeds.end(), wanted);
-  const bool too_fast = above == speeds.begin();
-  const double has = too_fast ? speeds.front() : *std::prev(above);
-  add((*machine)->name, has, kMachineSpeed, too_fast ? "too fast: its slowest speed" : "");
-  says = fmt::format("{:.0f} rpm{}", has, too_fast ? ", too fast" : "");
+  const cutting::SpindleChoice choice = cutting::choose_speed(wanted, (*machine)->speeds_rpm);
+  add((*machine)->name, choice.rpm, kMachineSpeed, choice.too_fast ? "too fast: its slowest speed" : "");
+  says = fmt::format("{:.0f} rpm{}", choice.rpm, choice.too_fast ? ", too fast" : "");
   return writer.take();
 }
 
@@ -162,21 +115,19 @@ base::Result<Answer> speed(const Question& question) {
   if (!asked) return tl::unexpected(asked.error());
   const auto diameter = maybe_size(question, "diameter");
   if (!diameter) return tl::unexpected(diameter.error());
-  const auto speed =
-      handbook::cutting_speed(work_of(asked->material.material), asked->operation, asked->tool);
-  if (!speed) return tl::unexpected(speed.error());
+  const handbook::Figures<quantity::Speed>& speed = asked->speed.speed;
   const UnitSystem system = *diameter ? system_of(**diameter) : question.system;
   Answer answer;
-  answer.asked = fmt::format("{}, {}, {}", to_string(asked->material.material), name_of(asked->operation),
-                             name_of(asked->tool));
+  answer.asked = fmt::format("{}, {}, {}", to_string(asked->speed.material), name_of(asked->speed.operation),
+                             name_of(asked->speed.tool));
   answer.assumed = asked->assumed;
-  answer.says = quantity::shown(speed->start.base(), Kind::kSpeed, system, 0);
+  answer.says = quantity::shown(speed.low.base(), Kind::kSpeed, system, 0);
   if (*diameter) {
-    auto spindle = spindle_table(question, *speed, **diameter, answer.says);
+    auto spindle = spindle_table(question, speed, **diameter, answer.says);
     if (!spindle) return tl::unexpected(spindle.error());
     answer.tables.push_back(std::move(*spindle));
   }
-  answer.tables.push_back(speed_table(*speed, system));
+  answer.tables.push_back(speed_table(speed, system));
   if (auto feed = feed_table(*asked, *diameter, system)) answer.tables.push_back(std::move(*feed));
   return answer;
 }

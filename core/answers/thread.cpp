@@ -38,8 +38,8 @@ class ThreadTables {
 
   void screw(const ExternalThreadLimits& limits) {
     TableWriter writer("screw " + limits.thread_class, system_);
-    writer.range("major diameter", limits.major.low, limits.major.high, limits.source);
-    writer.range("pitch diameter", limits.pitch.low, limits.pitch.high, limits.source);
+    writer.limits("major diameter", limits.major.low, limits.major.high, limits.source);
+    writer.limits("pitch diameter", limits.pitch.low, limits.pitch.high, limits.source);
     writer.length("minor diameter, flat root, at most", limits.flat_root_max, limits.source);
     if (limits.round_root_max)
       writer.length("minor diameter, round root, at most", *limits.round_root_max, limits.source);
@@ -49,17 +49,17 @@ class ThreadTables {
 
   void hole(const InternalThreadLimits& limits) {
     TableWriter writer("hole " + limits.thread_class, system_);
-    writer.range("minor diameter", limits.minor.low, limits.minor.high, limits.source);
-    writer.range("pitch diameter", limits.pitch.low, limits.pitch.high, limits.source);
+    writer.limits("minor diameter", limits.minor.low, limits.minor.high, limits.source);
+    writer.limits("pitch diameter", limits.pitch.low, limits.pitch.high, limits.source);
     writer.length("major diameter, at least", limits.major_min, limits.source);
     answer.tables.push_back(writer.take());
   }
 
   void power(std::string_view side, const PowerThreadLimits& limits) {
     TableWriter writer(fmt::format("{} {}", side, limits.thread_class), system_);
-    writer.range("major diameter", limits.major.low, limits.major.high, limits.source);
-    writer.range("pitch diameter", limits.pitch.low, limits.pitch.high, limits.source);
-    writer.range("minor diameter", limits.minor.low, limits.minor.high, limits.source);
+    writer.limits("major diameter", limits.major.low, limits.major.high, limits.source);
+    writer.limits("pitch diameter", limits.pitch.low, limits.pitch.high, limits.source);
+    writer.limits("minor diameter", limits.minor.low, limits.minor.high, limits.source);
     answer.tables.push_back(writer.take());
   }
 

@@ -124,7 +124,7 @@ Table wire_table(const Wanted& wanted, Diameter wire, bool given) {
   const handbook::Source& chosen_from = wanted.hole ? range.source : kUsualWires;
   writer.length(fmt::format("{} used", one), wire, given ? handbook::Source{} : chosen_from);
   writer.length("best", range.best, range.source, "touches at the pitch line");
-  writer.range("may be", range.least, range.most, range.source);
+  writer.limits("may be", range.least, range.most, range.source);
   return writer.take();
 }
 
@@ -138,8 +138,8 @@ base::Result<Table> over_table(const Wanted& wanted, Diameter wire, std::string&
     if (!low) return tl::unexpected(low.error());
     const auto high = measurement(wanted, wanted.pitch->high, wire);
     if (!high) return tl::unexpected(high.error());
-    writer.range(fmt::format("class {}", wanted.thread_class), low->over, high->over, low->source);
-    writer.range("pitch diameter", wanted.pitch->low, wanted.pitch->high, wanted.limits_source);
+    writer.limits(fmt::format("class {}", wanted.thread_class), low->over, high->over, low->source);
+    writer.limits("pitch diameter", wanted.pitch->low, wanted.pitch->high, wanted.limits_source);
     says = fmt::format("{} to {}", both_ways(low->over, wanted.system), both_ways(high->over, wanted.system));
   }
   writer.length("of the basic pitch diameter", basic->over, basic->source);

@@ -12,7 +12,7 @@
 namespace sparewright::handbook {
 
 inline constexpr Source kKienzle{
-    "Kienzle: kc = kc1.1 h^-mc, force kc b h, h = f sin(kappa), b = ap / sin(kappa)", "", Basis::kPublished};
+    "Kienzle: kc = kc1.1 h^-mc, force kc b h, h = f sin(kappa), b = ap / sin(kappa)", "", Basis::kFromMemory};
 inline constexpr Source kMilledChip{
     "mean chip thickness 2 ae fz / (D phi), cos phi = 1 - 2 ae / D: insert makers' catalogues", "",
     Basis::kPublished};

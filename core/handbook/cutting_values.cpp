@@ -50,7 +50,38 @@ auto found_word(const Words& words, std::string_view text, std::string_view subj
   return unknown(text, subject, names_of(words, [](const auto& one) { return std::string(one.first); }));
 }
 
+// Takes the longest of the words that stands in the text out of it.
+template <class Words>
+auto taken_out(std::string& text, const Words& words)
+    -> std::optional<std::remove_cvref_t<decltype(words.front().second)>> {
+  const std::string padded = " " + text + " ";
+  const auto stands = [&](std::string_view word) { return padded.find(" " + std::string(word) + " "); };
+  auto best = words.end();
+  for (auto one = words.begin(); one != words.end(); ++one) {
+    const bool longer = best == words.end() || one->first.size() > best->first.size();
+    if (longer && stands(one->first) != std::string::npos) best = one;
+  }
+  if (best == words.end()) return std::nullopt;
+  const std::size_t at = stands(best->first);
+  text = folded(padded.substr(0, at) + " " + padded.substr(at + best->first.size() + 1));
+  return best->second;
+}
+
 }  // namespace
+
+CuttingWords cutting_words(std::string_view text) {
+  CuttingWords words{folded(text), std::nullopt, std::nullopt};
+  words.tool = taken_out(words.rest, kTools);
+  words.operation = taken_out(words.rest, kOperations);
+  return words;
+}
+
+std::string operation_words() {
+  std::string all;
+  for (const auto& one : kOperations)
+    all += (all.empty() ? "" : ", ") + std::string(one.first);
+  return all;
+}
 
 base::Result<Operation> find_operation(std::string_view text) {
   return found_word(kOperations, text, "operation");

@@ -1,6 +1,7 @@
 // One question of the bench: how fast, in this material, with this tool?
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -17,6 +18,17 @@ namespace sparewright::handbook {
 // nearest.
 [[nodiscard]] base::Result<Operation> find_operation(std::string_view text);
 [[nodiscard]] base::Result<ToolMaterial> find_tool_material(std::string_view text);
+
+// The words for an operation and a tool taken out of a text, wherever they stand in it: "1018 turning hss" leaves "1018".
+// Longer words go before shorter ones, "rough turning" before "turning". What is not there is none.
+struct CuttingWords {
+  std::string rest;  // in small letters
+  std::optional<Operation> operation;
+  std::optional<ToolMaterial> tool;
+};
+[[nodiscard]] CuttingWords cutting_words(std::string_view text);
+// "turning, rough turning, ...": the words for operations, for messages.
+[[nodiscard]] std::string operation_words();
 
 struct SpeedAnswer {
   Material material;

@@ -20,7 +20,7 @@ inline constexpr Source kLamePressure{
     Basis::kPublished};
 inline constexpr Source kLameStress{
     "Lame's thick cylinders, stresses at the joint; equivalent stress of von Mises", "", Basis::kFromMemory};
-inline constexpr Source kThermalExpansion{"thermal expansion, change = alpha D dT", "", Basis::kPublished};
+inline constexpr Source kThermalExpansion{"thermal expansion, change = alpha D dT", "", Basis::kFromMemory};
 
 // How much a hub of modulus 1 opens at its bore, per diameter and unit of pressure:
 // (Do^2 + D^2) / (Do^2 - D^2) + nu.

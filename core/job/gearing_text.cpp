@@ -5,11 +5,12 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/handbook/gauge_blocks.hpp"
 #include "core/handbook/gear_trains.hpp"
-#include "core/quantity/spelling.hpp"
+#include "core/handbook/pitch_text.hpp"
 
 namespace sparewright::job {
 namespace {
@@ -21,21 +22,6 @@ using text::TableReader;
 void refuse(const TableReader& in, std::string_view key, const base::Failure& failure) {
   const auto node = in.node().find(key);
   in.problems().add(text::located(failure, node ? *node : in.node()));
-}
-
-// "8 tpi" or a length; more than zero.
-base::Result<Length> read_pitch(const text::Node& node, std::optional<quantity::UnitSystem> system) {
-  const std::string typed(node.typed());
-  std::string_view text = quantity::trimmed(typed);
-  constexpr std::string_view kPerInch = "tpi";
-  const bool per_inch = text.ends_with(kPerInch);
-  if (per_inch) text.remove_suffix(kPerInch.size());
-  const auto number =
-      quantity::read_number(text, per_inch ? Kind::kNumber : Kind::kLength, per_inch ? std::nullopt : system);
-  if (!number) return tl::unexpected(number.error());
-  if (!(number->base > 0.0))
-    return base::fail(base::Code::kSizeNotPositive, typed, "8 tpi, 4 mm", "lead_screw");
-  return per_inch ? Length::of(1.0 / number->base, quantity::unit::inch) : number->length();
 }
 
 std::vector<int> read_counts(const TableReader& in, std::string_view key) {
@@ -76,11 +62,13 @@ shop::ChangeGearBox read_change_gears(const TableReader& in) {
   shop::ChangeGearBox box;
   box.name = in.text("name").value_or("");
   if (const auto node = in.node().find("lead_screw")) {
-    const auto pitch = read_pitch(*node, in.system());
+    const auto pitch = handbook::read_pitch(node->typed(), in.system());
     if (pitch) {
-      box.gearing.screw_lead = *pitch;
+      box.gearing.screw_lead = pitch->pitch;
     } else {
-      in.problems().add(text::located(pitch.error(), *node));
+      base::Failure failure = pitch.error();
+      failure.subject = "lead_screw: " + failure.subject;
+      in.problems().add(text::located(std::move(failure), *node));
     }
   }
   box.gearing.gears = read_counts(in, "gears");

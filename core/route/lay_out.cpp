@@ -35,7 +35,7 @@ ListSection stock(Desk& desk) {
   section.says.emplace_back(
       found_words(blank, desk.print).empty()
           ? "Add the saw's cut and what the ends are faced by, unless they are in the length."
-          : "It lies there as found, its ends as the first setup wants them: nothing is added.");
+          : "The blank is there as found: nothing is added for the saw.");
   return section;
 }
 

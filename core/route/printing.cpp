@@ -5,21 +5,11 @@
 
 #include <fmt/format.h>
 
+#include "core/quantity/inwards.hpp"
+
 namespace sparewright::route {
-namespace {
-
-// To the inner side of a limit; a value within a millionth of a last place of a printed one is that one.
-constexpr double kSame = 1e-6;
-double rounded_up(double value, int places) {
-  const double scale = std::pow(10.0, places);
-  return std::ceil(value * scale - kSame) / scale;
-}
-double rounded_down(double value, int places) {
-  const double scale = std::pow(10.0, places);
-  return std::floor(value * scale + kSame) / scale;
-}
-
-}  // namespace
+using quantity::rounded_down;
+using quantity::rounded_up;
 
 double Printing::in_unit(double mm) const {
   return quantity::display_unit(quantity::Kind::kLength, system_).from_base(mm);
@@ -63,7 +53,8 @@ std::string Printing::size_with_room(double nominal_mm, double least_mm, double 
   const double printed = quantity::rounded(in_unit(nominal_mm), p);
   const double low = rounded_up(in_unit(least_mm), p);
   const double high = rounded_down(in_unit(most_mm), p);
-  if (std::abs(printed - low - (high - printed)) > kSame) return limits(least_mm, most_mm, false);
+  if (std::abs(printed - low - (high - printed)) > quantity::kSamePlace)
+    return limits(least_mm, most_mm, false);
   return fmt::format("{} ±{}", quantity::fixed(printed, p), quantity::fixed(high - printed, p));
 }
 

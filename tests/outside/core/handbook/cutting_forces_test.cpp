@@ -165,15 +165,15 @@ TEST(OutsideDrilling, FactorsArePowersOfFeedAndDrill) {
   EXPECT_NEAR(std::pow(0.875, 0.8), 0.899, 0.0005);
   EXPECT_NEAR(std::pow(0.875, 1.8), 0.786, 0.0005);
 }
-TEST(OutsideDrilling, ThrustOfTheHandbook) {
+TEST(RememberedDrilling, ThrustOfTheHandbook) {
   EXPECT_NEAR(drill_thrust_lbf(24000.0, 0.008, 0.875, 1.355, 0.030, 1.30), 2313.0, 2313.0 * 0.001);
 }
-TEST(OutsideDrilling, TorqueOfTheHandbook) {
+TEST(RememberedDrilling, TorqueOfTheHandbook) {
   const double torque = drill_torque_inch_lbf(24000.0, 0.008, 0.875, 1.085, 1.30);
   EXPECT_NEAR(torque, 559.0, 559.0 * 0.001);
   EXPECT_NEAR(torque * 350.0 / 63025.0, 3.1, 0.05);
 }
-TEST(OutsideDrilling, LoadOfTheHandbookByMaterial) {
+TEST(RememberedDrilling, LoadOfTheHandbookByMaterial) {
   const Work steel{WorkGroup::kMediumCarbonSteel, BrinellRange{200, 200}};
   const DrillingLoad load =
       drilling_load(steel, Diameter::of(0.875, unit::inch), Length::of(0.008, unit::inch), 1.30).value();

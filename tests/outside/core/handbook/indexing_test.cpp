@@ -33,10 +33,13 @@ Ratio part_of(const Row& row) {
   return Ratio::of(ten_thousandths, 10000) / Ratio::of(whole(row, "worm"));
 }
 
-std::vector<Row> of_kind(std::string_view kind) {
+enum class Known { kPrinted, kRemembered };
+
+std::vector<Row> of_kind(std::string_view kind, Known known = Known::kPrinted) {
   std::vector<Row> out;
   for (const Row& row : published::rows("indexing.csv")) {
-    if (row["kind"] == kind) out.push_back(row);
+    const bool remembered = row["source"] == "from memory";
+    if (row["kind"] == kind && remembered == (known == Known::kRemembered)) out.push_back(row);
   }
   return out;
 }
@@ -95,17 +98,22 @@ void expect_compound(const Row& row) {
   const auto plates = find_index_plates("three-plate").value().plates;
   EXPECT_LE(std::abs(moves({worm, plates})[0].error.base()), std::abs(move.error.base()));
 }
-class OutsideCompoundIndexing : public testing::TestWithParam<Row> {};
-TEST_P(OutsideCompoundIndexing, IsThePrintedSum) {
+class CompoundSettings : public testing::TestWithParam<Row> {};
+TEST_P(CompoundSettings, IsThePrintedSum) {
   expect_compound(GetParam());
 }
-INSTANTIATE_TEST_SUITE_P(OutsideMoves, OutsideCompoundIndexing, testing::ValuesIn(of_kind("compound")));
+INSTANTIATE_TEST_SUITE_P(OutsideMoves, CompoundSettings, testing::ValuesIn(of_kind("compound")));
+INSTANTIATE_TEST_SUITE_P(RememberedMoves, CompoundSettings,
+                         testing::ValuesIn(of_kind("compound", Known::kRemembered)));
 
 // Hole for hole as printed but for three rows from memory: 69, 87 and 99 divisions have moves of the same sum
 // with less turning to and fro, such as 22/33 - 2/23 for the usual 21/23 - 11/33.
 TEST(OutsideCompoundIndexingRows, AreHoleForHole) {
   int same = 0;
-  for (const Row& row : of_kind("compound")) {
+  std::vector<Row> all = of_kind("compound");
+  for (const Row& row : of_kind("compound", Known::kRemembered))
+    all.push_back(row);
+  for (const Row& row : all) {
     const DividingHead head = head_of(row, {whole(row, "circle"), whole(row, "second_circle")});
     if (whole(row, "spaces") != 1) continue;
     const CompoundIndexing move = compound_indexing(head, part_of(row)).value().at(0);
@@ -161,12 +169,13 @@ void expect_differential(const Row& row) {
   EXPECT_EQ(found->gears.ratio(), printed.ratio());
   EXPECT_EQ(found->idlers, whole(row, "idlers"));
 }
-class OutsideDifferentialIndexing : public testing::TestWithParam<Row> {};
-TEST_P(OutsideDifferentialIndexing, DividesExactly) {
+class DifferentialSettings : public testing::TestWithParam<Row> {};
+TEST_P(DifferentialSettings, DividesExactly) {
   expect_differential(GetParam());
 }
-INSTANTIATE_TEST_SUITE_P(OutsideSettings, OutsideDifferentialIndexing,
-                         testing::ValuesIn(of_kind("differential")));
+INSTANTIATE_TEST_SUITE_P(OutsideGears, DifferentialSettings, testing::ValuesIn(of_kind("differential")));
+INSTANTIATE_TEST_SUITE_P(RememberedGears, DifferentialSettings,
+                         testing::ValuesIn(of_kind("differential", Known::kRemembered)));
 
 TEST(OutsideIndexingTable, HasAllRows) {
   EXPECT_EQ(published::rows("indexing.csv").size(), 65U);

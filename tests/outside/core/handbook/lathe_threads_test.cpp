@@ -41,15 +41,15 @@ struct PrintedDepth {
   ThreadSide side;
   double per_pitch;
 };
-class OutsideDepth : public testing::TestWithParam<PrintedDepth> {};
-TEST_P(OutsideDepth, IsThePrintedShareOfThePitch) {
+class RememberedDepth : public testing::TestWithParam<PrintedDepth> {};
+TEST_P(RememberedDepth, IsThePrintedShareOfThePitch) {
   ThreadShape shape;
   shape.form = GetParam().form;
   shape.pitch = Length::of(1.0, unit::millimetre);
   EXPECT_NEAR(thread_depth(shape, GetParam().side).depth.base(), GetParam().per_pitch, 0.00005);
 }
 INSTANTIATE_TEST_SUITE_P(
-    OutsideForms, OutsideDepth,
+    RememberedForms, RememberedDepth,
     testing::Values(PrintedDepth{ThreadForm::kSharpV, ThreadSide::kScrew, 0.8660},
                     PrintedDepth{ThreadForm::kAmericanNational, ThreadSide::kScrew, 0.6495},
                     PrintedDepth{ThreadForm::kUnified, ThreadSide::kScrew, 0.6134},
@@ -63,11 +63,11 @@ struct InsertPass {
   int pass;
   const char* depth;
 };
-class OutsideInsertPasses : public testing::TestWithParam<InsertPass> {};
-TEST_P(OutsideInsertPasses, AreThePrintedDepths) {
+class RememberedInsertPasses : public testing::TestWithParam<InsertPass> {};
+TEST_P(RememberedInsertPasses, AreThePrintedDepths) {
   EXPECT_EQ(fixed(insert_depth_after_pass_mm(0.94, GetParam().pass, 6), 2), GetParam().depth);
 }
-INSTANTIATE_TEST_SUITE_P(OutsideGuide, OutsideInsertPasses,
+INSTANTIATE_TEST_SUITE_P(RememberedGuide, RememberedInsertPasses,
                          testing::Values(InsertPass{1, "0.23"}, InsertPass{2, "0.42"}, InsertPass{3, "0.59"},
                                          InsertPass{4, "0.73"}, InsertPass{5, "0.84"},
                                          InsertPass{6, "0.94"}));
@@ -81,15 +81,15 @@ struct DialRule {
   int every;
   bool any_place;
 };
-class OutsideThreadDial : public testing::TestWithParam<DialRule> {};
-TEST_P(OutsideThreadDial, IsThePrintedRule) {
+class RememberedThreadDial : public testing::TestWithParam<DialRule> {};
+TEST_P(RememberedThreadDial, IsThePrintedRule) {
   const DialLines found =
       dial_lines(Length::of(1.0 / 8.0, unit::inch), Length::of(1.0 / GetParam().per_inch, unit::inch))
           .value();
   EXPECT_EQ(found.every, GetParam().every);
   EXPECT_EQ(found.any_place, GetParam().any_place);
 }
-INSTANTIATE_TEST_SUITE_P(OutsideManual, OutsideThreadDial,
+INSTANTIATE_TEST_SUITE_P(RememberedManual, RememberedThreadDial,
                          testing::Values(DialRule{8, 1, true}, DialRule{16, 1, true}, DialRule{24, 1, true},
                                          DialRule{10, 1, false}, DialRule{12, 1, false},
                                          DialRule{18, 1, false}, DialRule{20, 1, false},
@@ -105,23 +105,23 @@ struct MetricWheel {
   int teeth;
   double pitch_mm;
 };
-class OutsideMetricDial : public testing::TestWithParam<MetricWheel> {};
-TEST_P(OutsideMetricDial, ComesRoundToItsLine) {
+class RememberedMetricDial : public testing::TestWithParam<MetricWheel> {};
+TEST_P(RememberedMetricDial, ComesRoundToItsLine) {
   const DialLines found = dial_lines(Length::of(3.0, unit::millimetre),
                                      Length::of(GetParam().pitch_mm, unit::millimetre), {GetParam().teeth, 1})
                               .value();
   EXPECT_EQ(found.every, 1);
 }
-INSTANTIATE_TEST_SUITE_P(OutsideManual, OutsideMetricDial,
+INSTANTIATE_TEST_SUITE_P(RememberedManual, RememberedMetricDial,
                          testing::Values(MetricWheel{14, 1.75}, MetricWheel{14, 3.5}, MetricWheel{15, 1.25},
                                          MetricWheel{15, 2.5}, MetricWheel{16, 0.8}, MetricWheel{16, 4.0}));
 
 // Form taps: 1/4-20 and M6 at 65 % (drills #1 and 5.55 mm in makers' charts, from memory).
-TEST(OutsideFormTap, QuarterInch20) {
+TEST(RememberedFormTap, QuarterInch20) {
   const ThreadShape thread = shape_of(read_thread("1/4-20 UNC").value());
   EXPECT_EQ(fixed(form_tap_hole(thread, 65.0, {})->hole.in(unit::inch), 4), "0.2279");
 }
-TEST(OutsideFormTap, M6) {
+TEST(RememberedFormTap, M6) {
   const ThreadShape thread = shape_of(read_thread("M6").value());
   EXPECT_NEAR(form_tap_hole(thread, 65.0, {})->hole.base(), 5.55, 0.01);
 }

@@ -61,7 +61,7 @@ TEST(OutsideMetricExample, M10InAluminium) {
 // are 6 %, with some kept from before. So a cell held from memory that is a slip lies off the formula: all
 // lie within 7 %. Td2(6) = 90 P^0.4 d^0.1, Td(6) = 180 P^(2/3) - 3.15 P^(-1/2), TD1(6) = 433 P - 190 P^1.22
 // below 1 mm, then 230 P^0.7 (formulas from memory; MH31 Table 11, p. 2025 prints Td2 of grade 6).
-class OutsideMetricFormulas : public testing::Test {
+class RememberedMetricFormulas : public testing::Test {
  protected:
   static constexpr double kStep = 0.07;
 
@@ -83,7 +83,7 @@ constexpr Range kRanges[] = {{0.99, 1.4}, {1.4, 2.8}, {2.8, 5.6}, {5.6, 11.2}, {
 constexpr double kPitches[] = {0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6, 0.7, 0.75, 0.8, 1, 1.25,
                                1.5, 1.75, 2,   2.5,  3,   3.5,  4,   4.5, 5,   5.5,  6,   8};
 
-TEST_F(OutsideMetricFormulas, EveryGradeOfAScrewIsAStepFromThem) {
+TEST_F(RememberedMetricFormulas, EveryGradeOfAScrewIsAStepFromThem) {
   constexpr double kFactors[] = {0.5, 0.63, 0.8, 1.0, 1.25, 1.6, 2.0};  // grades 3 to 9
   for (const Range& range : kRanges) {
     for (const double p : kPitches) {
@@ -106,7 +106,7 @@ TEST_F(OutsideMetricFormulas, EveryGradeOfAScrewIsAStepFromThem) {
   EXPECT_GT(cells(), 400);
 }
 
-TEST_F(OutsideMetricFormulas, EveryGradeOfAHoleIsAStepFromThem) {
+TEST_F(RememberedMetricFormulas, EveryGradeOfAHoleIsAStepFromThem) {
   constexpr double kPitchFactors[] = {0.85, 1.06, 1.32, 1.7, 2.12};  // grades 4 to 8
   constexpr double kMinorFactors[] = {0.63, 0.8, 1.0, 1.25, 1.6};
   for (const Range& range : kRanges) {

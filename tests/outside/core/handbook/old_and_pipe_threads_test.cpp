@@ -32,13 +32,13 @@ struct LargeNpt {
   const char* thread;
   double e0, e1;
 };
-class OutsideLargeNpt : public testing::TestWithParam<LargeNpt> {};
-TEST_P(OutsideLargeNpt, E0AndE1AreTheRememberedOnes) {
+class RememberedLargeNpt : public testing::TestWithParam<LargeNpt> {};
+TEST_P(RememberedLargeNpt, E0AndE1AreTheRememberedOnes) {
   const NptSizes sizes = npt_sizes(read_pipe_thread(GetParam().thread).value());
   EXPECT_NEAR(sizes.pitch_at_end.in(unit::inch), GetParam().e0, 0.0000101);
   EXPECT_NEAR(sizes.pitch_at_gauge.in(unit::inch), GetParam().e1, 0.0000101);
 }
-INSTANTIATE_TEST_SUITE_P(OutsideB1201Memory, OutsideLargeNpt,
+INSTANTIATE_TEST_SUITE_P(RememberedB1201, RememberedLargeNpt,
                          testing::Values(LargeNpt{"2-1/2-8 NPT", 2.71953, 2.76216},
                                          LargeNpt{"3-8 NPT", 3.34062, 3.38850},
                                          LargeNpt{"3-1/2-8 NPT", 3.83750, 3.88881},
@@ -78,7 +78,7 @@ double in(quantity::Diameter diameter) {
   return diameter.in(unit::inch);
 }
 
-TEST(OutsideAcme, OneInch5) {
+TEST(RememberedAcme, OneInch5) {
   const AcmeThread thread = read_acme_thread("1-5 ACME-2G").value();
   const PowerThreadLimits screw = screw_limits(thread);
   const PowerThreadLimits hole = hole_limits(thread);
@@ -94,14 +94,17 @@ TEST(OutsideAcme, OneInch5) {
                   {"hole minor max", "0.8100", in(hole.minor.high)}});
 }
 
-TEST(OutsideAcme, HalfInch10) {
-  const AcmeThread thread = read_acme_thread("1/2-10 ACME-2G").value();
-  const PowerThreadLimits screw = screw_limits(thread);
+TEST(RememberedAcme, HalfInch10) {
+  const PowerThreadLimits screw = screw_limits(read_acme_thread("1/2-10 ACME-2G").value());
   expect_printed({{"screw pitch max", "0.4443", in(screw.pitch.high)},
                   {"screw pitch min", "0.4306", in(screw.pitch.low)},
                   {"screw minor max", "0.3800", in(screw.minor.high)},
-                  {"screw minor min", "0.3594", in(screw.minor.low)},
-                  {"bore", "0.400", in(hole_limits(thread).minor.low)},
+                  {"screw minor min", "0.3594", in(screw.minor.low)}});
+}
+
+TEST(OutsideAcme, HalfInch10) {
+  const AcmeThread thread = read_acme_thread("1/2-10 ACME-2G").value();
+  expect_printed({{"bore", "0.400", in(hole_limits(thread).minor.low)},
                   {"groove", "0.520", in(hole_limits(thread).major.low)}});
   const ThreadProfile& profile = profile_of(ThreadForm::kAcme);
   EXPECT_EQ(fixed(groove_width_mm(0.060, 0.025, 0.1, profile.flank_angle.base()), 3), "0.032");
@@ -118,7 +121,7 @@ TEST(OutsideTrapezoidal, Pitch3) {
 }
 
 // Tr20x4-7e/7H as remembered of DIN 103.
-TEST(OutsideTrapezoidal, Tr20x4) {
+TEST(RememberedTrapezoidal, Tr20x4) {
   const TrapezoidalThread thread = read_trapezoidal_thread("Tr20x4").value();
   const PowerThreadLimits screw = screw_limits(thread).value();
   const PowerThreadLimits hole = hole_limits(thread).value();
@@ -137,7 +140,7 @@ TEST(OutsideTrapezoidal, Tr20x4) {
 
 // ISO 2903 gives Td2 and TD2 of grade 7 by the formulas of ISO 965-1, 1.25 x 90 P^0.4 d^0.1 and 1.7 x 90
 // P^0.4 d^0.1, and sets them to R40 numbers: the table from memory lies within a step of them.
-TEST(OutsideTrapezoidal, PitchTolerancesAreAStepFromTheFormula) {
+TEST(RememberedTrapezoidal, PitchTolerancesAreAStepFromTheFormula) {
   constexpr double kStep = 0.07;
   constexpr double kEnds[] = {5.6, 11.2, 22.4, 45, 90, 180};
   int seen = 0;
@@ -169,20 +172,22 @@ struct PrintedBa {
   const char* major;
   const char* pitch;
 };
-class OutsideAssociation : public testing::TestWithParam<PrintedBa> {};
-TEST_P(OutsideAssociation, FollowsTheRule) {
+class Association : public testing::TestWithParam<PrintedBa> {};
+TEST_P(Association, FollowsTheRule) {
   const AssociationThread thread{GetParam().number};
   EXPECT_EQ(fixed(thread.major().base(), published::places(GetParam().major)), GetParam().major);
   EXPECT_EQ(fixed(thread.pitch().base(), published::places(GetParam().pitch)), GetParam().pitch);
 }
-INSTANTIATE_TEST_SUITE_P(OutsideBs93, OutsideAssociation,
-                         testing::Values(PrintedBa{0, "6.0", "1.00"}, PrintedBa{1, "5.3", "0.90"},
-                                         PrintedBa{2, "4.7", "0.81"}, PrintedBa{3, "4.1", "0.73"},
-                                         PrintedBa{4, "3.6", "0.66"}, PrintedBa{5, "3.2", "0.59"},
-                                         PrintedBa{6, "2.8", "0.53"}, PrintedBa{7, "2.5", "0.48"},
-                                         PrintedBa{8, "2.2", "0.43"}, PrintedBa{9, "1.9", "0.39"},
-                                         PrintedBa{10, "1.7", "0.35"}, PrintedBa{12, "1.3", "0.28"},
-                                         PrintedBa{14, "1.0", "0.23"}, PrintedBa{16, "0.79", "0.19"}));
+INSTANTIATE_TEST_SUITE_P(OutsideBs93, Association,
+                         testing::Values(PrintedBa{0, "6.0", "1.00"}, PrintedBa{2, "4.7", "0.81"},
+                                         PrintedBa{3, "4.1", "0.73"}, PrintedBa{4, "3.6", "0.66"},
+                                         PrintedBa{5, "3.2", "0.59"}));
+INSTANTIATE_TEST_SUITE_P(RememberedBs93, Association,
+                         testing::Values(PrintedBa{1, "5.3", "0.90"}, PrintedBa{6, "2.8", "0.53"},
+                                         PrintedBa{7, "2.5", "0.48"}, PrintedBa{8, "2.2", "0.43"},
+                                         PrintedBa{9, "1.9", "0.39"}, PrintedBa{10, "1.7", "0.35"},
+                                         PrintedBa{12, "1.3", "0.28"}, PrintedBa{14, "1.0", "0.23"},
+                                         PrintedBa{16, "0.79", "0.19"}));
 
 }  // namespace
 }  // namespace sparewright::handbook

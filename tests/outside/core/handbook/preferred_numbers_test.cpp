@@ -15,7 +15,7 @@ double off_percent(RenardSeries series, std::size_t index) {
   return 100.0 * (preferred_numbers(series)[index] / exact - 1.0);
 }
 
-TEST(OutsidePreferredNumbers, AllFollowAndTheWorstAreTheStatedOnes) {
+TEST(RememberedPreferredNumbers, AllFollowAndTheWorstAreTheStatedOnes) {
   double least = 0.0;
   double most = 0.0;
   for (std::size_t i = 0; i < 40; ++i) {

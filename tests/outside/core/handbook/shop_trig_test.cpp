@@ -133,7 +133,7 @@ TEST(OutsideDisks, TaperOnTheCentreLine) {
 TEST(OutsideDisks, TaperSquareToOneSide) {
   EXPECT_NEAR(12.0 * std::tan(angle_of_disks_rad(3.0, 2.0, 5.0)), 2.4367, kFourthPlace);
 }
-TEST(OutsideDisks, CentresForATaperSquareToOneSide) {  // the answer is from memory
+TEST(RememberedDisks, CentresForATaperSquareToOneSide) {  // the answer is from memory
   EXPECT_NEAR(disks_for_angle_mm(5.0, 2.0, std::atan(6.9 / 12.0)), 5.815, kThirdPlace);
 }
 

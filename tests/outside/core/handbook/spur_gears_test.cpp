@@ -31,8 +31,8 @@ struct PrintedTooth {
   double addendum;
   int cutter;  // 0: none in the set
 };
-class OutsideChordalTooth : public testing::TestWithParam<PrintedTooth> {};
-TEST_P(OutsideChordalTooth, HasThePrintedSizes) {
+class RememberedChordalTooth : public testing::TestWithParam<PrintedTooth> {};
+TEST_P(RememberedChordalTooth, HasThePrintedSizes) {
   const PrintedTooth& row = GetParam();
   const SpurGear gear = spur_gear(row.teeth, pitch_of(GearPitchSystem::kDiametralPitch, 1),
                                   find_tooth_form("14-1/2 deg full depth").value())
@@ -48,8 +48,8 @@ const std::vector<PrintedTooth> kOneDp{
     {8, 1.5607, 1.0769, 0},  {9, 1.5628, 1.0684, 0},  {10, 1.5643, 1.0616, 0}, {11, 1.5654, 1.0559, 0},
     {12, 1.5663, 1.0514, 8}, {14, 1.5675, 1.0440, 7}, {17, 1.5686, 1.0362, 6}, {21, 1.5694, 1.0294, 5},
     {26, 1.5698, 1.0237, 4}, {35, 1.5702, 1.0176, 3}, {55, 1.5706, 1.0112, 2}, {135, 1.5707, 1.0047, 1}};
-INSTANTIATE_TEST_SUITE_P(OutsideOneDp, OutsideChordalTooth, testing::ValuesIn(kOneDp));
-TEST(OutsideChordalTable, AgreesToTheLastPlaceBut) {
+INSTANTIATE_TEST_SUITE_P(RememberedOneDp, RememberedChordalTooth, testing::ValuesIn(kOneDp));
+TEST(RememberedChordalTable, AgreesToTheLastPlaceBut) {
   int same = 0;
   for (const PrintedTooth& row : kOneDp) {
     same += std::abs(chordal_thickness_mm(1.0, row.teeth) - row.thickness) < 0.00005 ? 1 : 0;
@@ -64,8 +64,8 @@ struct PrintedSpan {
   int spanned;
   double span_mm;
 };
-class OutsideSpan : public testing::TestWithParam<PrintedSpan> {};
-TEST_P(OutsideSpan, IsThePrintedOne) {
+class RememberedSpan : public testing::TestWithParam<PrintedSpan> {};
+TEST_P(RememberedSpan, IsThePrintedOne) {
   const PrintedSpan& row = GetParam();
   const SpurGear gear =
       spur_gear(row.teeth, pitch_of(GearPitchSystem::kModule, 1), find_tooth_form("20 deg metric").value())
@@ -74,7 +74,7 @@ TEST_P(OutsideSpan, IsThePrintedOne) {
   EXPECT_NEAR(gear.span.in(unit::millimetre), row.span_mm, 0.000051);
 }
 INSTANTIATE_TEST_SUITE_P(
-    OutsideModuleOne, OutsideSpan,
+    OutsideModuleOne, RememberedSpan,
     testing::Values(PrintedSpan{12, 2, 4.5963}, PrintedSpan{15, 2, 4.6383}, PrintedSpan{17, 2, 4.6663},
                     PrintedSpan{18, 3, 7.6324}, PrintedSpan{20, 3, 7.6604}, PrintedSpan{25, 3, 7.7305},
                     PrintedSpan{26, 3, 7.7445}, PrintedSpan{27, 4, 10.7106}, PrintedSpan{30, 4, 10.7526},
@@ -86,12 +86,12 @@ struct PrintedInvolute {
   double degrees;
   double involute;
 };
-class OutsideInvolute : public testing::TestWithParam<PrintedInvolute> {};
-TEST_P(OutsideInvolute, IsThePrintedOne) {
+class RememberedInvolute : public testing::TestWithParam<PrintedInvolute> {};
+TEST_P(RememberedInvolute, IsThePrintedOne) {
   const double angle = Angle::of(GetParam().degrees, unit::degree).base();
   EXPECT_NEAR(involute(angle), GetParam().involute, 0.000000051);
 }
-INSTANTIATE_TEST_SUITE_P(OutsideFunctions, OutsideInvolute,
+INSTANTIATE_TEST_SUITE_P(RememberedFunctions, RememberedInvolute,
                          testing::Values(PrintedInvolute{14.5, 0.0055448}, PrintedInvolute{20, 0.0149044},
                                          PrintedInvolute{25, 0.0299753}, PrintedInvolute{30, 0.0537515}));
 

@@ -85,7 +85,7 @@ TEST(OutsideThreeWireExample, Treatise1AndAHalf6) {
 }
 // The lead-angle term, worked out from the formula (from memory) at the basic pitch diameter to four places;
 // the lead angle of 4-40, 4 deg 45 min, is printed in Machinery's Handbook 31st ed., p. 1978.
-TEST(OutsideThreeWireExample, LeadAngleTerm) {
+TEST(RememberedThreeWireExample, LeadAngleTerm) {
   expect_example({"#4-40 UNC", 0.57735 / 40, 0.11753, 1.0, 0.00001, 4});
   expect_example({"1/4-20 UNC", 0.57735 / 20, 0.26092, 1.0, 0.00001, 4});
   expect_example({"1/2-13 UNC", 0.57735 / 13, 0.51672, 1.0, 0.00001, 4});
@@ -115,15 +115,15 @@ struct Best {
   const char* thread;
   double per_pitch;
 };
-class OutsideBestWire : public testing::TestWithParam<Best> {};
-TEST_P(OutsideBestWire, IsThePrintedShareOfThePitch) {
+class BestWire : public testing::TestWithParam<Best> {};
+TEST_P(BestWire, IsThePrintedShareOfThePitch) {
   const ThreadShape thread = shape_of(read_thread(GetParam().thread).value());
   EXPECT_NEAR(wires_for(thread).best.base() / thread.pitch.base(), GetParam().per_pitch, 0.00001);
 }
-INSTANTIATE_TEST_SUITE_P(OutsideShares, OutsideBestWire,
+INSTANTIATE_TEST_SUITE_P(RememberedShares, BestWire,
                          testing::Values(Best{"1/2-13 UNC", 0.57735}, Best{"1/2-12 BSW", 0.56370},
                                          Best{"1-5 ACME", 0.51645}));
-TEST(OutsideWireRange, Acme) {
+TEST(RememberedWireRange, Acme) {
   const ThreadShape thread = shape_of(read_thread("1-5 ACME").value());
   EXPECT_NEAR(wires_for(thread).least.base() / thread.pitch.base(), 0.48726, 0.00001);
   EXPECT_NEAR(wires_for(thread).most.base() / thread.pitch.base(), 0.65001, 0.00001);

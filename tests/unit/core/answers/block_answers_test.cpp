@@ -1,28 +1,14 @@
 // Gauge blocks and the sine bar.
 #include <gtest/gtest.h>
 
-#include "answer_rows.hpp"
-#include "core/answers/subjects.hpp"
-#include "core/base/messages.hpp"
+#include "bench_questions.hpp"
 
 namespace sparewright::answers {
 namespace {
 
-using tests::asked;
+using tests::handbook;
+using tests::refusal;
 using tests::row;
-
-base::Result<Answer> handbook(std::string_view subject, const std::string& words,
-                              std::map<std::string, std::string> entries = {}) {
-  Question question = asked(words);
-  question.entries = std::move(entries);
-  return ask(handbook_subjects(), subject, question);
-}
-
-std::string refusal(std::string_view subject, const std::string& words,
-                    std::map<std::string, std::string> entries = {}) {
-  const auto answer = handbook(subject, words, std::move(entries));
-  return answer ? "" : base::report(answer.error());
-}
 
 // 0.1007 ends in the 7, so 1.271 is left: 0.121 of the thousandths, then 1.15 of 1 and 0.15.
 TEST(HandbookStack, TakesTheFewestBlocks) {
@@ -41,10 +27,11 @@ TEST(HandbookStack, TakesTheSetAndTheWearBlocksGiven) {
   const auto answer = handbook("stack", "25.4 mm", {{"set", "88-piece metric"}, {"wear", "2 mm"}});
   ASSERT_TRUE(answer);
   EXPECT_NE(answer->says.find("2 x 2.0000 wear"), std::string::npos) << answer->says;
-  EXPECT_NE(refusal("stack", "1 in", {{"set", "81 piece inch"}}).find("81-piece inch"), std::string::npos);
-  EXPECT_FALSE(refusal("stack", "1").empty());
-  EXPECT_FALSE(refusal("stack", "0.01 in").empty());
-  EXPECT_FALSE(refusal("stack", "0 in").empty());
+  EXPECT_NE(refusal(handbook("stack", "1 in", {{"set", "81 piece inch"}})).find("81-piece inch"),
+            std::string::npos);
+  EXPECT_FALSE(refusal(handbook("stack", "1")).empty());
+  EXPECT_FALSE(refusal(handbook("stack", "0.01 in")).empty());
+  EXPECT_FALSE(refusal(handbook("stack", "0 in")).empty());
 }
 
 // 5 sin 30 = 2.5.
@@ -53,9 +40,9 @@ TEST(HandbookSine, StackOfAnAngle) {
   ASSERT_TRUE(answer);
   EXPECT_EQ(answer->says, "stack 2.5000 in (63.500 mm)");
   EXPECT_NEAR(row(*answer, "the bar stands at").numbers.at(0), 30.0, 1e-9);
-  EXPECT_NE(refusal("sine", "30 deg").find("--length"), std::string::npos);
-  EXPECT_FALSE(refusal("sine", "80 deg", {{"length", "5 in"}}).empty());
-  EXPECT_FALSE(refusal("sine", "30", {{"length", "5 in"}}).empty());
+  EXPECT_NE(refusal(handbook("sine", "30 deg")).find("--length"), std::string::npos);
+  EXPECT_FALSE(refusal(handbook("sine", "80 deg", {{"length", "5 in"}})).empty());
+  EXPECT_FALSE(refusal(handbook("sine", "30", {{"length", "5 in"}})).empty());
 }
 
 }  // namespace

@@ -46,6 +46,16 @@ Question question_of(std::string_view example) {
   return question;
 }
 
+void expect_whole(const Subject& subject, const Answer& answer) {
+  EXPECT_FALSE(answer.asked.empty()) << subject.name;
+  EXPECT_FALSE(answer.tables.empty()) << subject.name;
+  for (const Table& table : answer.tables) {
+    EXPECT_FALSE(table.rows.empty()) << subject.name << ": " << table.heading;
+    for (const Row& row : table.rows)
+      EXPECT_FALSE(row.what.empty() || row.value.empty()) << subject.name << ": " << table.heading;
+  }
+}
+
 TEST(Examples, OfEverySubjectWork) {
   for (const auto subjects : {handbook_subjects(), quick_subjects()}) {
     for (const Subject& subject : subjects) {
@@ -57,7 +67,7 @@ TEST(Examples, OfEverySubjectWork) {
       }
       const auto answer = subject.answer(question);
       EXPECT_TRUE(answer) << subject.name << ": " << (answer ? "" : base::report(answer.error()));
-      EXPECT_FALSE(answer && (answer->asked.empty() || answer->tables.empty())) << subject.name;
+      if (answer) expect_whole(subject, *answer);
     }
   }
 }

@@ -1,31 +1,17 @@
 // Screws, keyseats, grooves, glands and pins: what is asked for comes out under its name.
 #include <gtest/gtest.h>
 
-#include "answer_rows.hpp"
-#include "core/answers/subjects.hpp"
-#include "core/base/messages.hpp"
+#include "bench_questions.hpp"
 
 namespace sparewright::answers {
 namespace {
 
-using tests::asked;
+using tests::handbook;
+using tests::refusal;
 using tests::row;
 
 constexpr double kLastInchPlace = 0.00011;
 constexpr double kLastMetricPlace = 0.0011;
-
-base::Result<Answer> handbook(std::string_view subject, const std::string& words,
-                              std::map<std::string, std::string> entries = {}) {
-  Question question = asked(words);
-  question.entries = std::move(entries);
-  return ask(handbook_subjects(), subject, question);
-}
-
-std::string refusal(std::string_view subject, const std::string& words,
-                    std::map<std::string, std::string> entries = {}) {
-  const auto answer = handbook(subject, words, std::move(entries));
-  return answer ? "" : base::report(answer.error());
-}
 
 TEST(HandbookScrew, HasHeadHolesStrengthAndTorque) {
   const auto answer = handbook("screw", "5/16-18 socket head");
@@ -64,8 +50,9 @@ TEST(HandbookScrew, SaysWhatItDoesNotKnow) {
   ASSERT_FALSE(plain->assumed.empty());
   EXPECT_NE(plain->assumed.back().find("no grade"), std::string::npos);
   EXPECT_NO_THROW((void)row(*plain, "spotface under the head"));
-  EXPECT_NE(refusal("screw", "5/16-18").find("socket head"), std::string::npos);
-  EXPECT_NE(refusal("screw", "5/16-18 socket head", {{"grade", "A575"}}).find("A574"), std::string::npos);
+  EXPECT_NE(refusal(handbook("screw", "5/16-18")).find("socket head"), std::string::npos);
+  EXPECT_NE(refusal(handbook("screw", "5/16-18 socket head", {{"grade", "A575"}})).find("A574"),
+            std::string::npos);
 }
 
 // The head gives way before the thread, and a set screw is not tightened to a preload.
@@ -116,14 +103,14 @@ TEST(HandbookKey, OneWoodruffKeyseatInFull) {
   const Row& deep = row(*answer, "depth from the crest");
   EXPECT_NEAR(deep.numbers.at(0), 0.308 - 0.09375 + 0.00887, kLastInchPlace);
   EXPECT_NEAR(deep.numbers.at(1) - deep.numbers.at(0), 0.005, kLastInchPlace);
-  EXPECT_FALSE(refusal("key", "1 in", {{"woodruff", "6060"}}).empty());
-  EXPECT_FALSE(refusal("key", "1/8 in", {{"woodruff", "1212"}}).empty());
+  EXPECT_FALSE(refusal(handbook("key", "1 in", {{"woodruff", "6060"}})).empty());
+  EXPECT_FALSE(refusal(handbook("key", "1/8 in", {{"woodruff", "1212"}})).empty());
 }
 
 TEST(HandbookKey, WantsAUnitAndATabledSize) {
-  EXPECT_FALSE(refusal("key", "30").empty());
-  EXPECT_FALSE(refusal("key", "900 mm").empty());
-  EXPECT_FALSE(refusal("key", "-30 mm").empty());
+  EXPECT_FALSE(refusal(handbook("key", "30")).empty());
+  EXPECT_FALSE(refusal(handbook("key", "900 mm")).empty());
+  EXPECT_FALSE(refusal(handbook("key", "-30 mm")).empty());
 }
 
 // h12 at 23.9 mm: 0/-0.21.
@@ -145,8 +132,9 @@ TEST(HandbookRing, GivesBothWhereNothingIsNamed) {
 }
 
 TEST(HandbookRing, NamesTheNearestSizes) {
-  EXPECT_NE(refusal("ring", "23 mm shaft").find("22"), std::string::npos) << refusal("ring", "23 mm shaft");
-  EXPECT_FALSE(refusal("ring", "shaft").empty());
+  EXPECT_NE(refusal(handbook("ring", "23 mm shaft")).find("22"), std::string::npos)
+      << refusal(handbook("ring", "23 mm shaft"));
+  EXPECT_FALSE(refusal(handbook("ring", "shaft")).empty());
 }
 
 // Section 0.139 +-0.004: thickest in the shallowest gland (0.143 - 0.119)/0.143 = 17 %.
@@ -157,8 +145,9 @@ TEST(HandbookORing, GlandByDashNumberAndBySection) {
     EXPECT_NEAR(row(*answer, "depth", "gland, reciprocating").numbers.at(0), 0.119, kLastInchPlace) << words;
     EXPECT_NEAR(row(*answer, "squeeze, %", "gland, reciprocating").numbers.at(1), 17.0, 1.0) << words;
   }
-  EXPECT_FALSE(refusal("oring", "900").empty());
-  EXPECT_NE(refusal("oring", "0.150 in").find("0.139"), std::string::npos) << refusal("oring", "0.150 in");
+  EXPECT_FALSE(refusal(handbook("oring", "900")).empty());
+  EXPECT_NE(refusal(handbook("oring", "0.150 in")).find("0.139"), std::string::npos)
+      << refusal(handbook("oring", "0.150 in"));
 }
 
 // 0.250 in less 1.5/48.
@@ -166,8 +155,9 @@ TEST(HandbookPin, SmallEndOfATaperPin) {
   const auto answer = handbook("pin", "taper pin 4", {{"length", "1-1/2 in"}});
   ASSERT_TRUE(answer);
   EXPECT_NEAR(row(*answer, "small end").numbers.at(0), 0.21875, kLastInchPlace);
-  EXPECT_NE(refusal("pin", "taper pin 4", {{"length", "13 in"}}).find("--length"), std::string::npos);
-  EXPECT_FALSE(refusal("pin", "taper pin 4", {{"length", "0 in"}}).empty());
+  EXPECT_NE(refusal(handbook("pin", "taper pin 4", {{"length", "13 in"}})).find("--length"),
+            std::string::npos);
+  EXPECT_FALSE(refusal(handbook("pin", "taper pin 4", {{"length", "0 in"}})).empty());
 }
 
 TEST(HandbookPin, DowelsAndSpringPins) {
@@ -177,7 +167,7 @@ TEST(HandbookPin, DowelsAndSpringPins) {
   const auto spring = handbook("pin", "spring pin 6 mm");
   ASSERT_TRUE(spring);
   EXPECT_EQ(row(*spring, "hole").unit, "mm");
-  EXPECT_NE(refusal("pin", "1/4 in").find("dowel"), std::string::npos);
+  EXPECT_NE(refusal(handbook("pin", "1/4 in")).find("dowel"), std::string::npos);
 }
 
 }  // namespace

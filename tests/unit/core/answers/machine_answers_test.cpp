@@ -1,37 +1,21 @@
 // Bearings, tapers and threads over wires.
 #include <gtest/gtest.h>
 
-#include "answer_rows.hpp"
-#include "core/answers/subjects.hpp"
-#include "core/base/messages.hpp"
+#include "bench_questions.hpp"
 
 namespace sparewright::answers {
 namespace {
 
-using tests::asked;
+using tests::handbook;
+using tests::refusal;
 using tests::row;
 
 constexpr double kLastInchPlace = 0.00011;
 constexpr double kLastMetricPlace = 0.0011;
 
-base::Result<Answer> handbook(std::string_view subject, const std::string& words,
-                              std::map<std::string, std::string> entries = {},
-                              quantity::UnitSystem system = quantity::UnitSystem::kInch) {
-  Question question = asked(words);
-  question.entries = std::move(entries);
-  question.system = system;
-  return ask(handbook_subjects(), subject, question);
-}
-
-std::string refusal(std::string_view subject, const std::string& words,
-                    std::map<std::string, std::string> entries = {}) {
-  const auto answer = handbook(subject, words, std::move(entries));
-  return answer ? "" : base::report(answer.error());
-}
-
 // 20 x 47 x 14; k5 at 20 mm is +0.002/+0.011 (ISO 286).
 TEST(HandbookBearing, HasSizeRingsAndSeats) {
-  const auto answer = handbook("bearing", "6204-2RS", {}, quantity::UnitSystem::kMetric);
+  const auto answer = handbook("bearing", "6204-2RS", {}, nullptr, quantity::UnitSystem::kMetric);
   ASSERT_TRUE(answer);
   EXPECT_NEAR(row(*answer, "outside").numbers.at(0), 47.0, kLastMetricPlace);
   EXPECT_NEAR(row(*answer, "limits of the bore").numbers.at(0), 19.99, kLastMetricPlace);
@@ -50,10 +34,10 @@ TEST(HandbookBearing, KeepsSourcesThatDisagree) {
 }
 
 TEST(HandbookBearing, NamesTheNearestEntry) {
-  EXPECT_NE(refusal("bearing", "6204", {{"turning", "iner"}}).find("'inner'"), std::string::npos);
-  EXPECT_NE(refusal("bearing", "6204", {{"load", "huge"}}).find("--load"), std::string::npos);
-  EXPECT_FALSE(refusal("bearing", "6294").empty());
-  EXPECT_FALSE(refusal("bearing", "6204", {{"turning", "inner"}, {"load", "heavy"}}).empty());
+  EXPECT_NE(refusal(handbook("bearing", "6204", {{"turning", "iner"}})).find("'inner'"), std::string::npos);
+  EXPECT_NE(refusal(handbook("bearing", "6204", {{"load", "huge"}})).find("--load"), std::string::npos);
+  EXPECT_FALSE(refusal(handbook("bearing", "6294")).empty());
+  EXPECT_FALSE(refusal(handbook("bearing", "6204", {{"turning", "inner"}, {"load", "heavy"}})).empty());
 }
 
 // atan(0.59941/24) = 1.4307 degrees; blocks of 1 in spread the rollers by 0.59941/12 in.
@@ -68,17 +52,17 @@ TEST(HandbookTaper, HasAngleEndsAndRollers) {
 
 // 12/0.59941 = 20.020.
 TEST(HandbookTaper, MetricReadersGetTheRatio) {
-  const auto answer = handbook("taper", "MT2", {}, quantity::UnitSystem::kMetric);
+  const auto answer = handbook("taper", "MT2", {}, nullptr, quantity::UnitSystem::kMetric);
   ASSERT_TRUE(answer);
   EXPECT_NEAR(row(*answer, "taper, 1 in").numbers.at(0), 20.020, 0.0011);
   EXPECT_EQ(row(*answer, "large end").unit, "mm");
 }
 
 TEST(HandbookTaper, RollersWantBlocks) {
-  EXPECT_NE(refusal("taper", "MT2", {{"roller", "1/4 in"}}).find("--blocks"), std::string::npos);
-  EXPECT_NE(refusal("taper", "MT2", {{"blocks", "1 in"}}).find("--roller"), std::string::npos);
-  EXPECT_FALSE(refusal("taper", "R8", {{"roller", "1/4 in"}, {"blocks", "1 in"}}).empty());
-  EXPECT_FALSE(refusal("taper", "MT9").empty());
+  EXPECT_NE(refusal(handbook("taper", "MT2", {{"roller", "1/4 in"}})).find("--blocks"), std::string::npos);
+  EXPECT_NE(refusal(handbook("taper", "MT2", {{"blocks", "1 in"}})).find("--roller"), std::string::npos);
+  EXPECT_FALSE(refusal(handbook("taper", "R8", {{"roller", "1/4 in"}, {"blocks", "1 in"}})).empty());
+  EXPECT_FALSE(refusal(handbook("taper", "MT9")).empty());
   EXPECT_TRUE(handbook("taper", "R8"));
 }
 
@@ -108,9 +92,9 @@ TEST(HandbookWires, AHoleIsMeasuredBetweenBalls) {
 }
 
 TEST(HandbookWires, NamesTheWiresThatDo) {
-  EXPECT_NE(refusal("wires", "1/2-13", {{"wire", "0.2 in"}}).find("best"), std::string::npos);
-  EXPECT_FALSE(refusal("wires", "1/2 NPT").empty());
-  EXPECT_FALSE(refusal("wires", "1/2-13", {{"measured", "3 in"}}).empty());
+  EXPECT_NE(refusal(handbook("wires", "1/2-13", {{"wire", "0.2 in"}})).find("best"), std::string::npos);
+  EXPECT_FALSE(refusal(handbook("wires", "1/2 NPT")).empty());
+  EXPECT_FALSE(refusal(handbook("wires", "1/2-13", {{"measured", "3 in"}})).empty());
   EXPECT_TRUE(handbook("wires", "1/4 BSW"));
   EXPECT_TRUE(handbook("wires", "Tr 20x4"));
   EXPECT_TRUE(handbook("wires", "M8x1-6H"));

@@ -2,7 +2,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include "quick_questions.hpp"
+#include "bench_questions.hpp"
 
 namespace sparewright::answers {
 namespace {

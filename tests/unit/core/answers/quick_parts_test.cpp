@@ -2,8 +2,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "bench_questions.hpp"
 #include "core/handbook/fits.hpp"
-#include "quick_questions.hpp"
 
 namespace sparewright::answers {
 namespace {
@@ -95,8 +95,8 @@ TEST(QuickTap, ChoosesAmongTheDrillsOfTheShop) {
   const shop::Shop shop = tests::quick_shop();
   const auto answer = quick("tap", {}, "1/4-20 UNC", &shop);
   ASSERT_TRUE(answer) << refusal(answer);
-  EXPECT_EQ(answer->says, "drill 13/64: 72 per cent");
-  EXPECT_NEAR(number(*answer, "drill #7", "drills you have, per cent of thread"), 75.0, 0.5);
+  EXPECT_EQ(answer->says, "drill 13/64, 72 %");
+  EXPECT_NEAR(number(*answer, "drill #7", "drills you have, and the thread they leave"), 75.0, 0.5);
   EXPECT_EQ(row(*answer, "tap 1/4-20", "taps you have").value, "1/4-20 UNC");
   EXPECT_ANY_THROW(row(*answer, "drill 1/4"));
   EXPECT_THAT(quick("tap", {{"percent", "75"}}, "1/4-20 UNC", &shop)->says, HasSubstr("#7"));
@@ -118,8 +118,8 @@ TEST(QuickTap, SaysHowDeepABlindHoleIsDrilled) {
   EXPECT_GT(number(*answer, "deepest, drill point"), 0.9);
   EXPECT_THAT(refusal(quick("tap", {{"blind", "3/4 in"}, {"tap", "blunt"}}, "1/4-20 UNC")),
               HasSubstr("--tap"));
-  EXPECT_EQ(quick("tap", {}, "1/4-20 UNC")->says, "#4: 63 per cent");
-  EXPECT_EQ(quick("tap", {}, "M8")->says, "6.9 mm: 68 per cent");
+  EXPECT_EQ(quick("tap", {}, "1/4-20 UNC")->says, "#4, 63 %");
+  EXPECT_EQ(quick("tap", {}, "M8")->says, "6.9 mm, 68 %");
   EXPECT_FALSE(quick("tap", {{"percent", "0"}}, "1/4-20 UNC"));
   EXPECT_FALSE(quick("tap", {}, "1/4-20 NPT"));
 }
@@ -131,16 +131,16 @@ TEST(QuickTap, SaysHowDeepABlindHoleIsDrilled) {
 TEST(QuickKeyseat, OfASquareKey) {
   const auto answer = quick("keyseat", {{"shaft", "1 in"}, {"width", "1/4 in"}, {"height", "1/4 in"}});
   ASSERT_TRUE(answer) << refusal(answer);
-  EXPECT_NEAR(number(*answer, "down from the crest"), 0.1409, 1e-9);
+  EXPECT_NEAR(number(*answer, "depth from the crest"), 0.1409, 1e-9);
   const auto standard = quick("keyseat", {{"shaft", "1 in"}});
   ASSERT_TRUE(standard) << refusal(standard);
-  EXPECT_NEAR(number(*standard, "down from the crest"), 0.1409, 1e-9);
+  EXPECT_NEAR(number(*standard, "depth from the crest"), 0.1409, 1e-9);
 }
 
 TEST(QuickKeyseat, OfAKeyOfNoStandardHasHalfOfIt) {
   const auto answer = quick("keyseat", {{"shaft", "1 in"}, {"width", "0.24 in"}, {"height", "0.26 in"}});
   ASSERT_TRUE(answer) << refusal(answer);
-  EXPECT_NEAR(number(*answer, "deep at its side"), 0.13, 1e-9);
+  EXPECT_NEAR(number(*answer, "depth at the side"), 0.13, 1e-9);
   EXPECT_THAT(answer->asked, HasSubstr("no standard"));
 }
 
@@ -154,7 +154,7 @@ TEST(QuickKeyseat, IsDialledDown) {
 TEST(QuickKeyseat, OfAWoodruffKey) {
   const auto answer = quick("keyseat", {{"shaft", "1 in"}, {"woodruff", "606"}});
   ASSERT_TRUE(answer) << refusal(answer);
-  EXPECT_NEAR(number(*answer, "cutter"), 0.75, 1e-9);
+  EXPECT_NEAR(number(*answer, "cutter diameter"), 0.75, 1e-9);
   EXPECT_FALSE(quick("keyseat", {{"shaft", "1 in"}, {"woodruff", "9999"}}));
   EXPECT_THAT(refusal(quick("keyseat", {{"shaft", "1 in"}, {"width", "0.6 in"}, {"height", "0.1 in"}})),
               HasSubstr("--width"));

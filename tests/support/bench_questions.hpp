@@ -8,6 +8,17 @@
 
 namespace sparewright::tests {
 
+inline base::Result<answers::Answer> handbook(std::string_view subject, std::string words,
+                                              std::map<std::string, std::string> entries = {},
+                                              const shop::Shop* shop = nullptr,
+                                              quantity::UnitSystem system = quantity::UnitSystem::kInch) {
+  answers::Question question = asked(std::move(words));
+  question.entries = std::move(entries);
+  question.shop = shop;
+  question.system = system;
+  return answers::ask(answers::handbook_subjects(), subject, question);
+}
+
 inline base::Result<answers::Answer> quick(std::string_view subject,
                                            std::map<std::string, std::string> entries, std::string words = {},
                                            const shop::Shop* shop = nullptr) {
@@ -17,9 +28,9 @@ inline base::Result<answers::Answer> quick(std::string_view subject,
   return answers::ask(answers::quick_subjects(), subject, question);
 }
 
-// The message of a refusal; or that there was none.
+// The message of a refusal; empty where there was none.
 inline std::string refusal(const base::Result<answers::Answer>& answer) {
-  return answer ? "not refused: " + answer->says : base::report(answer.error());
+  return answer ? "" : base::report(answer.error());
 }
 
 inline shop::Collar collar(double inch_per_turn, int divisions, shop::WorkMoves clockwise) {
