@@ -61,11 +61,8 @@ int run(const std::string& program, const std::string& job, const std::string& b
 }  // namespace
 
 int main(int argc, char** argv) {
-  try {
+  return sparewright::benchmarks::status_of([&] {
     if (argc < 4) throw std::runtime_error("usage: cold_check PROGRAM JOB BARE_KERNEL [--smoke]");
     return run(argv[1], argv[2], argv[3], argc > 4 && std::string(argv[4]) == "--smoke");
-  } catch (const std::exception& error) {
-    std::fprintf(stderr, "%s\n", error.what());
-    return 2;
-  }
+  });
 }

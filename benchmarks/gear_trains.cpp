@@ -119,10 +119,6 @@ int run(bool smoke) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  try {
-    return run(argc > 1 && std::string(argv[1]) == "--smoke");
-  } catch (const std::exception& error) {
-    std::fprintf(stderr, "%s\n", error.what());
-    return 2;
-  }
+  return sparewright::benchmarks::status_of(
+      [&] { return run(argc > 1 && std::string(argv[1]) == "--smoke"); });
 }

@@ -169,11 +169,8 @@ int run(const std::string& file, const std::string& script, bool smoke) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  try {
+  return sparewright::benchmarks::status_of([&] {
     if (argc < 3) throw std::runtime_error("usage: numbers FILE SCRIPT [--smoke]");
     return run(argv[1], argv[2], argc > 3 && std::string(argv[3]) == "--smoke");
-  } catch (const std::exception& error) {
-    std::fprintf(stderr, "%s\n", error.what());
-    return 2;
-  }
+  });
 }

@@ -117,12 +117,9 @@ int run(const std::filesystem::path& job, bool smoke, bool to_be_read) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  try {
+  return sparewright::benchmarks::status_of([&] {
     if (argc < 2) throw std::runtime_error("usage: packet JOB [--smoke | --to-be-read]");
     const std::string how = argv[argc - 1];
     return run(argv[1], how == "--smoke", argc > 2 && std::string(argv[2]) == "--to-be-read");
-  } catch (const std::exception& error) {
-    std::fprintf(stderr, "%s\n", error.what());
-    return 2;
-  }
+  });
 }

@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <chrono>
 #include <cstddef>
+#include <cstdio>
+#include <exception>
 #include <vector>
 
 namespace sparewright::benchmarks {
@@ -20,6 +22,17 @@ template <typename Work>
   const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
   std::nth_element(values.begin(), middle, values.end());
   return *middle;
+}
+
+// What main() gives back: the run's own status, or 2 with the message of what went wrong.
+template <typename Run>
+[[nodiscard]] int status_of(const Run& run) {
+  try {
+    return run();
+  } catch (const std::exception& error) {
+    std::fprintf(stderr, "%s\n", error.what());
+    return 2;
+  }
 }
 
 }  // namespace sparewright::benchmarks

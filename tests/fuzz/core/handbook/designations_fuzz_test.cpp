@@ -20,7 +20,7 @@
 #include "core/handbook/socket_head_screws.hpp"
 #include "core/handbook/tapping.hpp"
 #include "core/handbook/unified_threads.hpp"
-
+#include "mutated_text.hpp"
 namespace sparewright::handbook {
 namespace {
 
@@ -62,28 +62,6 @@ constexpr std::array kPieces{"#",     "-",   "/",   "x",    "×",
                              "H",     "zc",  "RC",  "in",   "mm",
                              "\"",    "",    "\n",  "cold", "steel",
                              "-1/2",  "64",  "00",  "+",    "\xC2"};
-
-std::string mutated(std::mt19937& random) {
-  const auto below = [&](std::size_t n) { return static_cast<std::size_t>(random() % n); };
-  std::string text = kCorpus.at(below(kCorpus.size()));
-  for (std::size_t edits = 1 + below(3); edits > 0; --edits) {
-    const std::size_t at = below(text.size() + 1);
-    switch (below(4)) {
-      case 0:
-        text.insert(at, kPieces.at(below(kPieces.size())));
-        break;
-      case 1:
-        if (at < text.size()) text.erase(at, 1 + below(3));
-        break;
-      case 2:
-        if (at < text.size()) text[at] = static_cast<char>(random() % 256);
-        break;
-      default:
-        text += kCorpus.at(below(kCorpus.size()));
-    }
-  }
-  return text;
-}
 
 template <class Value>
 bool is_told(const base::Result<Value>& result) {
@@ -127,7 +105,7 @@ TEST(DesignationsFuzz, NothingCrashesAndWhatIsReadReadsAgain) {
   int unified = 0;
   int metric = 0;
   for (int trial = 0; trial < kTrials; ++trial) {
-    const std::string text = mutated(random);
+    const std::string text = tests::mutated_text(random, kCorpus, kPieces);
     ASSERT_NO_FATAL_FAILURE(read_everything(text));
     unified += read_unified_thread(text) ? 1 : 0;
     metric += read_metric_thread(text) ? 1 : 0;
@@ -139,7 +117,7 @@ TEST(DesignationsFuzz, NothingCrashesAndWhatIsReadReadsAgain) {
 TEST(DesignationsFuzz, LookupsBySize) {
   std::mt19937 random(kSeed);
   for (int trial = 0; trial < kTrials / 2; ++trial) {
-    const std::string text = mutated(random);
+    const std::string text = tests::mutated_text(random, kCorpus, kPieces);
     EXPECT_TRUE(is_told(socket_head_screw(text)));
     EXPECT_TRUE(is_told(clearance_hole(text, ClearanceFit::kNormal)));
     EXPECT_TRUE(is_told(counterbores(text)));

@@ -13,7 +13,7 @@
 #include "core/handbook/screw_card.hpp"
 #include "core/handbook/thread_engagement.hpp"
 #include "core/handbook/woodruff_keys.hpp"
-
+#include "mutated_text.hpp"
 namespace sparewright::handbook {
 namespace {
 
@@ -37,19 +37,6 @@ constexpr std::array kPieces{"#",     "-",           "/",   "x",    "M",        
                              "0",     "99999999999", "nan", "\xFF", "\xC2\xA0", "in",  "mm", "head",
                              "screw", "socket",      "hex", "flat", "",         "\n",  "LH", "\xC2"};
 
-std::string mutated(std::mt19937& random) {
-  const auto below = [&](std::size_t n) { return static_cast<std::size_t>(random() % n); };
-  std::string text = kCorpus.at(below(kCorpus.size()));
-  for (std::size_t edits = below(3); edits > 0; --edits) {
-    const std::size_t at = below(text.size() + 1);
-    const std::size_t kind = below(3);
-    if (kind == 0) text.insert(at, kPieces.at(below(kPieces.size())));
-    if (kind == 1 && at < text.size()) text.erase(at, 1 + below(3));
-    if (kind == 2 && at < text.size()) text[at] = static_cast<char>(random() % 256);
-  }
-  return text;
-}
-
 template <class Value>
 bool is_told(const base::Result<Value>& result) {
   return result || !base::report(result.error()).empty();
@@ -62,7 +49,7 @@ TEST(FastenersFuzz, NothingCrashes) {
   int cards = 0;
   int shafts = 0;
   for (int trial = 0; trial < kTrials; ++trial) {
-    const std::string text = mutated(random);
+    const std::string text = tests::mutated_text(random, kCorpus, kPieces);
     const auto card = screw_card(text);
     EXPECT_TRUE(is_told(card)) << text;
     cards += card ? 1 : 0;

@@ -15,7 +15,7 @@
 #include "core/handbook/recommended_fits.hpp"
 #include "core/handbook/size_conversion.hpp"
 #include "core/handbook/tapers.hpp"
-
+#include "mutated_text.hpp"
 namespace sparewright::handbook {
 namespace {
 
@@ -60,25 +60,6 @@ constexpr std::array kPieces{
     "in",    "mm",  "\"",  "",     "\n",   "mt",     "jt", "2rs",   "-1/2",
     "64",    "00",  "+",   "js",   "IT",   "g6",     "H7", "\u2013"};
 
-std::string mutated(std::mt19937& random) {
-  const auto below = [&](std::size_t n) { return static_cast<std::size_t>(random() % n); };
-  std::string text = kCorpus.at(below(kCorpus.size()));
-  for (std::size_t edits = 1 + below(3); edits > 0; --edits) {
-    const std::size_t at = below(text.size() + 1);
-    switch (below(3)) {
-      case 0:
-        text.insert(at, kPieces.at(below(kPieces.size())));
-        break;
-      case 1:
-        if (at < text.size()) text.erase(at, 1 + below(3));
-        break;
-      default:
-        if (at < text.size()) text[at] = static_cast<char>(random() % 256);
-    }
-  }
-  return text;
-}
-
 // A failure says something a person can act on; a value is true.
 template <class Result>
 bool has_value_or_words(const Result& result) {
@@ -103,7 +84,7 @@ TEST(FuzzFitsAndSizes, EveryTextIsAValueOrAFailureWithWords) {
   std::mt19937 random(kSeed);
   int read = 0;
   for (int i = 0; i < kTrials; ++i) {
-    const std::string text = mutated(random);
+    const std::string text = tests::mutated_text(random, kCorpus, kPieces);
     if (const auto fit = read_fit(text); has_value_or_words(fit)) {
       expect_sound(*fit, text);
       ++read;

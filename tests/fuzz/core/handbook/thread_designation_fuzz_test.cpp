@@ -10,7 +10,7 @@
 
 #include "core/base/messages.hpp"
 #include "core/handbook/thread_designation.hpp"
-
+#include "mutated_text.hpp"
 namespace sparewright::handbook {
 namespace {
 
@@ -89,28 +89,6 @@ constexpr std::array kPieces{"G",
                              "\n",
                              "-1/2"};
 
-std::string mutated(std::mt19937& random) {
-  const auto below = [&](std::size_t n) { return static_cast<std::size_t>(random() % n); };
-  std::string text = kCorpus.at(below(kCorpus.size()));
-  for (std::size_t edits = below(4); edits > 0; --edits) {
-    const std::size_t at = below(text.size() + 1);
-    switch (below(4)) {
-      case 0:
-        text.insert(at, kPieces.at(below(kPieces.size())));
-        break;
-      case 1:
-        if (at < text.size()) text.erase(at, 1 + below(3));
-        break;
-      case 2:
-        if (at < text.size()) text[at] = static_cast<char>(random() % 256);
-        break;
-      default:
-        text.replace(at, below(text.size() - at + 1), kCorpus.at(below(kCorpus.size())));
-    }
-  }
-  return text;
-}
-
 void expect_sound(const AnyThread& thread, const std::string& text) {
   const std::string written = to_string(thread);
   const auto again = read_thread(written);
@@ -131,7 +109,7 @@ TEST(ThreadDesignationFuzz, NothingCrashesAndWhatIsReadReadsAgain) {
   std::mt19937 random(kSeed);
   std::array<int, std::variant_size_v<AnyThread>> read{};
   for (int trial = 0; trial < kTrials; ++trial) {
-    const std::string text = mutated(random);
+    const std::string text = tests::mutated_text(random, kCorpus, kPieces);
     const auto thread = read_thread(text);
     if (!thread) {
       EXPECT_FALSE(base::report(thread.error()).empty()) << text;
