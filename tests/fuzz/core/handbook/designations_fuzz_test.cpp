@@ -21,6 +21,7 @@
 #include "core/handbook/tapping.hpp"
 #include "core/handbook/unified_threads.hpp"
 #include "mutated_text.hpp"
+
 namespace sparewright::handbook {
 namespace {
 

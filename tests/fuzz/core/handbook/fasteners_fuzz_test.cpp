@@ -14,11 +14,12 @@
 #include "core/handbook/thread_engagement.hpp"
 #include "core/handbook/woodruff_keys.hpp"
 #include "mutated_text.hpp"
+
 namespace sparewright::handbook {
 namespace {
 
 constexpr unsigned kSeed = 20251129;
-constexpr int kTrials = 1500;
+constexpr int kTrials = 3000;
 
 constexpr std::array kCorpus{"5/16-18 socket head",
                              "#10 SHCS",

@@ -16,6 +16,7 @@
 #include "core/handbook/size_conversion.hpp"
 #include "core/handbook/tapers.hpp"
 #include "mutated_text.hpp"
+
 namespace sparewright::handbook {
 namespace {
 

@@ -11,6 +11,7 @@
 #include "core/base/messages.hpp"
 #include "core/handbook/thread_designation.hpp"
 #include "mutated_text.hpp"
+
 namespace sparewright::handbook {
 namespace {
 
