@@ -197,8 +197,10 @@ void add_held(const job::Job& job, ledger::Ledger& ledger, solid::Shelf& solids,
     if (!path) continue;
     const auto after = ledger.value<shape::Recipe>(*path);
     if (!after) return;  // nor is there any later
-    if (auto views = drawing::held_views(setup.view, *after, cuts_before, edges_from(solids)))
-      packet.held.back() = std::move(*views);
+    if (const auto* view = std::get_if<route::PlanView>(&setup.view)) {
+      if (auto views = drawing::held_views(*view, *after, cuts_before, edges_from(solids)))
+        packet.held.back() = std::move(*views);
+    }
     cuts_before = after->cuts().size();
   }
 }

@@ -98,13 +98,22 @@ void show_inwards(ledger::Ledger& ledger, const std::string& name, quantity::Uni
   inwards("/most", row.most);
 }
 
+// "X" of "X READS".
+std::string dial_of(const route::SetupSheet& sheet, std::size_t which) {
+  std::string dial = base::worded(sheet.dials.at(which), base::Dialect::kAmerican);
+  constexpr std::string_view kReads = " READS";
+  if (dial.ends_with(kReads)) dial.resize(dial.size() - kReads.size());
+  return dial;
+}
+
 std::vector<std::string> order_lines(const route::SetupSheet& sheet) {
   std::vector<std::string> lines;
   for (const route::Item& item : sheet.items) {
     if (const auto* line = std::get_if<route::Line>(&item)) {
       std::string text = fmt::format("{:2}  {}", line->number, line->says);
-      for (const auto& [axis, reads] :
-           {std::pair{"X", line->x_reads}, {"Y", line->y_reads}, {"Z", line->z_reads}}) {
+      for (const auto& [axis, reads] : {std::pair{dial_of(sheet, 0), line->x_reads},
+                                        {dial_of(sheet, 1), line->y_reads},
+                                        {dial_of(sheet, 2), line->z_reads}}) {
         if (!reads.empty()) text += fmt::format("  {} {}", axis, reads);
       }
       if (!line->rpm.empty()) text += fmt::format("  {} rpm", line->rpm);

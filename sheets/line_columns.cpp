@@ -42,15 +42,15 @@ struct Part {
   std::function<std::string(const Line&)> says;
 };
 
-std::vector<Part> all_parts(const Type& type, double dial_cap_mm, const Widths& w) {
+std::vector<Part> all_parts(const Type& type, const Dials& dials, double dial_cap_mm, const Widths& w) {
   const TextStyle dial{dial_cap_mm, Face::kBold};
   return {{{"#", kNumber_mm, Anchor::kRight},
            type.number,
            [](const Line& l) { return fmt::format("{}", l.number); }},
           {{std::string(kDo), 0.0}, type.body, [](const Line& l) { return l.says; }},
-          {{"X READS", w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.x_reads; }},
-          {{"Y READS", w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.y_reads; }},
-          {{"Z READS", w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.z_reads; }},
+          {{dials[0], w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.x_reads; }},
+          {{dials[1], w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.y_reads; }},
+          {{dials[2], w.dial_mm, Anchor::kRight, true}, dial, [](const Line& l) { return l.z_reads; }},
           {{"RPM", kSpeed_mm, Anchor::kRight}, type.speed, [](const Line& l) { return l.rpm; }},
           {{"FEED", w.feed_mm}, type.body, [](const Line& l) { return l.feed; }},
           {{"EXPECT", w.expect_mm}, type.strong, [](const Line& l) { return l.expect; }}};
@@ -86,10 +86,11 @@ void align_readings(std::vector<std::vector<Cell>>& rows, std::size_t column) {
 
 // With figures to dial of that height; nothing where that leaves too little room.
 std::optional<LineColumns> with(const Setting& setting, const std::vector<const Line*>& lines,
-                                double width_mm, double dial_cap_mm, const Widths& widths) {
+                                const Dials& dials, double width_mm, double dial_cap_mm,
+                                const Widths& widths) {
   LineColumns result;
   result.rows.resize(lines.size());
-  for (const Part& part : all_parts(setting.type, dial_cap_mm, widths)) {
+  for (const Part& part : all_parts(setting.type, dials, dial_cap_mm, widths)) {
     const bool is_do = part.column.heading == kDo;
     const bool is_used =
         std::any_of(lines.begin(), lines.end(), [&](const Line* l) { return !part.says(*l).empty(); });
@@ -114,14 +115,15 @@ std::optional<LineColumns> with(const Setting& setting, const std::vector<const 
 
 }  // namespace
 
-LineColumns line_columns(const Setting& setting, const std::vector<route::Item>& items, double width_mm) {
+LineColumns line_columns(const Setting& setting, const std::vector<route::Item>& items, const Dials& dials,
+                         double width_mm) {
   std::vector<const Line*> lines;
   for (const route::Item& item : items) {
     if (const auto* line = std::get_if<Line>(&item)) lines.push_back(line);
   }
   for (const Widths& widths : kWidths) {
     for (double dial = setting.type.dial_mm; dial >= widths.dial_least_mm; dial -= kDialStep_mm) {
-      if (auto result = with(setting, lines, width_mm, dial, widths)) return *std::move(result);
+      if (auto result = with(setting, lines, dials, width_mm, dial, widths)) return *std::move(result);
     }
   }
   return {};

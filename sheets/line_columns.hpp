@@ -1,6 +1,8 @@
 // The columns of a setup's numbered lines, and what each line says in them.
 #pragma once
 
+#include <array>
+#include <string>
 #include <vector>
 
 #include "core/route/sheet.hpp"
@@ -8,7 +10,10 @@
 
 namespace sparewright::sheets {
 
-// Columns #, DO, X READS ... EXPECT; those in which no line says anything are left out, except # and DO. FOUND stands at
+// The headings of what is dialled: X READS, Y READS, Z READS on a mill.
+using Dials = std::array<std::string, 3>;
+
+// Columns #, DO, the dials ... EXPECT; those in which no line says anything are left out, except # and DO. FOUND stands at
 // the right, kBlank_mm wide. The figures to dial are as large as the room for DO allows; where three are dialled and that
 // leaves too little, DO stands above the figures, as wide as the table.
 struct LineColumns {
@@ -22,6 +27,6 @@ struct LineColumns {
 };
 
 [[nodiscard]] LineColumns line_columns(const Setting& setting, const std::vector<route::Item>& items,
-                                       double width_mm);
+                                       const Dials& dials, double width_mm);
 
 }  // namespace sparewright::sheets

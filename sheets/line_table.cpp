@@ -4,7 +4,6 @@
 #include <string_view>
 
 #include "sheets/grid.hpp"
-#include "sheets/line_columns.hpp"
 
 namespace sparewright::sheets {
 namespace {
@@ -71,9 +70,9 @@ Block note_row(const Setting& setting, const std::string& says, double indent_mm
 }  // namespace
 
 void add_line_table(Flow& flow, const Setting& setting, const std::vector<route::Item>& items,
-                    double width_mm) {
+                    const Dials& dials, double width_mm) {
   if (items.empty()) return;
-  const LineColumns all = line_columns(setting, items, width_mm);
+  const LineColumns all = line_columns(setting, items, dials, width_mm);
   const std::size_t table = flow.add_head(head_row(setting, all, width_mm));
   std::size_t lines = 0;
   for (const route::Item& item : items) {

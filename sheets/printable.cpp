@@ -121,7 +121,9 @@ class Preparing {
     for (route::Item& item : s.items) {
       std::visit([&](auto& what) { this->item(what); }, item);
     }
-    view(s.view);
+    for (std::string& dial : s.dials)
+      sentences({&dial});
+    std::visit([&](auto& seen) { view(seen); }, s.view);
   }
 
  private:
@@ -135,6 +137,13 @@ class Preparing {
   }
   void item(route::Note& n) { sentences({&n.says}); }
 
+  void view(std::monostate&) {}
+  void view(route::TurnedView& v) {
+    names({&v.holder, &v.free_end});
+    sentences({&v.tail});
+    for (auto& step : v.steps)
+      names({&step.name});
+  }
   void view(route::PlanView& v) {
     names({&v.left_side, &v.right_side, &v.near_side, &v.far_side});
     for (auto& hole : v.holes)

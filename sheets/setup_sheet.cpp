@@ -83,8 +83,11 @@ std::string listed(const std::vector<std::string>& names) {
   return all;
 }
 
-Block picture_block(const Setting& setting, const route::PlanView& view, const drawing::HeldViews* held,
+Block picture_block(const Setting& setting, const route::SetupSheet& sheet, const drawing::HeldViews* held,
                     const drawing::PictureRoom& room) {
+  const auto* seen = std::get_if<route::PlanView>(&sheet.view);
+  if (seen == nullptr) return {};
+  const route::PlanView& view = *seen;
   const auto picture = drawing::plan_view(view, held, room, setting.ruler);
   if (!picture) {
     return setting.paragraph("No picture: " + base::sentence(picture.error()) + ".", setting.type.body,
@@ -132,7 +135,7 @@ std::vector<Block> picture_beside(const Setting& setting, const route::SetupShee
                                   const drawing::HeldViews* held, double width_mm) {
   const double picture_mm = setting.type.picture_mm;
   const double words_mm = width_mm - picture_mm - kBesidePicture_mm;
-  const Block picture = picture_block(setting, sheet.view, held, {picture_mm, setting.type.picture_high_mm});
+  const Block picture = picture_block(setting, sheet, held, {picture_mm, setting.type.picture_high_mm});
   Fields below = fields_before(setting, sheet, width_mm);
   std::vector<Block> beside;
   const auto now = [&] {
@@ -155,8 +158,19 @@ std::vector<Block> picture_below(const Setting& setting, const route::SetupSheet
   std::vector<Block> blocks;
   for (auto& field : fields_before(setting, sheet, width_mm))
     add(blocks, std::move(field), setting.type.gap_mm);
-  add(blocks, {picture_block(setting, sheet.view, held, {width_mm, kHighestBelow_mm, kLargerBelow})},
+  add(blocks, {picture_block(setting, sheet, held, {width_mm, kHighestBelow_mm, kLargerBelow})},
       2.0 * setting.type.gap_mm);
+  return blocks;
+}
+
+bool has_picture(const route::SetupSheet& sheet) {
+  return !std::holds_alternative<std::monostate>(sheet.view);
+}
+
+std::vector<Block> no_picture(const Setting& setting, const route::SetupSheet& sheet, double width_mm) {
+  std::vector<Block> blocks;
+  for (auto& field : fields_before(setting, sheet, width_mm))
+    add(blocks, std::move(field), setting.type.gap_mm);
   return blocks;
 }
 
@@ -230,8 +244,9 @@ Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet, co
   add_with_gap(flow, setting, stock_and_done(setting, sheet.stock, sheet.done_before, width_mm));
   add_with_gap(flow, setting, sizes_blocks(setting, sheet.sizes_that_matter, sheet.the_rest, width_mm));
   add_with_gap(flow, setting,
-               setting.type.picture_below ? picture_below(setting, sheet, held, width_mm)
-                                          : picture_beside(setting, sheet, held, width_mm));
+               !has_picture(sheet)          ? no_picture(setting, sheet, width_mm)
+               : setting.type.picture_below ? picture_below(setting, sheet, held, width_mm)
+                                            : picture_beside(setting, sheet, held, width_mm));
   add_with_gap(flow, setting, caution_blocks(setting, sheet.cautions, width_mm));
   return flow;
 }
@@ -239,7 +254,7 @@ Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet, co
 Flow lines_and_after(const Setting& setting, const route::SetupSheet& sheet, double width_mm) {
   Flow flow;
   if (!sheet.items.empty()) {
-    add_line_table(flow, setting, sheet.items, width_mm);
+    add_line_table(flow, setting, sheet.items, sheet.dials, width_mm);
     flow.add(space(setting.type.gap_mm));
   }
   add_with_gap(flow, setting, before_unclamp(setting, sheet.before_unclamp, width_mm));

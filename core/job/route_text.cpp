@@ -62,21 +62,22 @@ void read_parallels(const TableReader& in, route::Holding& holding) {
   refuse(in, *node, Code::kNotInTheShop, fmt::format("parallels of the {}", holding.vise.name), known);
 }
 
-void read_holding(const TableReader& in, const shop::Shop& shop, route::Setup& setup) {
-  const auto hold = in.table("hold");
-  if (!hold) return;
-  const auto vise = from_shop(*hold, "in", "holding device", shop.vises);
-  if (vise) setup.holding.vise = *vise;
-  setup.holding.sits_on = hold->word("sits_on", kFaces).value_or(part::Face::kUnderside);
-  setup.holding.fixed_jaw = hold->word("fixed_jaw", kFaces).value_or(part::Face::kBack);
-  if (vise) read_parallels(*hold, setup.holding);
-  const auto orientation = route::orientation_of(setup.holding);
-  if (!orientation) {
-    in.problems().add(text::located(orientation.error(), *hold->node().find("fixed_jaw")));
-  }
+// A key that a setup on a machine of this kind needs.
+void need(const TableReader& in, const shop::Machine& machine, const char* key) {
+  if (in.node().find(key)) return;
+  in.problems().add(text::failure_at(in.node(), Code::kKeyMissing, key,
+                                     fmt::format("a setup on a {} has it", shop::name_of(machine.kind))));
 }
 
-void read_pick_up(const TableReader& in, const shop::Shop& shop, route::Setup& setup) {
+// And one that says nothing there.
+void refuse_key(const TableReader& in, const shop::Machine& machine, const char* key) {
+  const auto node = in.node().find(key);
+  if (!node) return;
+  in.problems().add(text::failure_at(*node, Code::kValueNotAccepted, key,
+                                     fmt::format("keys of a setup on a {}", shop::name_of(machine.kind))));
+}
+
+void read_pick_up(const TableReader& in, const shop::Shop& shop, route::OnMill& on) {
   const auto pick_up = in.table("pick_up");
   if (!pick_up) return;
   const auto finder = from_shop(*pick_up, "with", "tool", shop.tools);
@@ -84,9 +85,9 @@ void read_pick_up(const TableReader& in, const shop::Shop& shop, route::Setup& s
     in.problems().add(text::failure_at(*pick_up->node().find("with"), Code::kValueNotAccepted, finder->name,
                                        "an edge finder"));
   }
-  const auto orientation = route::orientation_of(setup.holding);
+  const auto orientation = route::orientation_of(on.holding);
   for (const char* key : {"x", "y"}) {
-    route::EdgePickUp& edge = *key == 'x' ? setup.x : setup.y;
+    route::EdgePickUp& edge = *key == 'x' ? on.x : on.y;
     if (finder) edge.edge_finder = *finder;
     const auto side = pick_up->word(key, kFaces);
     if (!side || !orientation) continue;
@@ -100,6 +101,87 @@ void read_pick_up(const TableReader& in, const shop::Shop& shop, route::Setup& s
   }
 }
 
+route::OnMill read_on_mill(const TableReader& in, const TableReader& hold, const shop::Shop& shop,
+                           const shop::Machine& machine) {
+  route::OnMill on;
+  for (const char* key : {"sits_on", "fixed_jaw", "parallels"})
+    need(hold, machine, key);
+  for (const char* key : {"free_end", "on", "gripped", "tail", "up"})
+    refuse_key(hold, machine, key);
+  refuse_key(in, machine, "compound");
+  need(in, machine, "pick_up");
+  const auto vise = from_shop(hold, "in", "vise", shop.vises);
+  if (vise) on.holding.vise = *vise;
+  on.holding.sits_on = hold.word("sits_on", kFaces).value_or(part::Face::kUnderside);
+  on.holding.fixed_jaw = hold.word("fixed_jaw", kFaces).value_or(part::Face::kBack);
+  if (vise) read_parallels(hold, on.holding);
+  const auto orientation = route::orientation_of(on.holding);
+  if (!orientation) {
+    const auto jaw = hold.node().find("fixed_jaw");
+    in.problems().add(text::located(orientation.error(), jaw ? *jaw : hold.node()));
+  }
+  read_pick_up(in, shop, on);
+  return on;
+}
+
+route::OnLathe read_on_lathe(const TableReader& in, const TableReader& hold, const shop::Shop& shop,
+                             const shop::Machine& machine, const Names& names) {
+  route::OnLathe on;
+  need(hold, machine, "free_end");
+  for (const char* key : {"sits_on", "fixed_jaw", "parallels", "up"})
+    refuse_key(hold, machine, key);
+  refuse_key(in, machine, "pick_up");
+  if (const auto holder = from_shop(hold, "in", "holding device", shop.holders)) {
+    on.holder = *holder;
+    if (!shop::turns_work(holder->kind))
+      in.problems().add(text::failure_at(*hold.node().find("in"), Code::kValueNotAccepted, holder->name,
+                                         "a chuck, a collet, centres, a mandrel or a faceplate"));
+  }
+  on.free_end = hold.word("free_end", kFaces).value_or(part::Face::kRightEnd);
+  if (part::axis_of(on.free_end) != part::Axis::kX)
+    in.problems().add(text::failure_at(*hold.node().find("free_end"), Code::kValueNotAccepted,
+                                       part::name_of(on.free_end), "left end or right end"));
+  on.on = hold.text("on").value_or("");
+  if (!on.on.empty() &&
+      std::find(names.features.begin(), names.features.end(), on.on) == names.features.end())
+    refuse(in, *hold.node().find("on"), Code::kNotInTheJob, "feature", names.features);
+  if (const auto gripped = hold.number("gripped", quantity::Kind::kLength)) on.gripped = gripped->length();
+  on.tail = hold.word("tail", kTails).value_or(route::TailSupport::kNone);
+  if (const auto angle = in.number("compound", quantity::Kind::kAngle))
+    on.compound = quantity::Angle::from_base(angle->base);
+  return on;
+}
+
+route::ByMarks read_by_marks(const TableReader& in, const TableReader& hold, const shop::Shop& shop,
+                             const shop::Machine& machine) {
+  route::ByMarks by;
+  need(hold, machine, "up");
+  for (const char* key : {"sits_on", "fixed_jaw", "parallels", "free_end", "on", "gripped", "tail"})
+    refuse_key(hold, machine, key);
+  for (const char* key : {"pick_up", "compound"})
+    refuse_key(in, machine, key);
+  by.up = hold.word("up", kFaces).value_or(part::Face::kTop);
+  const auto name = hold.text("in");
+  if (const shop::Vise* vise = name ? shop::find_vise(shop, *name) : nullptr) {
+    by.in = *vise;
+  } else if (const auto holder = from_shop(hold, "in", "holding device", shop.holders)) {
+    by.in = *holder;
+    if (shop::turns_work(holder->kind))
+      in.problems().add(text::failure_at(*hold.node().find("in"), Code::kValueNotAccepted, holder->name,
+                                         "a vise, clamps or V-blocks"));
+  }
+  return by;
+}
+
+route::Held read_held(const TableReader& in, const shop::Shop& shop, const shop::Machine& machine,
+                      const Names& names) {
+  const auto hold = in.table("hold");
+  if (!hold) return {};
+  if (shop::is_mill(machine.kind)) return read_on_mill(in, *hold, shop, machine);
+  if (machine.kind == shop::MachineKind::kLathe) return read_on_lathe(in, *hold, shop, machine, names);
+  return read_by_marks(in, *hold, shop, machine);
+}
+
 // A feature is made once and a tool used once for it: their numbers are called by these names.
 void refuse_twice(const TableReader& in, const text::Node& node, std::string_view subject,
                   std::string_view accepted) {
@@ -110,7 +192,7 @@ void refuse_twice(const TableReader& in, const text::Node& node, std::string_vie
 
 bool makes(const route::Setup& setup, const std::string& feature) {
   return std::any_of(setup.works.begin(), setup.works.end(),
-                     [&](const route::Work& work) { return work.feature == feature; });
+                     [&](const route::Work& work) { return work.feature == feature && !work.joins; });
 }
 
 // What a line of the order of work makes: one feature, or all holes of a row.
@@ -137,16 +219,31 @@ std::vector<shop::Tool> read_tools(const TableReader& in, const TableReader& tab
   return tools;
 }
 
+void read_work(const TableReader& in, const TableReader& table, const char* key, const shop::Shop& shop,
+               const Names& names, route::Setup& setup) {
+  const auto found = table.number("found", quantity::Kind::kDiameter);
+  const std::vector<shop::Tool> tools =
+      table.node().find("with") ? read_tools(in, table, shop) : std::vector<shop::Tool>{};
+  for (const std::string& feature : features_made(table.text(key).value_or(""), names)) {
+    if (std::find(names.features.begin(), names.features.end(), feature) == names.features.end())
+      refuse(in, *table.node().find(key), Code::kNotInTheJob, "feature", names.features);
+    const bool joins = std::string_view(key) == "join";
+    if (!joins && makes(setup, feature))
+      refuse_twice(in, *table.node().find(key), "feature made", "each feature once, in one setup");
+    setup.works.push_back({feature, tools, found, joins});
+  }
+}
+
 void read_works(const TableReader& in, const shop::Shop& shop, const Names& names, route::Setup& setup) {
   for (const TableReader& table : in.tables("do")) {
-    const std::vector<shop::Tool> tools = read_tools(in, table, shop);
-    for (const std::string& feature : features_made(table.text("make").value_or(""), names)) {
-      if (std::find(names.features.begin(), names.features.end(), feature) == names.features.end())
-        refuse(in, *table.node().find("make"), Code::kNotInTheJob, "feature", names.features);
-      if (makes(setup, feature))
-        refuse_twice(in, *table.node().find("make"), "feature made", "each feature once, in one setup");
-      setup.works.push_back({feature, tools});
+    const bool joins = table.node().find("join").has_value();
+    if (joins == table.node().find("make").has_value()) {
+      in.problems().add(text::failure_at(table.node(), Code::kKeyMissing, "make", "either make or join"));
+      continue;
     }
+    if (!joins && !table.node().find("with"))
+      in.problems().add(text::failure_at(table.node(), Code::kKeyMissing, "with", "its tools"));
+    read_work(in, table, joins ? "join" : "make", shop, names, setup);
   }
 }
 
@@ -167,8 +264,7 @@ route::Plan read_plan(const TableReader& job, const shop::Shop& shop, const Name
                              fmt::format("a machine in use; this one is not: {}", machine->out_of_use)));
       }
     }
-    read_holding(in, shop, setup);
-    read_pick_up(in, shop, setup);
+    setup.held = read_held(in, shop, setup.machine, names);
     read_works(in, shop, names, setup);
     for (const TableReader& made : in.tables("do")) {
       const auto feature = made.node().find("make");

@@ -203,23 +203,33 @@ Shape setup() {
       field("done_before", free_text()).says("for the head of the sheet: op 10 done, ends square"),
       field("hold",
             table({field("in", free_text("a holding device")).required().says("as the shop names it"),
-                   field("sits_on", word_of(kFaces)).required().says("the side that lies on the parallels"),
-                   field("fixed_jaw", word_of(kFaces)).required().says("the side against the fixed jaw"),
+                   field("sits_on", word_of(kFaces)).says("on a mill: the side that lies on the parallels"),
+                   field("fixed_jaw", word_of(kFaces)).says("on a mill: the side against the fixed jaw"),
                    field("parallels", free_text("a pair of parallels"))
-                       .required()
-                       .says("height x thickness, as the shop lists them")}))
+                       .says("on a mill: height x thickness, as the shop lists them"),
+                   field("free_end", word_of(kFaces)).says("on a lathe: the end towards the tailstock"),
+                   field("on", free_text("a feature"))
+                       .says("on a lathe: what it is gripped on; the blank where left out"),
+                   field("gripped", measure(Kind::kLength)).says("on a lathe: how much lies in the jaws"),
+                   field("tail", word_of(kTails)).says("on a lathe: what holds up the free end"),
+                   field("up", word_of(kFaces))
+                       .says("at a drill press, a saw or a bench: the side the tool comes to")}))
           .required()
           .says("how the work is held"),
       field("pick_up",
             table({field("x", word_of(kFaces)).required().says("the side the x zero is found on"),
                    field("y", word_of(kFaces)).required().says("the side the y zero is found on"),
                    field("with", free_text("an edge finder")).required().says("as the shop names it")}))
-          .required()
-          .says("where the collars are set to 0"),
-      field("do", list_of(table({field("make", free_text("a feature")).required().says("the feature"),
+          .says("on a mill: where the collars are set to 0"),
+      field("compound", measure(Kind::kAngle))
+          .says("on a lathe: the compound slide's angle to the axis, where it is the fine feed: 5.74 deg"),
+      field("do", list_of(table({field("make", free_text("a feature")).says("the feature"),
+                                 field("join", free_text("a split"))
+                                     .says("instead: the split part whose pieces are put together again"),
                                  field("with", list_of(free_text("a tool")).at_least(1))
-                                     .required()
-                                     .says("its tools in the order they are used")}))
+                                     .says("its tools in the order they are used"),
+                                 field("found", measure(Kind::kDiameter))
+                                     .says("what was measured at the STOP before the last cuts")}))
                       .at_least(1))
           .required()
           .says("what is made in this setup, in order"),
@@ -267,7 +277,8 @@ Shape collar() {
       field("divisions", whole_number()).required().says("around the collar"),
       field("reads", word_of(kReads)).says("travel where it is left out"),
       field("numbers_rise", word_of(kTurnings)).required().says("the way to turn for rising numbers"),
-      field("clockwise_moves_work", word_of(kMoves)).required().says("seen by the operator"),
+      field("clockwise_moves_work", word_of(kMoves)).says("of a mill: seen by the operator"),
+      field("clockwise_moves_tool", word_of(kToolMoves)).says("of a lathe or a quill; in where left out"),
       field("slack", measure(Kind::kLength)).required().says("lost motion when the direction changes"),
       field("repeats", measure(Kind::kLength))
           .says("how well it comes back when every move ends the same way"),
@@ -279,12 +290,25 @@ Shape machine() {
   return table({
       field("name", free_text()).required(),
       field("kind", word_of(kMachines)).required(),
-      field("speeds", list_of(measure(Kind::kRotationalSpeed)).at_least(1)).required().says("rpm it has"),
+      field("speeds", list_of(measure(Kind::kRotationalSpeed)).at_least(1)).says("rpm it has"),
       field("power", measure(Kind::kPower)).says("1 hp, 0.75 kW"),
       field("quiet_cut", length).says("heaviest depth it takes without complaint in steel"),
       field("travel",
             table({field("x", length), field("y", length), field("z", length), field("quill", length)})),
-      field("collar", table({field("x", collar()), field("y", collar()), field("z", collar())})).required(),
+      field("collar",
+            table({field("x", collar()).says("of a mill"), field("y", collar()).says("of a mill"),
+                   field("z", collar()).says("of a mill"), field("cross_slide", collar()).says("of a lathe"),
+                   field("compound", collar()).says("of a lathe"),
+                   field("carriage", collar()).says("of a lathe, where it has one"),
+                   field("tailstock", collar()).says("of a lathe, where it has one"),
+                   field("quill", collar()).says("of a drill press or a mill-drill, where it has one")})),
+      field("swing", length).says("of a lathe: greatest diameter over its bed"),
+      field("swing_over_slide", length).says("of a lathe: greatest diameter over its cross slide"),
+      field("between_centres", length).says("of a lathe"),
+      field("spindle_bore", length).says("of a lathe: greatest bar that goes into its spindle"),
+      field("tapers", table({field("by", length).required(), field("over", length).required()}))
+          .says("of a lathe: how much larger it turns towards the headstock, on diameter"),
+      field("throat", length).says("of a drill press or a saw: spindle or blade to column"),
       field("head_tram", table({field("out", length).required(), field("over", length).required()}))
           .says("how far the head is out of square, and over what sweep"),
       field("jaw_lift", length).says("how much the moving jaw lifts the work"),
@@ -294,6 +318,14 @@ Shape machine() {
 
 Shape holding() {
   const Shape length = measure(Kind::kLength);
+  const auto holder = [&](const char* kind, const char* says) {
+    return choice(kind, says,
+                  {field("grips", table({field("from", length), field("to", length).required()}))
+                       .says("least and greatest size it takes"),
+                   field("jaws", length).says("how far they reach along the work"),
+                   field("runs_out", length).says("swing of the indicator on what it grips"),
+                   field("most_rpm", measure(Kind::kRotationalSpeed)).says("as engraved on it")});
+  };
   return table_by(
       "kind", "what it is", {field("name", free_text()).required()},
       {choice("vise", "a plain vise",
@@ -301,7 +333,11 @@ Shape holding() {
                                     field("opens", length).required()}))
                    .required(),
                field("parallels", list_of(free_text("height x thickness")))
-                   .says("pairs: 1/2 x 1/8, 3/4 x 1/8")})});
+                   .says("pairs: 1/2 x 1/8, 3/4 x 1/8")}),
+       holder("three-jaw chuck", "of a lathe"), holder("four-jaw chuck", "of a lathe, jaws moved one by one"),
+       holder("collet", "of a lathe"), holder("centres", "a centre in the spindle, and a dog"),
+       holder("mandrel", "of a lathe: grips in a bore"), holder("faceplate", "of a lathe"),
+       holder("bench vise", ""), holder("clamps", "straps on the table"), holder("V-blocks", "")});
 }
 
 Shape instrument() {
@@ -332,8 +368,11 @@ Shape tool() {
       field("least_bore", length).says("of a boring head"),
       field("division", length).says("of a boring head's screw, as it reads"),
       field("reads", word_of(kReads)).says("of a boring head's screw; diameter where it is left out"),
-      field("thread", free_text("a thread")).says("of a tap"),
+      field("thread", free_text("a thread")).says("of a tap or a die"),
       field("good_to", length).says("of an edge finder"),
+      field("nose_radius", length).says("of a turning tool or a boring bar"),
+      field("width", length).says("of a parting or grooving tool, a slitting saw, a blade's cut"),
+      field("pitch", length).says("of a knurling tool's wheels"),
   });
 }
 

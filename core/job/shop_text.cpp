@@ -1,5 +1,6 @@
 // Reading a shop text.
 #include <algorithm>
+#include <array>
 
 #include <fmt/format.h>
 
@@ -51,6 +52,7 @@ std::optional<shop::Collar> read_collar(const std::optional<TableReader>& in) {
   collar.reads = in->word("reads", kReads).value_or(shop::CollarReads::kTravel);
   collar.numbers_rise = in->word("numbers_rise", kTurnings).value_or(shop::Turning::kClockwise);
   collar.clockwise_moves_work = in->word("clockwise_moves_work", kMoves).value_or(shop::WorkMoves::kLeft);
+  collar.clockwise_moves_tool = in->word("clockwise_moves_tool", kToolMoves).value_or(shop::ToolMoves::kIn);
   collar.slack = length(*in, "slack").value_or(Length{});
   const auto repeats = length(*in, "repeats");
   collar.repeats_given = repeats.has_value();
@@ -74,23 +76,62 @@ bool suits(std::string_view axis, shop::WorkMoves moves) {
   return false;
 }
 
+// Which way the tool can go on a wheel of a lathe or a drill press.
+bool suits(std::string_view wheel, shop::ToolMoves moves) {
+  const bool across = moves == shop::ToolMoves::kIn || moves == shop::ToolMoves::kOut;
+  const bool down = moves == shop::ToolMoves::kDown || moves == shop::ToolMoves::kUp;
+  if (wheel == "cross_slide") return across;
+  if (wheel == "quill") return down;
+  if (wheel == "compound") return !down;
+  return !across && !down;
+}
+
+struct Wheel {
+  const char* key;
+  const char* name;
+  bool on_mill;
+  const char* moves;
+};
+constexpr std::array kWheels{Wheel{"x", "x", true, "left or right"},
+                             Wheel{"y", "y", true, "away or towards"},
+                             Wheel{"z", "z", true, "up or down"},
+                             Wheel{"cross_slide", "cross slide", false, "in or out"},
+                             Wheel{"compound", "compound", false, "in, out, to headstock or from headstock"},
+                             Wheel{"carriage", "carriage", false, "to headstock or from headstock"},
+                             Wheel{"tailstock", "tailstock", false, "to headstock or from headstock"},
+                             Wheel{"quill", "quill", false, "down or up"}};
+
 void read_collars(const TableReader& in, shop::Machine& machine) {
   const auto collars = in.table("collar");
   if (!collars) return;
-  for (const char* axis : {"x", "y", "z"}) {
-    const auto table = collars->table(axis);
+  for (const Wheel& wheel : kWheels) {
+    const auto table = collars->table(wheel.key);
     const auto collar = read_collar(table);
     if (!collar) continue;
-    if (!suits(axis, collar->clockwise_moves_work)) {
-      const auto node = table->node().find("clockwise_moves_work");
+    const char* key = wheel.on_mill ? "clockwise_moves_work" : "clockwise_moves_tool";
+    const auto node = table->node().find(key);
+    const bool suited = wheel.on_mill ? suits(wheel.key, collar->clockwise_moves_work)
+                                      : suits(wheel.key, collar->clockwise_moves_tool);
+    if (!node || !suited) {
       in.problems().add(text::failure_at(node ? *node : table->node(), base::Code::kValueNotAccepted,
-                                         node ? node->typed() : "",
-                                         *axis == 'x'   ? "left or right"
-                                         : *axis == 'y' ? "away or towards"
-                                                        : "up or down"));
+                                         node ? node->typed() : "", fmt::format("{}: {}", key, wheel.moves)));
     }
-    if (collar->divisions > 0) machine.collars[axis] = *collar;
+    if (collar->divisions > 0) machine.collars[wheel.name] = *collar;
   }
+}
+
+// What a machine of that kind cannot do without.
+void refuse_without(const TableReader& in, const shop::Machine& machine) {
+  const auto want = [&](bool there, const char* what) {
+    if (!there)
+      in.problems().add(text::failure_at(in.node(), base::Code::kKeyMissing, what,
+                                         fmt::format("a {} has it", shop::name_of(machine.kind))));
+  };
+  const bool has_spindle =
+      machine.kind != shop::MachineKind::kSaw && machine.kind != shop::MachineKind::kBench;
+  if (has_spindle) want(!machine.speeds_rpm.empty(), "speeds");
+  if (shop::is_mill(machine.kind) || machine.kind == shop::MachineKind::kLathe)
+    want(in.node().find("collar").has_value(), "collar");
 }
 
 shop::Machine read_machine(const TableReader& in) {
@@ -118,6 +159,18 @@ shop::Machine read_machine(const TableReader& in) {
     machine.head_tram = length(*tram, "out");
     machine.tram_sweep = length(*tram, "over");
   }
+  machine.lathe = {length(in, "swing"),
+                   length(in, "swing_over_slide"),
+                   length(in, "between_centres"),
+                   length(in, "spindle_bore"),
+                   std::nullopt,
+                   std::nullopt};
+  if (const auto tapers = in.table("tapers")) {
+    machine.lathe.tapers = length(*tapers, "by");
+    machine.lathe.tapers_over = length(*tapers, "over");
+  }
+  machine.throat = length(in, "throat");
+  refuse_without(in, machine);
   machine.jaw_lift = length(in, "jaw_lift");
   machine.out_of_use = in.text("out_of_use").value_or("");
   return machine;
@@ -135,6 +188,21 @@ shop::Vise read_vise(const TableReader& in) {
   vise.parallels =
       in.values("parallels", [system](const text::Node& node) { return read_parallel(node, system); });
   return vise;
+}
+
+shop::Holder read_holder(const TableReader& in) {
+  shop::Holder holder;
+  holder.name = in.text("name").value_or("");
+  holder.kind = in.word("kind", kHolders).value_or(shop::HolderKind::kThreeJawChuck);
+  if (const auto grips = in.table("grips")) {
+    holder.grips_from = length(*grips, "from");
+    holder.grips_to = length(*grips, "to");
+  }
+  holder.jaws = length(in, "jaws");
+  holder.runs_out = length(in, "runs_out");
+  if (const auto most = in.number("most_rpm", Kind::kRotationalSpeed))
+    holder.most_rpm = quantity::unit::rpm.from_base(most->base);
+  return holder;
 }
 
 survey::Instrument read_instrument(const TableReader& in) {
@@ -185,6 +253,9 @@ shop::Tool read_tool(const TableReader& in) {
   tool.thread = in.text("thread").value_or("");
   tool.flutes = static_cast<int>(std::clamp<std::int64_t>(in.whole("flutes").value_or(0), 0, 100));
   tool.good_to = length(in, "good_to");
+  tool.nose_radius = length(in, "nose_radius");
+  if (in.node().find("width")) tool.width = positive(in, "width");
+  if (in.node().find("pitch")) tool.pitch = positive(in, "pitch");
   return tool;
 }
 
@@ -234,8 +305,12 @@ base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
   shop.shop.title = in.table("shop")->text("title").value_or("");
   for (const TableReader& machine : in.tables("machine"))
     shop.shop.machines.push_back(read_machine(machine));
-  for (const TableReader& vise : in.tables("holding"))
-    shop.shop.vises.push_back(read_vise(vise));
+  for (const TableReader& holding : in.tables("holding")) {
+    if (holding.text("kind") == "vise")
+      shop.shop.vises.push_back(read_vise(holding));
+    else
+      shop.shop.holders.push_back(read_holder(holding));
+  }
   for (const TableReader& instrument : in.tables("instrument"))
     shop.instruments.push_back(read_instrument(instrument));
   for (const TableReader& tool : in.tables("tool"))

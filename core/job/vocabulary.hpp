@@ -5,6 +5,7 @@
 #include "core/part/blank.hpp"
 #include "core/part/face.hpp"
 #include "core/part/feature.hpp"
+#include "core/route/plan.hpp"
 #include "core/shop/shop.hpp"
 #include "core/survey/reading.hpp"
 #include "core/text/words.hpp"
@@ -95,7 +96,36 @@ inline constexpr std::array kKinds{
     Meaning{"length", quantity::Kind::kLength, ""}, Meaning{"diameter", quantity::Kind::kDiameter, ""},
     Meaning{"radius", quantity::Kind::kRadius, ""}, Meaning{"angle", quantity::Kind::kAngle, ""}};
 
-inline constexpr std::array kMachines{Meaning{"vertical mill", shop::MachineKind::kVerticalMill, ""}};
+inline constexpr std::array kMachines{
+    Meaning{"vertical mill", shop::MachineKind::kVerticalMill, "its table or its knee rises"},
+    Meaning{"mill-drill", shop::MachineKind::kMillDrill,
+            "a round column: its head loses its place when it is raised"},
+    Meaning{"lathe", shop::MachineKind::kLathe, ""},
+    Meaning{"drill press", shop::MachineKind::kDrillPress, ""},
+    Meaning{"saw", shop::MachineKind::kSaw, "a bandsaw or a power hacksaw"},
+    Meaning{"bench", shop::MachineKind::kBench, "files, hand taps, a press"}};
+
+inline constexpr std::array kHolders{Meaning{"three-jaw chuck", shop::HolderKind::kThreeJawChuck, ""},
+                                     Meaning{"four-jaw chuck", shop::HolderKind::kFourJawChuck, ""},
+                                     Meaning{"collet", shop::HolderKind::kCollet, ""},
+                                     Meaning{"centres", shop::HolderKind::kCentres, ""},
+                                     Meaning{"mandrel", shop::HolderKind::kMandrel, ""},
+                                     Meaning{"faceplate", shop::HolderKind::kFaceplate, ""},
+                                     Meaning{"bench vise", shop::HolderKind::kBenchVise, ""},
+                                     Meaning{"clamps", shop::HolderKind::kClamps, ""},
+                                     Meaning{"V-blocks", shop::HolderKind::kVBlocks, ""}};
+
+inline constexpr std::array kTails{
+    Meaning{"live centre", route::TailSupport::kLiveCentre, "turns with the work"},
+    Meaning{"dead centre", route::TailSupport::kDeadCentre, "stands still: grease it"},
+    Meaning{"steady", route::TailSupport::kSteady, "on a turned place near the free end"}};
+
+inline constexpr std::array kToolMoves{Meaning{"in", shop::ToolMoves::kIn, "towards the axis of the work"},
+                                       Meaning{"out", shop::ToolMoves::kOut, ""},
+                                       Meaning{"to headstock", shop::ToolMoves::kToHeadstock, ""},
+                                       Meaning{"from headstock", shop::ToolMoves::kFromHeadstock, ""},
+                                       Meaning{"down", shop::ToolMoves::kDown, ""},
+                                       Meaning{"up", shop::ToolMoves::kUp, ""}};
 
 inline constexpr std::array kReads{
     Meaning{"travel", shop::CollarReads::kTravel, "what the slide moves"},
@@ -111,14 +141,28 @@ inline constexpr std::array kMoves{Meaning{"left", shop::WorkMoves::kLeft, ""},
                                    Meaning{"up", shop::WorkMoves::kUp, ""},
                                    Meaning{"down", shop::WorkMoves::kDown, ""}};
 
-inline constexpr std::array kTools{Meaning{"spot drill", shop::ToolKind::kSpotDrill, ""},
-                                   Meaning{"twist drill", shop::ToolKind::kTwistDrill, ""},
-                                   Meaning{"reamer", shop::ToolKind::kReamer, ""},
-                                   Meaning{"tap", shop::ToolKind::kTap, ""},
-                                   Meaning{"counterbore", shop::ToolKind::kCounterbore, ""},
-                                   Meaning{"end mill", shop::ToolKind::kEndMill, ""},
-                                   Meaning{"boring head", shop::ToolKind::kBoringHead, ""},
-                                   Meaning{"edge finder", shop::ToolKind::kEdgeFinder, ""}};
+inline constexpr std::array kTools{
+    Meaning{"spot drill", shop::ToolKind::kSpotDrill, ""},
+    Meaning{"twist drill", shop::ToolKind::kTwistDrill, ""},
+    Meaning{"reamer", shop::ToolKind::kReamer, ""},
+    Meaning{"tap", shop::ToolKind::kTap, ""},
+    Meaning{"counterbore", shop::ToolKind::kCounterbore, ""},
+    Meaning{"end mill", shop::ToolKind::kEndMill, ""},
+    Meaning{"boring head", shop::ToolKind::kBoringHead, ""},
+    Meaning{"edge finder", shop::ToolKind::kEdgeFinder, ""},
+    Meaning{"turning tool", shop::ToolKind::kTurningTool, "turns and faces"},
+    Meaning{"boring bar", shop::ToolKind::kBoringBar, "in the lathe"},
+    Meaning{"parting tool", shop::ToolKind::kPartingTool, ""},
+    Meaning{"grooving tool", shop::ToolKind::kGroovingTool, ""},
+    Meaning{"threading tool", shop::ToolKind::kThreadingTool, "single point"},
+    Meaning{"centre drill", shop::ToolKind::kCentreDrill, ""},
+    Meaning{"knurling tool", shop::ToolKind::kKnurlingTool, ""},
+    Meaning{"die", shop::ToolKind::kDie, ""},
+    Meaning{"countersink", shop::ToolKind::kCountersink, "chamfers holes too"},
+    Meaning{"slitting saw", shop::ToolKind::kSlittingSaw, "on an arbor in the mill"},
+    Meaning{"saw blade", shop::ToolKind::kSawBlade, "of a bandsaw or a hacksaw"},
+    Meaning{"file", shop::ToolKind::kFile, ""},
+    Meaning{"press", shop::ToolKind::kPress, "an arbor press, or the vise used as one"}};
 
 inline constexpr std::array kToolMaterials{
     Meaning{"high-speed steel", handbook::ToolMaterial::kHighSpeedSteel, "also said HSS"},

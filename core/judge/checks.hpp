@@ -60,9 +60,11 @@ struct Made {
   const route::Work& work;
   const part::Feature& feature;
 
-  // A hole whose cuts are worked out; none for all else.
+  [[nodiscard]] bool on_mill() const { return std::holds_alternative<route::OnMill>(setup.held); }
+  // A hole that a mill makes and whose cuts are worked out; none for all else.
   [[nodiscard]] const part::Hole* hole() const {
-    return part::cuts_are_worked_out(feature) ? std::get_if<part::Hole>(&feature.shape) : nullptr;
+    const bool worked_out = on_mill() && route::cuts_are_worked_out(setup, feature);
+    return worked_out ? std::get_if<part::Hole>(&feature.shape) : nullptr;
   }
 };
 // In the order of work.

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/route/orientation.hpp"
-
 namespace sparewright::judge {
 namespace {
 
@@ -20,8 +18,7 @@ shape::Frame from_behind(const shape::Frame& frame, double length_mm) {
 
 bool comes_from_behind(const Drilling& drilling) {
   if (!drilling.setup || drilling.hole().depth) return false;
-  const auto standing = route::orientation_of(drilling.setup->holding);
-  return standing && standing->up == part::opposite(drilling.hole().into);
+  return route::worked_side(*drilling.setup) == part::opposite(drilling.hole().into);
 }
 
 }  // namespace

@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
-#include "core/route/orientation.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -18,7 +17,8 @@ constexpr double kLeastGrip_mm = 0.25 * 25.4;
 // A cutter or a drill is kept this far from hardened jaws and parallels. Common practice.
 constexpr double kKeepOff_mm = 0.020 * 25.4;
 
-void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup) {
+void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup,
+                   const route::Holding& holding) {
   const route::Printing print(subject.route.system);
   const std::string op = route::setup_path(setup);
   const Figure& gripped = pen.ask(op + "/hold/gripped");
@@ -32,16 +32,16 @@ void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup) 
              .source = "common practice; friction is not worked out",
              .todo = "use lower parallels",
              .margin = "grip margin"});
-  const part::Axis across = part::axis_of(setup.holding.fixed_jaw);
+  const part::Axis across = part::axis_of(holding.fixed_jaw);
   const Figure& width = pen.ask(part::blank_path(subject.route.part.blank, across));
   pen.judge({.check = "jaws open far enough",
              .subject = op,
              .figure = &width,
-             .high = &limit(pen, "jaws open", setup.holding.vise.opens.base(), Origin::kChoice,
-                            "the shop's " + setup.holding.vise.name),
+             .high = &limit(pen, "jaws open", holding.vise.opens.base(), Origin::kChoice,
+                            "the shop's " + holding.vise.name),
              .reason = fmt::format("the work is {} across and the jaws open {}",
                                    route::or_not_known(width, print.plain(width.value)),
-                                   print.plain(setup.holding.vise.opens.base())),
+                                   print.plain(holding.vise.opens.base())),
              .source = "the shop",
              .todo = "hold it the other way round, or in a larger vise",
              .margin = "opening margin"});
@@ -67,11 +67,15 @@ void judge_above_jaws(Pen& pen, const Subject& subject, const route::Setup& setu
 
 void add_holding_checks(const Shared& subject, Stages& stages) {
   for (const route::Setup& setup : subject->route.plan.setups) {
-    stages.push_back(check_stage(subject, "holding", route::setup_path(setup),
-                                 [subject, setup](Pen& pen) { judge_holding(pen, *subject, setup); }));
+    const auto* on = std::get_if<route::OnMill>(&setup.held);
+    if (on == nullptr) continue;
+    stages.push_back(check_stage(
+        subject, "holding", route::setup_path(setup),
+        [subject, setup, holding = on->holding](Pen& pen) { judge_holding(pen, *subject, setup, holding); }));
   }
   for (const Made& made : all_made(*subject)) {
     if (!std::holds_alternative<part::Flat>(made.feature.shape)) continue;
+    if (!std::holds_alternative<route::OnMill>(made.setup.held)) continue;
     stages.push_back(check_stage(subject, "above jaws", made.work.feature,
                                  [subject, &setup = made.setup, work = made.work](Pen& pen) {
                                    judge_above_jaws(pen, *subject, setup, work.feature);

@@ -60,6 +60,7 @@ std::vector<Made> all_made(const Subject& subject) {
   std::vector<Made> all;
   for (const route::Setup& setup : subject.route.plan.setups) {
     for (const route::Work& work : setup.works) {
+      if (work.joins) continue;
       if (const part::Feature* feature = part::find_feature(subject.route.part, work.feature))
         all.push_back({setup, work, *feature});
     }

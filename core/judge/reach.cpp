@@ -4,7 +4,6 @@
 #include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
-#include "core/route/orientation.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -13,7 +12,7 @@ using ledger::Pen;
 
 constexpr std::string_view kSource = "the job's order of work";
 
-// On a mill the spindle comes down: a cutter reaches the side that is up.
+// On a mill the spindle comes down: a cutter reaches the side that is up. On a lathe tools come from the free end.
 bool reached_from(const part::Feature& feature, part::Face up) {
   if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
     const bool through = !hole->depth && !hole->counterbore;
@@ -31,16 +30,18 @@ part::Face starts_on(const part::Feature& feature) {
 }
 
 void judge_reach(Pen& pen, const route::Setup& setup, const part::Feature& feature) {
-  const auto standing = route::orientation_of(setup.holding);
-  if (!standing || reached_from(feature, standing->up)) return;
+  const part::Face up = route::worked_side(setup);
+  if (reached_from(feature, up)) return;
   pen.state(
       {.check = "spindle reaches it",
        .subject = feature.name,
        .state = ledger::State::kNo,
-       .reason = fmt::format("it starts on the {} and in {} the {} is up", part::name_of(starts_on(feature)),
-                             route::setup_path(setup), part::name_of(standing->up)),
+       .reason = fmt::format("it starts on the {} and in {} the {} is {}", part::name_of(starts_on(feature)),
+                             route::setup_path(setup), part::name_of(up),
+                             setup.machine.kind == shop::MachineKind::kLathe ? "free" : "up"),
        .source = std::string(kSource),
-       .todo = fmt::format("hold it with the {} up for this one", part::name_of(starts_on(feature)))});
+       .todo = fmt::format("hold it with the {} {} for this one", part::name_of(starts_on(feature)),
+                           setup.machine.kind == shop::MachineKind::kLathe ? "free" : "up")});
 }
 
 void judge_made(Pen& pen, const part::Feature& feature) {
@@ -83,7 +84,7 @@ void judge_travel(Pen& pen, const Subject& subject, const route::Setup& setup, c
 
 bool made_in(const route::Setup& setup, const std::string& feature) {
   return std::any_of(setup.works.begin(), setup.works.end(),
-                     [&](const route::Work& work) { return work.feature == feature; });
+                     [&](const route::Work& work) { return work.feature == feature && !work.joins; });
 }
 
 }  // namespace

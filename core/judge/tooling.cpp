@@ -98,10 +98,12 @@ void judge_speeds(Pen& pen, const Subject& subject, const route::Setup& setup) {
 
 void add_tooling_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
-    stages.push_back(check_stage(
-        subject, "tools", made.work.feature, [work = made.work, feature = made.feature](Pen& pen) {
-          part::cuts_are_worked_out(feature) ? judge_tools(pen, work, feature) : judge_form_cut(pen, feature);
-        }));
+    stages.push_back(check_stage(subject, "tools", made.work.feature,
+                                 [setup = made.setup, work = made.work, feature = made.feature](Pen& pen) {
+                                   route::cuts_are_worked_out(setup, feature)
+                                       ? judge_tools(pen, work, feature)
+                                       : judge_form_cut(pen, feature);
+                                 }));
   }
   for (const route::Setup& setup : subject->route.plan.setups) {
     stages.push_back(check_stage(subject, "speeds", route::setup_path(setup),

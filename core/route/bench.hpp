@@ -16,7 +16,6 @@ struct Bench {
   ledger::Pen& pen;
   const Route& route;
   const Setup& setup;
-  Orientation orientation;
   Printing print;
   SetupSheet sheet;
   std::string in_spindle = {};  // the tool of the line before
@@ -36,6 +35,19 @@ struct Bench {
   void take(const shop::Tool& tool);
 };
 
+struct MillBench : Bench {
+  const OnMill& on;
+  Orientation orientation;
+};
+
+struct LatheBench : Bench {
+  const OnLathe& on;
+};
+
+struct MarksBench : Bench {
+  const ByMarks& by;
+};
+
 // What a dimension is made to: its aim where it has one, else the middle of its limits. "<feature>/<local> to make".
 const ledger::Figure& to_make(Bench& bench, const std::string& feature, const std::string& local,
                               const part::Dimension& dimension);
@@ -43,26 +55,36 @@ const ledger::Figure& to_make(Bench& bench, const std::string& feature, const st
 // Half-width of a rectangular distribution to standard uncertainty (JCGM 100:2008, 4.3.7).
 [[nodiscard]] double from_half_width(double half_width_mm);
 
-// --- the writers, in the order of the sheet -----------------------------------------------------------------------
-void write_machine(Bench& bench);
-void write_hold(Bench& bench);
-void write_pick_up(Bench& bench);
-void write_works(Bench& bench);
+// --- one setup, by what its machine is; the sheet in the order it is read ---------------------------------------------
+void write_mill_setup(MillBench& bench);
+void write_lathe_setup(LatheBench& bench);
+void write_marks_setup(MarksBench& bench);
+
+// A line for what is made here but not worked out: its expected size is NOT KNOWN.
+void write_not_worked_out(Bench& bench, const part::Feature& feature);
+
+// --- of every setup -----------------------------------------------------------------------------------------------
 void write_before_unclamp(Bench& bench);
 void write_cautions(Bench& bench);
-void write_view(Bench& bench);
+
+// --- of a setup on a mill -----------------------------------------------------------------------------------------
+void write_machine(MillBench& bench);
+void write_hold(MillBench& bench);
+void write_pick_up(MillBench& bench);
+void write_works(MillBench& bench);
+void write_view(MillBench& bench);
 
 enum class MachineAxis { kX, kY };
 [[nodiscard]] std::string_view name_of(MachineAxis axis);
-[[nodiscard]] const EdgePickUp& pick_up_of(const Setup& setup, MachineAxis axis);
+[[nodiscard]] const EdgePickUp& pick_up_of(const OnMill& on, MachineAxis axis);
 [[nodiscard]] Along along(const Orientation& orientation, MachineAxis axis);
 
 // Readings rise from the picked-up side into the work. +1 where the part's own axis runs that way too, else -1.
-[[nodiscard]] double inwards(const Setup& setup, MachineAxis axis);
+[[nodiscard]] double inwards(const OnMill& on, MachineAxis axis);
 // Whether that is to the right (x) or away from the operator (y).
-[[nodiscard]] bool rises_right_or_away(const Bench& bench, MachineAxis axis);
+[[nodiscard]] bool rises_right_or_away(const MillBench& bench, MachineAxis axis);
 // The way to turn that goes into the work; every move ends so.
-[[nodiscard]] shop::Turning finishing(const Bench& bench, MachineAxis axis, const shop::Collar& collar);
+[[nodiscard]] shop::Turning finishing(const MillBench& bench, MachineAxis axis, const shop::Collar& collar);
 
 // Dials one axis to a coordinate of the part (mm, part frame) plus an offset into the work (a cutter's radius).
 // name is what the figures are called below the stage: "pivot bore/x".
@@ -71,7 +93,7 @@ struct Dialled {
   const ledger::Figure* wanted = nullptr;  // from the picked-up side into the work
   const ledger::Figure* lands = nullptr;   // where the rounded reading puts it, with all its causes
 };
-Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const ledger::Figure& at,
+Dialled dial(MillBench& bench, MachineAxis axis, const std::string& name, const ledger::Figure& at,
              const ledger::Figure* offset = nullptr);
 
 // The knee's collar at a depth below the touched surface, and the depth its nearest division makes; its figures are
@@ -80,11 +102,12 @@ struct DepthReading {
   std::string reads;  // "1t + 86"; "NOT KNOWN" where something is missing
   double makes_mm = 0.0;
 };
-[[nodiscard]] DepthReading depth_reading(Bench& bench, const std::string& name, const ledger::Figure& depth);
+[[nodiscard]] DepthReading depth_reading(MillBench& bench, const std::string& name,
+                                         const ledger::Figure& depth);
 
 // Writes "<feature>/x made": the distance the position is measured by, as these readings make it.
-void write_made(Bench& bench, MachineAxis axis, const std::string& feature, const part::Position& position,
-                const ledger::Figure& lands);
+void write_made(MillBench& bench, MachineAxis axis, const std::string& feature,
+                const part::Position& position, const ledger::Figure& lands);
 
 // The lines of one hole after its spot, and of one flat.
 struct HoleWork {
@@ -93,9 +116,9 @@ struct HoleWork {
   Dialled x;
   Dialled y;
 };
-void write_spots(Bench& bench, const std::vector<HoleWork>& holes);
-void write_hole(Bench& bench, const HoleWork& hole);
-void write_bore(Bench& bench, const HoleWork& hole, const shop::Tool& head);
+void write_spots(MillBench& bench, const std::vector<HoleWork>& holes);
+void write_hole(MillBench& bench, const HoleWork& hole);
+void write_bore(MillBench& bench, const HoleWork& hole, const shop::Tool& head);
 
 // Puts the hole's collar readings on a line.
 Line& place(Line& line, const HoleWork& hole);
@@ -104,7 +127,7 @@ Line& place(Line& line, const HoleWork& hole);
                                          bool fine);
 // Whether it is printed to the finest place.
 [[nodiscard]] bool is_fine(const part::Dimension& dimension);
-void write_flat(Bench& bench, const Work& work, const part::Flat& flat);
+void write_flat(MillBench& bench, const Work& work, const part::Flat& flat);
 
 // The speed for a tool of a diameter, written as a figure; empty text where it is not known.
 [[nodiscard]] std::string rpm_text(Bench& bench, const std::string& name, const shop::Tool& tool,

@@ -36,7 +36,7 @@ double bored_from_mm(const Work& work) {
 }
 
 // The figures are called "<cut> out" and "<cut> out divisions".
-std::string head_out(const Bench& bench, const Tool& head, const std::string& cut, const Figure& after,
+std::string head_out(const MillBench& bench, const Tool& head, const std::string& cut, const Figure& after,
                      double before_mm) {
   const Figure& out = bench.choice(cut + " out", Kind::kLength, after.value - before_mm,
                                    "this cut's size less the one before, on diameter", {&after});
@@ -48,7 +48,7 @@ std::string head_out(const Bench& bench, const Tool& head, const std::string& cu
                      bench.print.fine(out.value));
 }
 
-void stop_before_last(Bench& bench, const HoleWork& w, const Figure& aim, double like_mm) {
+void stop_before_last(MillBench& bench, const HoleWork& w, const Figure& aim, double like_mm) {
   Stop stop;
   stop.says = fmt::format("STOP. {}: let it cool, wipe. Measure top and bottom, two ways.", w.work->feature);
   stop.readings.push_back({"found, should be", bench.print.fine(aim.value - like_mm)});
@@ -59,7 +59,7 @@ void stop_before_last(Bench& bench, const HoleWork& w, const Figure& aim, double
 }
 
 // Nobody sets a bar to a size in a hole as drilled: what it made is measured, and the head goes on from there.
-void stop_after_first(Bench& bench, const HoleWork& w, double first_mm, double next_mm) {
+void stop_after_first(MillBench& bench, const HoleWork& w, double first_mm, double next_mm) {
   Stop stop;
   stop.says = fmt::format("STOP. {}: wipe, measure what the first cut made.", w.work->feature);
   stop.readings.push_back({"found, no more than", bench.print.fine(first_mm)});
@@ -70,7 +70,7 @@ void stop_after_first(Bench& bench, const HoleWork& w, double first_mm, double n
 
 }  // namespace
 
-void write_bore(Bench& bench, const HoleWork& w, const Tool& head) {
+void write_bore(MillBench& bench, const HoleWork& w, const Tool& head) {
   const std::string& feature = w.work->feature;
   const Figure& wanted = to_make(bench, feature, "diameter", w.hole->diameter);
   const double from = bored_from_mm(*w.work);

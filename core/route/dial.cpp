@@ -19,7 +19,7 @@ const shop::Collar* collar_of(const Setup& setup, std::string_view axis) {
 
 // A line set to a mark is half a division out at most; the slide comes back within `repeats` when every move ends the
 // same way (the shop's word, else one division: common practice).
-const Figure& setting_error(const Bench& bench, const shop::Collar& collar, const std::string& name) {
+const Figure& setting_error(const MillBench& bench, const shop::Collar& collar, const std::string& name) {
   const double set = from_half_width(collar.division().base() / 2.0);
   const double back = from_half_width(collar.repeats.base());
   return bench.error_root(
@@ -29,7 +29,7 @@ const Figure& setting_error(const Bench& bench, const shop::Collar& collar, cons
           : "half a division, and one division for how well the slide comes back (common practice)");
 }
 
-void write_reading(Bench& bench, const std::string& name, const shop::CollarReading& reading,
+void write_reading(MillBench& bench, const std::string& name, const shop::CollarReading& reading,
                    const Figure& wanted) {
   bench.choice(name + " turns", Kind::kNumber, static_cast<double>(reading.turns),
                "whole turns from the zero", {&wanted});
@@ -43,32 +43,32 @@ std::string_view name_of(MachineAxis axis) {
   return axis == MachineAxis::kX ? "x" : "y";
 }
 
-const EdgePickUp& pick_up_of(const Setup& setup, MachineAxis axis) {
-  return axis == MachineAxis::kX ? setup.x : setup.y;
+const EdgePickUp& pick_up_of(const OnMill& on, MachineAxis axis) {
+  return axis == MachineAxis::kX ? on.x : on.y;
 }
 
 Along along(const Orientation& orientation, MachineAxis axis) {
   return axis == MachineAxis::kX ? orientation.along_x() : orientation.along_y();
 }
 
-double inwards(const Setup& setup, MachineAxis axis) {
-  return part::at_greater_end(pick_up_of(setup, axis).side) ? -1.0 : 1.0;
+double inwards(const OnMill& on, MachineAxis axis) {
+  return part::at_greater_end(pick_up_of(on, axis).side) ? -1.0 : 1.0;
 }
 
-bool rises_right_or_away(const Bench& bench, MachineAxis axis) {
-  return along(bench.orientation, axis).same_way == (inwards(bench.setup, axis) > 0.0);
+bool rises_right_or_away(const MillBench& bench, MachineAxis axis) {
+  return along(bench.orientation, axis).same_way == (inwards(bench.on, axis) > 0.0);
 }
 
-shop::Turning finishing(const Bench& bench, MachineAxis axis, const shop::Collar& collar) {
+shop::Turning finishing(const MillBench& bench, MachineAxis axis, const shop::Collar& collar) {
   const shop::Turning turning = shop::increases_coordinate(collar);
   return rises_right_or_away(bench, axis) ? turning : shop::opposite(turning);
 }
 
-Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figure& at,
+Dialled dial(MillBench& bench, MachineAxis axis, const std::string& name, const Figure& at,
              const Figure* offset) {
   Dialled dialled;
-  const Figure& zero = bench.side(pick_up_of(bench.setup, axis).side);
-  const double way = inwards(bench.setup, axis);
+  const Figure& zero = bench.side(pick_up_of(bench.on, axis).side);
+  const double way = inwards(bench.on, axis);
   std::vector<ledger::Term> terms{{&at, way}, {&zero, -way}};
   double wanted = way * (at.value - zero.value);
   if (offset != nullptr) {
@@ -101,7 +101,7 @@ Dialled dial(Bench& bench, MachineAxis axis, const std::string& name, const Figu
   return dialled;
 }
 
-DepthReading depth_reading(Bench& bench, const std::string& name, const Figure& depth) {
+DepthReading depth_reading(MillBench& bench, const std::string& name, const Figure& depth) {
   const shop::Collar* collar = collar_of(bench.setup, "z");
   if (collar == nullptr || !depth.known()) return {"NOT KNOWN", depth.value};
   const auto reading = shop::collar_reading(*collar, Length::from_base(depth.value), shop::deepens(*collar));
@@ -109,10 +109,10 @@ DepthReading depth_reading(Bench& bench, const std::string& name, const Figure& 
   return {shop::printed(reading), depth.value + reading.rounding.base()};
 }
 
-void write_made(Bench& bench, MachineAxis axis, const std::string& feature, const part::Position& position,
-                const Figure& lands) {
-  const double way = inwards(bench.setup, axis);
-  const Figure& zero = bench.side(pick_up_of(bench.setup, axis).side);
+void write_made(MillBench& bench, MachineAxis axis, const std::string& feature,
+                const part::Position& position, const Figure& lands) {
+  const double way = inwards(bench.on, axis);
+  const Figure& zero = bench.side(pick_up_of(bench.on, axis).side);
   const std::string name =
       fmt::format("{}/{} made", feature, part::name_of(along(bench.orientation, axis).axis));
 

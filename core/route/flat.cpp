@@ -35,7 +35,7 @@ const Tool* end_mill_of(const Work& work) {
 }
 
 // Inches or millimetres a minute at the speed chosen.
-std::string feed_text(Bench& bench, const std::string& name, const Tool& mill) {
+std::string feed_text(MillBench& bench, const std::string& name, const Tool& mill) {
   const Figure& rpm = bench.pen.ask(fmt::format("{}/{} rpm", bench.pen.stage(), name));
   if (!rpm.known() || !bench.route.work || mill.flutes == 0 || !mill.diameter) return "hand, steady";
   const auto tooth = handbook::end_mill_feed(*bench.route.work, mill.material, mill.diameter->diameter());
@@ -63,7 +63,7 @@ struct Walls {  // readings that put the cutter's edge on the wall, and short of
   [[nodiscard]] std::string_view wheel() const { return axis == MachineAxis::kX ? "X" : "Y"; }
 };
 
-const Figure& constant(Bench& bench, const std::string& local, double base, std::string source) {
+const Figure& constant(MillBench& bench, const std::string& local, double base, std::string source) {
   ledger::Root root;
   root.kind = Kind::kLength;
   root.value = base;
@@ -75,7 +75,7 @@ const Figure& constant(Bench& bench, const std::string& local, double base, std:
 // Passes step over from the open side, so that no more than step_mm of the cutter is ever in the metal.
 constexpr int kMostStepsOver = 12;  // more are not listed
 
-void dial_steps_over(Bench& bench, const std::string& name, const part::Flat& flat, const Figure& at,
+void dial_steps_over(MillBench& bench, const std::string& name, const part::Flat& flat, const Figure& at,
                      double from_wall_mm, double step_mm, Walls& walls) {
   const part::Face open = part::face_at(flat.region->along, flat.region->towards_greater);
   const Figure& edge = bench.side(open);
@@ -92,14 +92,14 @@ void dial_steps_over(Bench& bench, const std::string& name, const part::Flat& fl
   }
 }
 
-Walls dial_wall(Bench& bench, const std::string& feature, const part::Flat& flat, const Tool& mill,
+Walls dial_wall(MillBench& bench, const std::string& feature, const part::Flat& flat, const Tool& mill,
                 double step_mm) {
   Walls walls;
   const part::Axis along_part = flat.region->along;
   walls.axis =
       along(bench.orientation, MachineAxis::kX).axis == along_part ? MachineAxis::kX : MachineAxis::kY;
   // The cutter's centre lies half its diameter from the wall, on the side that is milled.
-  const double side = (flat.region->towards_greater ? 1.0 : -1.0) * inwards(bench.setup, walls.axis);
+  const double side = (flat.region->towards_greater ? 1.0 : -1.0) * inwards(bench.on, walls.axis);
   const double radius = mill.diameter ? mill.diameter->base / 2.0 : std::nan("");
   const std::string name = fmt::format("{}/{}", feature, name_of(walls.axis));
   const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(along_part)));
@@ -127,7 +127,7 @@ void put(Line& line, const Walls& walls, bool last) {
 
 // The work lies on its underside, so what is left is found from above: by the step down from the side that is left
 // standing, or down to the parallels where the whole side is milled.
-void stop_before_last(Bench& bench, const std::string& feature, bool leaves_a_step, double tall_mm,
+void stop_before_last(MillBench& bench, const std::string& feature, bool leaves_a_step, double tall_mm,
                       double aim_mm, double like_mm) {
   Stop stop;
   stop.says = leaves_a_step
@@ -144,14 +144,14 @@ void stop_before_last(Bench& bench, const std::string& feature, bool leaves_a_st
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
-void write_above_jaws(Bench& bench, const std::string& feature, const Figure& wanted) {
+void write_above_jaws(MillBench& bench, const std::string& feature, const Figure& wanted) {
   bench.pen.work(
       feature + "/above jaws", Kind::kLength, "what is left above the sides it sits on, less what is gripped",
       [](auto left, auto gripped) { return left - gripped; }, wanted,
       bench.pen.ask(bench.pen.stage() + "/hold/gripped"));
 }
 
-void say_how(Bench& bench, const std::string& feature, const part::Flat& flat, const Walls& walls,
+void say_how(MillBench& bench, const std::string& feature, const part::Flat& flat, const Walls& walls,
              double step_over_mm) {
   const std::string touch = fmt::format(
       "{}: touch the top with the cutter, Z collar to 0. Feed against the cutter's turning.", feature);
@@ -172,7 +172,7 @@ void say_how(Bench& bench, const std::string& feature, const part::Flat& flat, c
 
 }  // namespace
 
-void write_flat(Bench& bench, const Work& work, const part::Flat& flat) {
+void write_flat(MillBench& bench, const Work& work, const part::Flat& flat) {
   const std::string& feature = work.feature;
   const Figure& wanted = to_make(bench, feature, "leaves", flat.leaves);
   const Figure& tall = bench.pen.ask(bench.pen.stage() + "/hold/height of work");

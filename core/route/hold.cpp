@@ -11,7 +11,7 @@ namespace {
 using ledger::Figure;
 using quantity::Kind;
 
-const Figure& stated(Bench& bench, const std::string& local, double base, std::string typed,
+const Figure& stated(MillBench& bench, const std::string& local, double base, std::string typed,
                      std::string source) {
   ledger::Root root;
   root.kind = Kind::kLength;
@@ -25,8 +25,8 @@ const Figure& stated(Bench& bench, const std::string& local, double base, std::s
 // An edge finder is good to this unless the shop says otherwise. Common practice.
 constexpr double kEdgeFinderHalfWidth_mm = 0.0005 * 25.4;
 
-void pick_up_axis(Bench& bench, MachineAxis axis) {
-  const EdgePickUp& pick_up = pick_up_of(bench.setup, axis);
+void pick_up_axis(MillBench& bench, MachineAxis axis) {
+  const EdgePickUp& pick_up = pick_up_of(bench.on, axis);
   const shop::Tool& finder = pick_up.edge_finder;
   const double half_width = finder.good_to ? finder.good_to->base() : kEdgeFinderHalfWidth_mm;
   bench.error_root(
@@ -47,7 +47,7 @@ void pick_up_axis(Bench& bench, MachineAxis axis) {
       finder.diameter ? finder.diameter->typed : "?", finish, axis == MachineAxis::kX ? "X" : "Y"));
 }
 
-std::string collar_sentence(const Bench& bench, const std::string& axis, const shop::Collar& collar) {
+std::string collar_sentence(const MillBench& bench, const std::string& axis, const shop::Collar& collar) {
   return fmt::format(
       "{} collar {} a turn, {} divisions, slack {}; finish every move {}.",
       axis == "x"   ? "X"
@@ -60,7 +60,7 @@ std::string collar_sentence(const Bench& bench, const std::string& axis, const s
 
 }  // namespace
 
-void write_machine(Bench& bench) {
+void write_machine(MillBench& bench) {
   const shop::Machine& machine = bench.setup.machine;
   bench.sheet.machine.push_back(fmt::format("{}, no readout. Sizes in {}.", machine.name,
                                             bench.print.unit_name() == "in" ? "inches" : "mm"));
@@ -83,8 +83,8 @@ void write_machine(Bench& bench) {
   }
 }
 
-void write_hold(Bench& bench) {
-  const Holding& holding = bench.setup.holding;
+void write_hold(MillBench& bench) {
+  const Holding& holding = bench.on.holding;
   const std::string vise = holding.vise.name;
   const Figure& jaw =
       stated(bench, "hold/jaw depth", holding.vise.jaw_depth.base(), "", "the shop's " + vise);
@@ -118,7 +118,7 @@ void write_hold(Bench& bench) {
                                          or_not_known(showing, bench.print.plain(showing.value))));
 }
 
-void write_pick_up(Bench& bench) {
+void write_pick_up(MillBench& bench) {
   pick_up_axis(bench, MachineAxis::kX);
   pick_up_axis(bench, MachineAxis::kY);
   bench.sheet.pick_up.emplace_back("Then leave both collars alone.");

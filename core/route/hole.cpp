@@ -25,7 +25,7 @@ double diameter_mm(const Tool& tool) {
   return tool.diameter ? tool.diameter->base : std::nan("");
 }
 
-std::string depth_words(Bench& bench, const HoleWork& w, const char* figure, bool full_diameter) {
+std::string depth_words(MillBench& bench, const HoleWork& w, const char* figure, bool full_diameter) {
   if (!w.hole->depth && std::string_view(figure) == "depth") return "through";
   const Figure& depth = bench.feature_figure(w.work->feature, figure);
   return fmt::format("{} deep{}", or_not_known(depth, bench.print.plain(depth.value)),
@@ -43,13 +43,13 @@ bool is_last_size(const HoleWork& w, const Tool& tool) {
                       });
 }
 
-void touch_off(Bench& bench, const HoleWork& w, const Tool& tool) {
+void touch_off(MillBench& bench, const HoleWork& w, const Tool& tool) {
   bench.sheet.items.emplace_back(Note{fmt::format(
       "{}: {} just touching the face with its point, Z collar to 0.", w.work->feature, tool.name)});
 }
 
 // The reading of a blind hole, from where the drill's point touches the face: the point goes ahead of the full diameter.
-std::string blind_reads(Bench& bench, const HoleWork& w, const std::string& name, const Tool& tool) {
+std::string blind_reads(MillBench& bench, const HoleWork& w, const std::string& name, const Tool& tool) {
   ledger::Root point;
   point.kind = Kind::kLength;
   point.origin = ledger::Origin::kStandard;
@@ -63,7 +63,7 @@ std::string blind_reads(Bench& bench, const HoleWork& w, const std::string& name
 }
 
 // How deep the work is along the hole, from where it starts to where it comes out.
-const Figure& through_length(Bench& bench, const HoleWork& w) {
+const Figure& through_length(MillBench& bench, const HoleWork& w) {
   return bench.pen.work(
       w.work->feature + "/length", Kind::kLength, "from where it starts to the far side",
       [](auto a, auto b) {
@@ -73,7 +73,7 @@ const Figure& through_length(Bench& bench, const HoleWork& w) {
       bench.feature_figure(w.work->feature, "starts at"), bench.side(part::opposite(w.hole->into)));
 }
 
-const Figure& tool_diameter(Bench& bench, const std::string& name, const Tool& tool) {
+const Figure& tool_diameter(MillBench& bench, const std::string& name, const Tool& tool) {
   ledger::Root root;
   root.kind = Kind::kDiameter;
   root.origin = tool.diameter_measured ? ledger::Origin::kReading : ledger::Origin::kChoice;
@@ -86,7 +86,7 @@ const Figure& tool_diameter(Bench& bench, const std::string& name, const Tool& t
 }
 
 // What a drill leaves, least to most; empty text where it is not tabled.
-std::string drilled_expect(Bench& bench, const std::string& name, const Tool& tool) {
+std::string drilled_expect(MillBench& bench, const std::string& name, const Tool& tool) {
   const Figure& drill = tool_diameter(bench, name + " diameter", tool);
   if (!drill.known()) return "NOT KNOWN";
   const auto limits = handbook::drilled_hole_limits(quantity::Diameter::from_base(drill.value));
@@ -108,7 +108,7 @@ std::string drilled_expect(Bench& bench, const std::string& name, const Tool& to
   return bench.print.limits(least.value, most.value, false);
 }
 
-void drill_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+void drill_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   const std::string name = fmt::format("{}/{}", w.work->feature, tool.name);
   if (w.hole->depth) touch_off(bench, w, tool);
   const std::string z = w.hole->depth ? blind_reads(bench, w, name, tool) : std::string();
@@ -123,7 +123,7 @@ void drill_line(Bench& bench, const HoleWork& w, const Tool& tool) {
       is_last_size(w, tool) ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter)) : leaves;
 }
 
-void ream_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+void ream_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   tool_diameter(bench, fmt::format("{}/{} diameter", w.work->feature, tool.name), tool);
   Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
                                                 depth_words(bench, w, "depth", false))),
@@ -135,7 +135,7 @@ void ream_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   line.to_fill = true;
 }
 
-void counterbore_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+void counterbore_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   if (!w.hole->counterbore) return;
   bench.sheet.items.emplace_back(
       Note{fmt::format("{}: touch the face with the {}, Z collar to 0.", w.work->feature, tool.name)});
@@ -151,7 +151,7 @@ void counterbore_line(Bench& bench, const HoleWork& w, const Tool& tool) {
   line.to_fill = true;
 }
 
-void tap_line(Bench& bench, const HoleWork& w, const Tool& tool) {
+void tap_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   const std::string thread = w.hole->thread.empty() ? tool.thread : w.hole->thread;
   std::string depth;
   if (w.hole->depth) {
@@ -167,7 +167,7 @@ void tap_line(Bench& bench, const HoleWork& w, const Tool& tool) {
 }
 
 // Room for the deepest tool below the work, and between the widest and the parallels.
-void write_room(Bench& bench, const HoleWork& w) {
+void write_room(MillBench& bench, const HoleWork& w) {
   double below = 0.0;
   for (const Tool& tool : w.work->tools) {
     if (tool.kind == ToolKind::kSpotDrill || tool.kind == ToolKind::kCounterbore) continue;
@@ -202,7 +202,7 @@ void write_room(Bench& bench, const HoleWork& w) {
   const Figure& radius = bench.pen.work(
       feature + "/radius", Kind::kRadius, "half the largest diameter made through",
       [](auto d) { return d / 2.0; }, bench.feature_figure(feature, "diameter"));
-  const Figure& parallel = stated(feature + "/parallel", bench.setup.holding.parallels.thickness.base(),
+  const Figure& parallel = stated(feature + "/parallel", bench.on.holding.parallels.thickness.base(),
                                   "thickness of a parallel, hard against the jaw");
   const auto room = [](auto place, auto jaw, auto r, auto t) {
     using std::abs;
@@ -242,14 +242,11 @@ bool is_fine(const part::Dimension& d) {
   return d.duty == part::Duty::kFits;
 }
 
-void write_hole(Bench& bench, const HoleWork& w) {
+void write_hole(MillBench& bench, const HoleWork& w) {
   write_room(bench, w);
   for (const Tool& tool : w.work->tools) {
     if (tool.kind != ToolKind::kSpotDrill && tool.kind != ToolKind::kEdgeFinder) bench.take(tool);
     switch (tool.kind) {
-      case ToolKind::kSpotDrill:
-      case ToolKind::kEdgeFinder:
-        break;
       case ToolKind::kTwistDrill:
         drill_line(bench, w, tool);
         break;
@@ -266,6 +263,8 @@ void write_hole(Bench& bench, const HoleWork& w) {
       case ToolKind::kTap:
         tap_line(bench, w, tool);
         break;
+      default:
+        break;  // has nothing to do in a hole on a mill
     }
   }
 }

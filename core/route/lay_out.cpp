@@ -49,12 +49,23 @@ ListSection hardware(const Desk& desk) {
   return section;
 }
 
+void add_holder(base::Once& names, const Setup& setup) {
+  if (const auto* on = std::get_if<OnMill>(&setup.held)) {
+    names.add(on->holding.vise.name + ", parallels " + on->holding.parallels.typed);
+    names.add(on->x.edge_finder.name);
+    names.add(on->y.edge_finder.name);
+  } else if (const auto* lathe = std::get_if<OnLathe>(&setup.held)) {
+    names.add(lathe->holder.name);
+    if (lathe->tail != TailSupport::kNone) names.add(std::string(name_of(lathe->tail)));
+  } else {
+    names.add(std::string(name_of_holder(std::get<ByMarks>(setup.held))));
+  }
+}
+
 ListSection tools(const Desk& desk) {
   base::Once names;
   for (const Setup& setup : desk.route.plan.setups) {
-    names.add(setup.holding.vise.name + ", parallels " + setup.holding.parallels.typed);
-    names.add(setup.x.edge_finder.name);
-    names.add(setup.y.edge_finder.name);
+    add_holder(names, setup);
     for (const Work& work : setup.works) {
       for (const shop::Tool& tool : work.tools)
         names.add(tool.name);

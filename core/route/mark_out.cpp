@@ -63,9 +63,10 @@ Face stands_on(const Route& route, const std::string& feature, Axis axis) {
   Face side = part::face_at(axis, false);
   for (const Setup& setup : route.plan.setups) {
     const bool makes = std::any_of(setup.works.begin(), setup.works.end(),
-                                   [&](const Work& work) { return work.feature == feature; });
-    if (!makes) continue;
-    for (const EdgePickUp& pick_up : {setup.x, setup.y}) {
+                                   [&](const Work& work) { return work.feature == feature && !work.joins; });
+    const auto* on = std::get_if<OnMill>(&setup.held);
+    if (!makes || on == nullptr) continue;
+    for (const EdgePickUp& pick_up : {on->x, on->y}) {
       if (part::axis_of(pick_up.side) == axis) side = pick_up.side;
     }
   }

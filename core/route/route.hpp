@@ -32,6 +32,9 @@ struct Route {
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
 };
 
+// Whether speeds, cuts and readings of a feature are worked out where this setup makes it.
+[[nodiscard]] bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature);
+
 [[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);
 
 [[nodiscard]] std::string sheet_path(const Setup& setup);  // "op 20/sheet"

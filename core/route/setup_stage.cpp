@@ -9,21 +9,29 @@ namespace sparewright::route {
 namespace {
 
 void write_setup(ledger::Pen& pen, const Route& route, const Setup& setup) {
-  const auto orientation = orientation_of(setup.holding);
-  if (!orientation) return;  // refused when the text was read
-  Bench bench{pen, route, setup, *orientation, Printing(route.system), {}};
-  bench.sheet.op = setup.op;
-  bench.sheet.name = setup.name;
-  bench.sheet.done_before = setup.done_before;
-  write_machine(bench);
-  write_hold(bench);
-  write_pick_up(bench);
-  write_works(bench);
-  write_before_unclamp(bench);
-  write_cautions(bench);
-  write_view(bench);
-  const base::Fingerprint print = fingerprint(bench.sheet);
-  pen.publish("sheet", std::move(bench.sheet), print);
+  Bench start{pen, route, setup, Printing(route.system), {}};
+  start.sheet.op = setup.op;
+  start.sheet.name = setup.name;
+  start.sheet.done_before = setup.done_before;
+  const auto publish = [&](SetupSheet sheet) {
+    const base::Fingerprint print = fingerprint(sheet);
+    pen.publish("sheet", std::move(sheet), print);
+  };
+  if (const auto* on = std::get_if<OnMill>(&setup.held)) {
+    const auto orientation = orientation_of(on->holding);
+    if (!orientation) return;  // refused when the text was read
+    MillBench bench{std::move(start), *on, *orientation};
+    write_mill_setup(bench);
+    publish(std::move(bench.sheet));
+  } else if (const auto* lathe = std::get_if<OnLathe>(&setup.held)) {
+    LatheBench bench{std::move(start), *lathe};
+    write_lathe_setup(bench);
+    publish(std::move(bench.sheet));
+  } else {
+    MarksBench bench{std::move(start), std::get<ByMarks>(setup.held)};
+    write_marks_setup(bench);
+    publish(std::move(bench.sheet));
+  }
 }
 
 base::Fingerprint definition(const Route& route, const Setup& setup) {
@@ -48,6 +56,10 @@ std::vector<ledger::Stage> stages(const Route& route) {
   for (ledger::Stage& work : work_stages(route))
     all.push_back(std::move(work));
   return all;
+}
+
+bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature) {
+  return std::holds_alternative<OnMill>(setup.held) && part::cuts_are_worked_out(feature);
 }
 
 std::string sheet_path(const Setup& setup) {
@@ -110,6 +122,22 @@ Line& Bench::add_line(std::string says) {
   line.says = std::move(says);
   sheet.items.emplace_back(std::move(line));
   return std::get<Line>(sheet.items.back());
+}
+
+void write_mill_setup(MillBench& bench) {
+  write_machine(bench);
+  write_hold(bench);
+  write_pick_up(bench);
+  write_works(bench);
+  write_before_unclamp(bench);
+  write_cautions(bench);
+  write_view(bench);
+}
+
+void write_not_worked_out(Bench& bench, const part::Feature& feature) {
+  bench
+      .add_line(fmt::format("{}: {}; its cuts are not worked out here", feature.name, part::kind_of(feature)))
+      .expect = "NOT KNOWN";
 }
 
 double from_half_width(double half_width_mm) {

@@ -43,6 +43,21 @@ void add(base::Hasher& h, const PlanView& v) {
   h.add(v.left_side).add(v.right_side).add(v.near_side).add(v.far_side);
 }
 
+void add(base::Hasher& h, const TurnedView& v) {
+  h.add(static_cast<std::uint64_t>(v.steps.size()));
+  for (const TurnedView::Step& step : v.steps) {
+    h.add(step.name).add(step.from_mm).add(step.to_mm).add(step.from_diameter_mm).add(step.to_diameter_mm);
+    h.add(step.cut_here).add(step.is_bore);
+  }
+  h.add(v.work_from_mm).add(v.work_to_mm).add(v.jaws_from_mm).add(v.jaws_grip_diameter_mm);
+  h.add(v.holder).add(v.tail).add(v.tail_is_centre).add(v.free_end);
+}
+
+void add(base::Hasher& h, const std::monostate& nothing) {
+  static_cast<void>(h);
+  static_cast<void>(nothing);
+}
+
 }  // namespace
 
 base::Fingerprint fingerprint(const SetupSheet& s) {
@@ -56,7 +71,10 @@ base::Fingerprint fingerprint(const SetupSheet& s) {
     h.add(static_cast<std::uint64_t>(item.index()));
     std::visit([&](const auto& what) { add(h, what); }, item);
   }
-  add(h, s.view);
+  for (const std::string& dial : s.dials)
+    h.add(dial);
+  h.add(static_cast<std::uint64_t>(s.view.index()));
+  std::visit([&](const auto& view) { add(h, view); }, s.view);
   return h.done();
 }
 

@@ -2,6 +2,7 @@
 // job's unit; trade words that differ between British and American stand in square brackets (base/words.hpp).
 #pragma once
 
+#include <array>
 #include <string>
 #include <variant>
 #include <vector>
@@ -14,8 +15,9 @@ namespace sparewright::route {
 // One numbered line: do it, dial this, at this speed, expect that, write down what was found.
 struct Line {
   int number = 0;
-  std::string says;     // "bore to AIM 0.6259"
-  std::string x_reads;  // "5t + 62"; empty where nothing is dialled
+  std::string says;  // "bore to AIM 0.6259"
+  // "5t + 62"; empty where nothing is dialled. On a lathe x is the cross slide, y the compound, z along the bed.
+  std::string x_reads;
   std::string y_reads;
   std::string z_reads;
   std::string rpm;       // "660", "hand"
@@ -89,6 +91,29 @@ struct PlanView {
   std::string far_side;
 };
 
+// The work on a lathe as this setup leaves it, seen by the operator: headstock to the left. mm along the axis from the
+// picked-up zero, more to the left; NaN where not known.
+struct TurnedView {
+  struct Step {
+    std::string name;
+    double from_mm = 0.0;  // nearer the tailstock
+    double to_mm = 0.0;
+    double from_diameter_mm = 0.0;  // a taper where they differ
+    double to_diameter_mm = 0.0;
+    bool cut_here = false;
+    bool is_bore = false;
+  };
+  std::vector<Step> steps;  // outsides first; later ones are cut into earlier ones
+  double work_from_mm = 0.0;
+  double work_to_mm = 0.0;
+  double jaws_from_mm = 0.0;  // the jaws' faces; from work_to where nothing grips by jaws
+  double jaws_grip_diameter_mm = 0.0;
+  std::string holder;  // "3-jaw chuck"
+  std::string tail;    // "live centre"; empty where there is none
+  bool tail_is_centre = false;
+  std::string free_end;  // name of the end towards the tailstock
+};
+
 struct SetupSheet {
   int op = 0;
   std::string name;
@@ -103,8 +128,9 @@ struct SetupSheet {
   std::vector<Item> items;
   std::vector<std::string> before_unclamp;
   std::vector<std::string> if_wrong;
-  std::vector<std::string> cautions;  // dangers of this setup, where they sit
-  PlanView view;
+  std::vector<std::string> cautions;                                  // dangers of this setup, where they sit
+  std::array<std::string, 3> dials{"X READS", "Y READS", "Z READS"};  // what x_reads, y_reads and z_reads are
+  std::variant<std::monostate, PlanView, TurnedView> view;            // nothing where work is held to marks
 };
 
 [[nodiscard]] base::Fingerprint fingerprint(const SetupSheet& sheet);

@@ -37,7 +37,7 @@ void write_before_unclamp(Bench& bench) {
   Touch touch(bench.pen, bench.route.part, bench.print);
   for (const Work& work : bench.setup.works) {
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
-    if (feature == nullptr) continue;
+    if (feature == nullptr || work.joins) continue;
     for (const part::NamedDimension& d : part::dimensions_of(*feature)) {
       if (d.dimension->duty != Duty::kFits && d.dimension->duty != Duty::kLocates) continue;
       add_size_that_matters(bench, *feature, d);

@@ -10,13 +10,13 @@ namespace sparewright::route {
 namespace {
 
 // From a coordinate of the part to one of the machine, from the picked-up zero.
-double on_machine(const Bench& bench, MachineAxis axis, double at_mm) {
+double on_machine(const MillBench& bench, MachineAxis axis, double at_mm) {
   const Along part_axis = along(bench.orientation, axis);
-  const double zero = bench.side(pick_up_of(bench.setup, axis).side).value;
+  const double zero = bench.side(pick_up_of(bench.on, axis).side).value;
   return (part_axis.same_way ? 1.0 : -1.0) * (at_mm - zero);
 }
 
-double blank_side(const Bench& bench, part::Face face) {
+double blank_side(const MillBench& bench, part::Face face) {
   return bench.pen.ask(fmt::format("blank/{}", part::name_of(face))).value;
 }
 
@@ -30,18 +30,18 @@ double along_way(part::Face side, double at_mm) {
   return part::at_greater_end(side) ? at_mm : -at_mm;
 }
 
-Stance stance(const Bench& bench) {
+Stance stance(const MillBench& bench) {
   const Orientation& o = bench.orientation;
-  const auto zero = [&](MachineAxis axis) { return bench.side(pick_up_of(bench.setup, axis).side).value; };
+  const auto zero = [&](MachineAxis axis) { return bench.side(pick_up_of(bench.on, axis).side).value; };
   return {o.right,
           o.away,
           o.up,
           along_way(o.right, zero(MachineAxis::kX)),
           along_way(o.away, zero(MachineAxis::kY)),
-          along_way(o.up, bench.side(bench.setup.holding.sits_on).value)};
+          along_way(o.up, bench.side(bench.on.holding.sits_on).value)};
 }
 
-PlanView::Rectangle outline(const Bench& bench) {
+PlanView::Rectangle outline(const MillBench& bench) {
   const Orientation& o = bench.orientation;
   PlanView::Rectangle r;
   r.name = "work";
@@ -52,7 +52,11 @@ PlanView::Rectangle outline(const Bench& bench) {
   return r;
 }
 
-void add_hole(Bench& bench, const part::Feature& feature, const part::Hole& hole) {
+PlanView& view_of(Bench& bench) {
+  return std::get<PlanView>(bench.sheet.view);
+}
+
+void add_hole(MillBench& bench, const part::Feature& feature, const part::Hole& hole) {
   const bool open_above =
       hole.into == bench.orientation.up || (!hole.depth && hole.into == part::opposite(bench.orientation.up));
   if (!open_above) return;
@@ -65,15 +69,15 @@ void add_hole(Bench& bench, const part::Feature& feature, const part::Hole& hole
   const bool here = cut_here(bench.setup, feature.name);
   const double x = at(MachineAxis::kX);
   const double y = at(MachineAxis::kY);
-  bench.sheet.view.holes.push_back(
+  view_of(bench).holes.push_back(
       {feature.name, x, y, bench.feature_figure(feature.name, "diameter").value / 2.0, here});
   if (hole.counterbore && hole.into == bench.orientation.up) {
-    bench.sheet.view.holes.push_back(
+    view_of(bench).holes.push_back(
         {"", x, y, bench.feature_figure(feature.name, "counterbore diameter").value / 2.0, here});
   }
 }
 
-void add_flat(Bench& bench, const part::Feature& feature, const part::Flat& flat) {
+void add_flat(MillBench& bench, const part::Feature& feature, const part::Flat& flat) {
   if (flat.side != bench.orientation.up) return;
   PlanView::Rectangle r = outline(bench);
   r.name = feature.name;
@@ -88,13 +92,13 @@ void add_flat(Bench& bench, const part::Feature& feature, const part::Flat& flat
     double& moved = is_x ? (beyond ? r.left_mm : r.right_mm) : (beyond ? r.near_mm : r.far_mm);
     moved = wall;
   }
-  bench.sheet.view.flats.push_back(std::move(r));
+  view_of(bench).flats.push_back(std::move(r));
 }
 
 }  // namespace
 
-void write_view(Bench& bench) {
-  PlanView& view = bench.sheet.view;
+void write_view(MillBench& bench) {
+  PlanView& view = bench.sheet.view.emplace<PlanView>();
   view.work = outline(bench);
   for (const part::Feature& feature : bench.route.part.features) {
     if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
@@ -106,12 +110,12 @@ void write_view(Bench& bench) {
   view.x_rises_right = rises_right_or_away(bench, MachineAxis::kX);
   view.y_rises_away = rises_right_or_away(bench, MachineAxis::kY);
   const double middle = (view.work.left_mm + view.work.right_mm) / 2.0;
-  const double half_jaw = bench.setup.holding.vise.jaw_width.base() / 2.0;
+  const double half_jaw = bench.on.holding.vise.jaw_width.base() / 2.0;
   view.jaw_left_mm = middle - half_jaw;
   view.jaw_right_mm = middle + half_jaw;
-  view.parallel_mm = bench.setup.holding.parallels.thickness.base();
-  view.parallel_high_mm = bench.setup.holding.parallels.height.base();
-  view.jaw_high_mm = bench.setup.holding.vise.jaw_depth.base();
+  view.parallel_mm = bench.on.holding.parallels.thickness.base();
+  view.parallel_high_mm = bench.on.holding.parallels.height.base();
+  view.jaw_high_mm = bench.on.holding.vise.jaw_depth.base();
   view.stance = stance(bench);
   const Orientation& o = bench.orientation;
   view.left_side = part::name_of(part::opposite(o.right));

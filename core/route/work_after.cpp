@@ -20,8 +20,9 @@ std::string work_path(const Setup& setup) {
 std::vector<std::string> made_in(const Plan& plan, std::size_t setups) {
   std::vector<std::string> made;
   for (std::size_t i = 0; i < setups; ++i) {
-    for (const Work& work : plan.setups[i].works)
-      made.push_back(work.feature);
+    for (const Work& work : plan.setups[i].works) {
+      if (!work.joins) made.push_back(work.feature);
+    }
   }
   return made;
 }

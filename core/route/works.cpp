@@ -19,7 +19,7 @@ const shop::Tool* tool_of(const Work& work, ToolKind kind) {
   return found == work.tools.end() ? nullptr : &*found;
 }
 
-Dialled dial_hole(Bench& bench, MachineAxis axis, const Work& work, const part::Hole& hole) {
+Dialled dial_hole(MillBench& bench, MachineAxis axis, const Work& work, const part::Hole& hole) {
   const part::Axis along_part = along(bench.orientation, axis).axis;
   const std::string name = fmt::format("{}/{}", work.feature, name_of(axis));
   const Figure& at = bench.feature_figure(work.feature, fmt::format("at {}", part::name_of(along_part)));
@@ -31,7 +31,7 @@ Dialled dial_hole(Bench& bench, MachineAxis axis, const Work& work, const part::
 }
 
 // The least room any located position of these holes has: half its tolerance, less what the instrument does not know.
-const Figure* room_for_error(Bench& bench, const std::vector<HoleWork>& holes, const std::string& name) {
+const Figure* room_for_error(MillBench& bench, const std::vector<HoleWork>& holes, const std::string& name) {
   const Figure* least = nullptr;
   for (const HoleWork& w : holes) {
     for (const auto& [axis, position] : w.hole->at) {
@@ -51,7 +51,7 @@ const Figure* room_for_error(Bench& bench, const std::vector<HoleWork>& holes, c
       name, Kind::kLength, "the least room of any position", [](auto x) { return x; }, *least);
 }
 
-void add_distance(Bench& bench, Stop& stop, const HoleWork& a, const HoleWork& b) {
+void add_distance(MillBench& bench, Stop& stop, const HoleWork& a, const HoleWork& b) {
   const auto hypotenuse = [](auto ax, auto ay, auto bx, auto by) {
     using std::sqrt;
     return sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by));
@@ -64,7 +64,7 @@ void add_distance(Bench& bench, Stop& stop, const HoleWork& a, const HoleWork& b
 }
 
 // The dimples can still be moved; a drilled hole cannot.
-void add_proof(Bench& bench, const std::vector<HoleWork>& holes, int group) {
+void add_proof(MillBench& bench, const std::vector<HoleWork>& holes, int group) {
   const Figure* room = room_for_error(bench, holes, fmt::format("spots {}/room", group));
   if (room == nullptr) return;
   Stop stop;
@@ -74,7 +74,7 @@ void add_proof(Bench& bench, const std::vector<HoleWork>& holes, int group) {
   for (const MachineAxis axis : {MachineAxis::kX, MachineAxis::kY}) {
     const Dialled& dialled = axis == MachineAxis::kX ? first.x : first.y;
     stop.readings.push_back(
-        {fmt::format("{} to {}", part::name_of(pick_up_of(bench.setup, axis).side), first.work->feature),
+        {fmt::format("{} to {}", part::name_of(pick_up_of(bench.on, axis).side), first.work->feature),
          or_not_known(*dialled.wanted, bench.print.plain(std::abs(dialled.wanted->value)))});
   }
   for (std::size_t i = 1; i < holes.size(); ++i) {
@@ -96,7 +96,7 @@ void add_proof(Bench& bench, const std::vector<HoleWork>& holes, int group) {
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
-void write_group(Bench& bench, const std::vector<HoleWork>& holes, int group) {
+void write_group(MillBench& bench, const std::vector<HoleWork>& holes, int group) {
   write_spots(bench, holes);
   add_proof(bench, holes, group);
   for (const HoleWork& w : holes)
@@ -105,7 +105,7 @@ void write_group(Bench& bench, const std::vector<HoleWork>& holes, int group) {
 
 }  // namespace
 
-void write_spots(Bench& bench, const std::vector<HoleWork>& holes) {
+void write_spots(MillBench& bench, const std::vector<HoleWork>& holes) {
   for (const HoleWork& w : holes) {
     const shop::Tool* spot = tool_of(*w.work, ToolKind::kSpotDrill);
     if (spot == nullptr) continue;
@@ -124,7 +124,7 @@ void write_spots(Bench& bench, const std::vector<HoleWork>& holes) {
   }
 }
 
-void write_works(Bench& bench) {
+void write_works(MillBench& bench) {
   std::vector<HoleWork> group;
   int groups = 0;
   const auto finish_group = [&] {
@@ -143,10 +143,7 @@ void write_works(Bench& bench) {
       write_flat(bench, work, *flat);
     } else {
       finish_group();
-      bench
-          .add_line(
-              fmt::format("{}: {}; its cuts are not worked out here", work.feature, part::kind_of(*feature)))
-          .expect = "NOT KNOWN";
+      write_not_worked_out(bench, *feature);
     }
   }
   finish_group();

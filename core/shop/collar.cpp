@@ -42,6 +42,20 @@ Turning deepens(const Collar& collar) {
   return opposite(increases_coordinate(collar));
 }
 
+Turning feeds_in(const Collar& collar) {
+  switch (collar.clockwise_moves_tool) {
+    case ToolMoves::kIn:
+    case ToolMoves::kToHeadstock:
+    case ToolMoves::kDown:
+      return Turning::kClockwise;
+    case ToolMoves::kOut:
+    case ToolMoves::kFromHeadstock:
+    case ToolMoves::kUp:
+      break;
+  }
+  return Turning::kCounterclockwise;
+}
+
 CollarReading collar_reading(const Collar& collar, quantity::Length travel, Turning increasing, double step) {
   const double in_divisions = travel / collar.division();
   // The nearest step, halves away from zero; the millionth keeps a binary fraction's last bit from turning a half.

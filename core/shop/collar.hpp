@@ -11,6 +11,10 @@ namespace sparewright::shop {
 // Which way the work goes, seen by the operator standing in front, when the wheel is turned clockwise.
 enum class WorkMoves { kLeft, kRight, kAway, kTowards, kUp, kDown };
 
+// Which way the tool goes on a lathe when the wheel is turned clockwise: towards the axis of the work or from it, towards
+// the headstock or from it. A drill goes down or up.
+enum class ToolMoves { kIn, kOut, kToHeadstock, kFromHeadstock, kDown, kUp };
+
 enum class Turning { kClockwise, kCounterclockwise };
 
 [[nodiscard]] std::string_view name_of(Turning turning);
@@ -24,8 +28,9 @@ struct Collar {
   int divisions = 0;          // around the collar, more than 0
   CollarReads reads = CollarReads::kTravel;
   Turning numbers_rise = Turning::kClockwise;
-  WorkMoves clockwise_moves_work = WorkMoves::kLeft;
-  quantity::Length slack;    // lost motion when the direction changes
+  WorkMoves clockwise_moves_work = WorkMoves::kLeft;  // on a mill
+  ToolMoves clockwise_moves_tool = ToolMoves::kIn;    // on a lathe, and of a quill
+  quantity::Length slack;                             // lost motion when the direction changes
   quantity::Length repeats;  // half-width within which it comes back when every move ends the same way
   bool repeats_given = false;
 
@@ -36,6 +41,9 @@ struct Collar {
 [[nodiscard]] Turning increases_coordinate(const Collar& collar);
 // Which way to turn so that the tool goes deeper: the other way, on the wheel that raises the work.
 [[nodiscard]] Turning deepens(const Collar& collar);
+
+// Which way to turn so that the tool goes in, towards the headstock, or down.
+[[nodiscard]] Turning feeds_in(const Collar& collar);
 
 // What the operator dials. From the collar at 0 with the tool at the zero, turning the increasing way, `turns` whole
 // turns, then on until the collar shows `division`. Negative turns: go back that many whole

@@ -1,6 +1,7 @@
 #include "core/shop/shop.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace sparewright::shop {
 namespace {
@@ -24,6 +25,7 @@ void add(base::Hasher& h, const Collar& c) {
       .add(static_cast<int>(c.reads))
       .add(static_cast<int>(c.numbers_rise));
   h.add(static_cast<int>(c.clockwise_moves_work))
+      .add(static_cast<int>(c.clockwise_moves_tool))
       .add(c.slack.base())
       .add(c.repeats.base())
       .add(c.repeats_given);
@@ -31,26 +33,36 @@ void add(base::Hasher& h, const Collar& c) {
 
 }  // namespace
 
+std::string_view name_of(MachineKind kind) {
+  constexpr std::array kNames{"vertical mill", "mill-drill", "lathe", "drill press", "saw", "bench"};
+  return kNames.at(static_cast<std::size_t>(kind));
+}
+
+bool is_mill(MachineKind kind) {
+  return kind == MachineKind::kVerticalMill || kind == MachineKind::kMillDrill;
+}
+
+bool is_by_hand(MachineKind kind) {
+  return !is_mill(kind) && kind != MachineKind::kLathe;
+}
+
+std::string_view name_of(HolderKind kind) {
+  constexpr std::array kNames{"three-jaw chuck", "four-jaw chuck", "collet", "centres", "mandrel",
+                              "faceplate",       "bench vise",     "clamps", "V-blocks"};
+  return kNames.at(static_cast<std::size_t>(kind));
+}
+
+bool turns_work(HolderKind kind) {
+  return kind != HolderKind::kBenchVise && kind != HolderKind::kClamps && kind != HolderKind::kVBlocks;
+}
+
 std::string_view name_of(ToolKind kind) {
-  switch (kind) {
-    case ToolKind::kSpotDrill:
-      return "spot drill";
-    case ToolKind::kTwistDrill:
-      return "twist drill";
-    case ToolKind::kReamer:
-      return "reamer";
-    case ToolKind::kTap:
-      return "tap";
-    case ToolKind::kCounterbore:
-      return "counterbore";
-    case ToolKind::kEndMill:
-      return "end mill";
-    case ToolKind::kBoringHead:
-      return "boring head";
-    case ToolKind::kEdgeFinder:
-      return "edge finder";
-  }
-  return "";
+  constexpr std::array kNames{
+      "spot drill",     "twist drill",  "reamer",        "tap",        "counterbore",  "end mill",
+      "boring head",    "edge finder",  "turning tool",  "boring bar", "parting tool", "grooving tool",
+      "threading tool", "centre drill", "knurling tool", "die",        "countersink",  "slitting saw",
+      "saw blade",      "file",         "press"};
+  return kNames.at(static_cast<std::size_t>(kind));
 }
 
 const Machine* find_machine(const Shop& shop, std::string_view name) {
@@ -76,7 +88,9 @@ base::Fingerprint fingerprint(const Machine& m) {
     h.add(axis);
     add(h, collar);
   }
-  for (const auto& size : {m.head_tram, m.tram_sweep, m.jaw_lift})
+  for (const auto& size :
+       {m.head_tram, m.tram_sweep, m.jaw_lift, m.throat, m.lathe.swing, m.lathe.swing_over_slide,
+        m.lathe.between_centres, m.lathe.spindle_bore, m.lathe.tapers, m.lathe.tapers_over})
     add(h, size);
   return h.add(m.out_of_use).done();
 }
@@ -89,12 +103,23 @@ base::Fingerprint fingerprint(const Vise& v) {
   return h.done();
 }
 
+base::Fingerprint fingerprint(const Holder& o) {
+  base::Hasher h;
+  h.add(o.name).add(static_cast<int>(o.kind));
+  for (const auto& size : {o.grips_from, o.grips_to, o.jaws, o.runs_out})
+    add(h, size);
+  h.add(o.most_rpm.has_value());
+  if (o.most_rpm) h.add(*o.most_rpm);
+  return h.done();
+}
+
 base::Fingerprint fingerprint(const Tool& t) {
   base::Hasher h;
   h.add(t.name).add(static_cast<int>(t.kind)).add(static_cast<int>(t.material)).add(t.diameter.has_value());
   if (t.diameter) h.add(t.diameter->base).add(t.diameter->typed);
   h.add(t.diameter_measured);
-  for (const auto& size : {t.reach, t.pilot, t.bar, t.least_bore, t.division, t.good_to})
+  for (const auto& size :
+       {t.reach, t.pilot, t.bar, t.least_bore, t.division, t.good_to, t.nose_radius, t.width, t.pitch})
     add(h, size);
   return h.add(t.reads_diameter).add(t.thread).add(t.flutes).done();
 }
