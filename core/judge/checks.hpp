@@ -44,6 +44,8 @@ void add_hand_checks(const Shared& subject, Stages& stages);
 void add_drill_room_checks(const Shared& subject, Stages& stages);
 void add_clean_up_checks(const Shared& subject, Stages& stages);
 void add_holding_checks(const Shared& subject, Stages& stages);
+void add_lathe_holding_checks(const Shared& subject, Stages& stages);
+void add_lathe_room_checks(const Shared& subject, Stages& stages);
 void add_build_up_checks(const Shared& subject, Stages& stages);
 void add_tooling_checks(const Shared& subject, Stages& stages);
 void add_tool_size_checks(const Shared& subject, Stages& stages);
