@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "core/handbook/iso286.hpp"
 #include "core/intent/series.hpp"
 #include "core/quantity/display.hpp"
 
@@ -20,12 +22,21 @@ constexpr double kNearest_mm = 0.0005;
 // More often than every second size says nothing.
 constexpr double kLeastStriking = 2.0;
 
+// How far off a size that is not worn was made at the worst: tolerance grade 11 of ISO 286. A choice made here, without a
+// source. Nothing where the grade is not tabled.
+double made_within_mm(double size_mm) {
+  constexpr int kGrade = 11;
+  const auto width = handbook::iso286_tolerance(kGrade, quantity::Diameter::from_base(size_mm));
+  return width ? width->width.base() : std::numeric_limits<double>::infinity();
+}
+
 // Wear takes metal off: a worn shaft was at least what is left of it, a worn hole at most.
-bool wear_allows(const MeasuredUp& measured, double size_mm) {
+bool can_have_been(const MeasuredUp& measured, double size_mm) {
   const double off = measured.size_mm - size_mm;
+  const double most = made_within_mm(measured.size_mm) + measured.unknown_mm;
   switch (measured.bound) {
     case ledger::Bound::kExact:
-      return true;
+      return std::abs(off) <= most;
     case ledger::Bound::kAtLeast:
       return off <= measured.unknown_mm;
     case ledger::Bound::kAtMost:
@@ -73,7 +84,7 @@ void put_mates_first(std::vector<Candidate>& all, double mates_mm) {
 std::vector<Candidate> candidates(const MeasuredUp& measured, std::optional<double> mates_size_mm) {
   std::vector<Candidate> all;
   for (const Nearest& near : nearest_of_each_series(measured.size_mm, measured.kind, measured.role)) {
-    if (!wear_allows(measured, near.size_mm)) continue;
+    if (!can_have_been(measured, near.size_mm)) continue;
     Candidate one = candidate_of(near, measured);
     if (one.once_in >= kLeastStriking) join(all, std::move(one));
   }

@@ -50,7 +50,8 @@ inline constexpr std::size_t kMostCandidates = 3;
 
 // The most striking first, at most kMostCandidates; none where nothing is striking (more often than every second size) or
 // the place is bent or broken. mates_size_mm: of what goes in it or on it; where that can be its size too it comes first.
-// Of a worn place only sizes that wear can have led from.
+// Of a worn place only sizes that wear can have led from; of a sound one none further off than it can have been made (grade
+// 11 of ISO 286: a choice made here, without a source).
 [[nodiscard]] std::vector<Candidate> candidates(const MeasuredUp& measured,
                                                 std::optional<double> mates_size_mm = std::nullopt);
 

@@ -156,7 +156,7 @@ void ask_of_hole(Pen& pen, const Subject& subject, const part::Feature& feature,
   ask(pen, feature.name, size,
       fmt::format("{} is to be {}, and {} {}", feature.name, print.fine(size.value), what,
                   print.fine(before.value)),
-      "It is too large before it is finished.", todo);
+      "It is too large already.", todo);
 }
 
 // The largest drill of a hole that is bored or reamed after it.

@@ -84,6 +84,16 @@ TEST(OriginalSize, WearOnlyTakesMetalOff) {
   EXPECT_TRUE(candidates(inches(1.0, 0.001, Role::kShaft, Kind::kDiameter, Bound::kNeither)).empty());
 }
 
+// ISO 286: grade 11 over 10 to 18 mm is 0.110 mm wide.
+TEST(OriginalSize, ASoundSizeWasMadeWithinGrade11) {
+  const auto off = [](double mm, Bound bound) {
+    return named(candidates({16.0 + mm, 0.001, bound, Kind::kDiameter, Role::kHole}), "16 mm") != nullptr;
+  };
+  EXPECT_TRUE(off(0.110, Bound::kExact));
+  EXPECT_FALSE(off(0.112, Bound::kExact));
+  EXPECT_TRUE(off(0.112, Bound::kAtMost));  // a worn hole was smaller
+}
+
 TEST(OriginalSize, TheMatesSizeComesFirst) {
   // A worn bore at 0.6315: 16 mm is nearer, but what goes in it is 5/8.
   const MeasuredUp bore = inches(0.6315, 0.0010, Role::kHole, Kind::kDiameter, Bound::kAtMost);

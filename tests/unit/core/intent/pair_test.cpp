@@ -36,7 +36,8 @@ TEST(NearFits, AClearanceOf12To16TenthsIsAPrecisionRunningFit) {
   const NearFit& sliding = of(all, FitDuty::kSliding, FitStandard::kAnsiB41);
   EXPECT_EQ(sliding.fit, "RC2");
   EXPECT_NEAR(sliding.out_mm, 0.4 * kThou_mm, 1e-9);  // 1.6 less 1.2
-  EXPECT_GT(of(all, FitDuty::kPress, FitStandard::kAnsiB41).out_mm, 2.0 * kThou_mm);
+  EXPECT_NEAR(of(all, FitDuty::kPress, FitStandard::kAnsiB41).out_mm, 1.8 * kThou_mm,
+              1e-9);  // FN1: 0.2 tight at least
 }
 
 // The same tables: a clearance at the very end of RC3 is within, a tenth of a thousandth past it is out by so much.
