@@ -21,6 +21,10 @@ namespace {
 
 std::string hand_words(const job::Job& job) {
   std::string words = job.subject.hand.empty() ? "not said" : job.subject.hand;
+  if (!job.subject.drawn_from.empty() && job.subject.drawn_from != job.subject.hand)
+    words += "; drawn from " + job.subject.drawn_from;
+  if (job.subject.side_seen)
+    words += fmt::format(", which shows the {}", part::name_of(*job.subject.side_seen));
   if (job.faces_you) words += fmt::format("; in its place the {} faces you", part::name_of(*job.faces_you));
   if (job.subject.turn_over)
     words += *job.subject.turn_over ? "; may be turned over" : "; may NOT be turned over";
@@ -118,10 +122,9 @@ std::vector<sheets::Check> checks_of(const ledger::Snapshot& figures, quantity::
   return checks;
 }
 
-std::vector<sheets::Query> queries_of(std::vector<ledger::Query> open) {
-  std::stable_partition(open.begin(), open.end(), [](const ledger::Query& q) { return q.serious; });
+std::vector<sheets::Query> queries_of(const std::vector<ledger::Query>& all) {
   std::vector<sheets::Query> queries;
-  for (const ledger::Query& query : open) {
+  for (const ledger::Query& query : all) {
     if (queries.size() == sheets::kMostQueries) break;
     queries.push_back({query.says, query.happens, query.todo, query.serious, query.reason});
   }
@@ -156,7 +159,7 @@ sheets::FirstSheet first_sheet(const job::Job& job, ledger::Ledger& ledger, cons
   first.sizes_in = job.system == quantity::UnitSystem::kInch ? "inches" : "millimetres";
   first.mates = mates_of(job, figures);
   first.checks = checks_of(figures, job.system);
-  first.queries = queries_of(ledger.queries());
+  first.queries = queries_of(job::queries(job, ledger.queries()));
   const auto& general = part.surroundings.general;
   first.the_rest = fmt::format("all others: two places and fractions {}, three places {}",
                                general.two_places.typed, general.three_places.typed);

@@ -71,6 +71,61 @@ struct QueryRow {
   std::string reason;
 };
 
+// A size a measured one may have been made to.
+struct CandidateRow {
+  std::string name;  // "3/4 in", "19 mm"
+  NumberRow size;
+  NumberRow leaves_over;   // measured less this
+  double once_in = 1.0;    // a size of no meaning comes as near once in so many
+  bool may_be_it = false;  // off by no more than the readings leave open
+  std::string reason;
+};
+
+// What a measured dimension was made to.
+struct SizeRow {
+  std::string name;
+  NumberRow measured;
+  std::vector<CandidateRow> candidates;  // the best first
+  std::optional<NumberRow> accepted;
+  std::optional<NumberRow> leaves_over;  // measured less accepted
+  std::optional<NumberRow> least;        // the limits accepted with it
+  std::optional<NumberRow> most;
+  std::string duty;                  // of what is accepted; empty where not said
+  std::vector<std::string> mate_of;  // holes of the new part that go by it as measured, whatever is accepted
+};
+
+// A standard fit near to that of a pair; clearances in `unit` of the pair, negative is interference.
+struct NearFitRow {
+  std::string duty;      // "running"
+  std::string standard;  // "ISO 286"
+  std::string fit;       // "H7/g6"
+  std::string name;      // "sliding"
+  double least = 0.0;
+  double most = 0.0;
+  double out = 0.0;       // how far the pair reaches out of it
+  std::string shown;      // "+0.0005 to +0.0020"
+  std::string out_shown;  // empty where the pair lies within
+  std::string source;
+};
+
+// A hole and what goes in it.
+struct PairRow {
+  std::string hole;
+  std::string shaft;
+  bool is_measured = true;             // both as measured; else the hole is one of the new part
+  std::optional<NumberRow> clearance;  // of a measured pair
+  NumberRow least;                     // NOT KNOWN where a worn place leaves it open
+  NumberRow most;
+  std::string unit;
+  std::vector<NearFitRow> near;      // the nearest first
+  std::vector<std::string> made_to;  // fits within whose limits both lie, the likelier first
+};
+
+struct Sizes {
+  std::vector<SizeRow> sizes;
+  std::vector<PairRow> pairs;
+};
+
 // Where a number comes from, down to readings and sources.
 struct TrailRow {
   NumberRow number;

@@ -8,6 +8,7 @@
 #include "app/card.hpp"
 #include "app/packet.hpp"
 #include "app/printing.hpp"
+#include "app/sizes.hpp"
 #include "app/solid_file.hpp"
 #include "core/base/nearest.hpp"
 #include "core/job/job.hpp"
@@ -197,6 +198,10 @@ std::vector<DimensionRow> Session::dimensions() {
   return rows;
 }
 
+Sizes Session::sizes() {
+  return sizes_of(inside_->job, inside_->ledger);
+}
+
 std::vector<VerdictRow> Session::verdicts() {
   std::vector<VerdictRow> rows;
   const ledger::Snapshot figures = inside_->ledger.keep();
@@ -208,7 +213,7 @@ std::vector<VerdictRow> Session::verdicts() {
 
 std::vector<QueryRow> Session::queries() {
   std::vector<QueryRow> rows;
-  for (const ledger::Query& query : inside_->ledger.queries())
+  for (const ledger::Query& query : job::queries(inside_->job, inside_->ledger.queries()))
     rows.push_back(row_of(query));
   return rows;
 }

@@ -50,6 +50,8 @@ class Session {
   [[nodiscard]] std::vector<NumberRow> numbers();
   // Every dimension of the part, in the order of the text; the blank's first.
   [[nodiscard]] std::vector<DimensionRow> dimensions();
+  // What the measured dimensions were made to, and the fits of the pairs.
+  [[nodiscard]] Sizes sizes();
   [[nodiscard]] std::vector<VerdictRow> verdicts();
   [[nodiscard]] std::vector<QueryRow> queries();
 

@@ -16,47 +16,11 @@
 #include "cli/file_kinds.hpp"
 #include "cli/files.hpp"
 #include "cli/json.hpp"
+#include "cli/opening.hpp"
 #include "cli/output.hpp"
 
 namespace sparewright::cli {
 namespace {
-
-// The shop text asked for, else the one the job names, which lies beside the job.
-app::Outcome<std::string> shop_path(const Asked& asked, const app::Text& job) {
-  if (!asked.shop.empty()) return asked.shop;
-  const auto named = app::shop_named_in(job);
-  if (!named) return tl::unexpected(named.error());
-  if (named->empty()) {
-    app::Trouble trouble;
-    trouble.code = "key-missing";
-    trouble.says = "the job names no shop, or this is no job text";
-    trouble.accepted = "shop = \"....shop.toml\" under [job], or --shop FILE";
-    trouble.file = job.name;
-    return tl::unexpected(app::Troubles{std::move(trouble)});
-  }
-  return (std::filesystem::path(asked.job).parent_path() / *named).string();
-}
-
-app::Outcome<app::Session> open(const Asked& asked) {
-  auto job = read_text(asked.job);
-  if (!job) return tl::unexpected(job.error());
-  const auto path = shop_path(asked, *job);
-  if (!path) return tl::unexpected(path.error());
-  auto shop = read_text(*path);
-  if (!shop) return tl::unexpected(shop.error());
-  return app::Session::open(std::move(*job), std::move(*shop));
-}
-
-int status_of(app::Session& session) {
-  const auto verdicts = session.verdicts();
-  const bool bad = std::any_of(verdicts.begin(), verdicts.end(), [](const app::VerdictRow& v) {
-    return v.verdict == "NO" || v.verdict == "NOT KNOWN";
-  });
-  const auto queries = session.queries();
-  const bool serious = std::any_of(queries.begin(), queries.end(),
-                                   [](const app::QueryRow& q) { return q.serious && q.state == "open"; });
-  return bad || serious ? kNotWell : kAllWell;
-}
 
 constexpr std::array<std::string_view, 4> kWorstFirst{"NO", "NOT KNOWN", "CLOSE", "OK"};
 
@@ -71,8 +35,12 @@ void print_verdict(const app::VerdictRow& row) {
 }
 
 void print_query(const app::QueryRow& row) {
-  fmt::print("QUERY      {}{}\n           {}\n           do: {}\n", row.serious ? "serious: " : "", row.says,
-             row.happens, row.todo);
+  if (row.state == "overruled") {
+    fmt::print("QUERY      overruled: {}\n           because: {}\n", row.says, row.reason);
+    return;
+  }
+  fmt::print("QUERY      {}{}\n           {}\n           do: {}\n           its name: {}\n",
+             row.serious ? "serious: " : "", row.says, row.happens, row.todo, row.id);
 }
 
 void print_check(const std::string& title, const std::vector<app::VerdictRow>& verdicts,

@@ -69,12 +69,62 @@ Json json_of(const app::DimensionRow& row) {
               {"missing", row.nominal.missing}};
 }
 
+Json json_of(const app::CandidateRow& row) {
+  return Json{{"name", row.name},
+              {"number", row.size.name},
+              {"size", or_null(row.size.value)},
+              {"leaves_over", or_null(row.leaves_over.value)},
+              {"once_in", row.once_in},
+              {"may_be_it", row.may_be_it},
+              {"reason", row.reason}};
+}
+
+Json json_of(const app::NearFitRow& row) {
+  return Json{{"duty", row.duty},   {"standard", row.standard}, {"fit", row.fit}, {"name", row.name},
+              {"least", row.least}, {"most", row.most},         {"out", row.out}, {"source", row.source}};
+}
+
+Json json_of(const app::SizeRow& row);
+Json json_of(const app::PairRow& row);
+
 template <typename Row>
 Json list_of(const std::vector<Row>& rows) {
   Json list = Json::array();
   for (const Row& row : rows)
     list.push_back(json_of(row));
   return list;
+}
+
+Json value_or_null(const std::optional<app::NumberRow>& row) {
+  return row ? or_null(row->value) : Json(nullptr);
+}
+
+Json json_of(const app::SizeRow& row) {
+  return Json{{"name", row.name},
+              {"measured", or_null(row.measured.value)},
+              {"u", or_null(row.measured.u)},
+              {"bound", row.measured.bound},
+              {"unit", row.measured.unit},
+              {"missing", row.measured.missing},
+              {"proposed", list_of(row.candidates)},
+              {"accepted", value_or_null(row.accepted)},
+              {"leaves_over", value_or_null(row.leaves_over)},
+              {"least", value_or_null(row.least)},
+              {"most", value_or_null(row.most)},
+              {"duty", row.duty},
+              {"mate_of", row.mate_of}};
+}
+
+Json json_of(const app::PairRow& row) {
+  return Json{{"hole", row.hole},
+              {"shaft", row.shaft},
+              {"both_measured", row.is_measured},
+              {"clearance", value_or_null(row.clearance)},
+              {"least", or_null(row.least.value)},
+              {"most", or_null(row.most.value)},
+              {"unit", row.unit},
+              {"near", list_of(row.near)},
+              {"made_to", row.made_to}};
 }
 
 // Names and titles come from users' texts, which are checked to be UTF-8; nothing else may stop the printing.
@@ -88,6 +138,10 @@ std::string as_json(const Printed& printed) {
   return dumped(Json{{"numbers", list_of(printed.numbers)},
                      {"verdicts", list_of(printed.verdicts)},
                      {"queries", list_of(printed.queries)}});
+}
+
+std::string as_json(const app::Sizes& sizes) {
+  return dumped(Json{{"sizes", list_of(sizes.sizes)}, {"pairs", list_of(sizes.pairs)}});
 }
 
 std::string as_json(const std::vector<app::DimensionRow>& dimensions) {

@@ -1,6 +1,10 @@
 #include "core/job/job.hpp"
 
+#include <algorithm>
 #include <iterator>
+#include <set>
+
+#include <fmt/format.h>
 
 #include "core/route/lists.hpp"
 #include "core/survey/good_to.hpp"
@@ -22,10 +26,47 @@ base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job) {
     if (!measured) return tl::unexpected(measured.error());
     append(all, std::move(*measured));
   }
+  append(all, intent::stages(job.subject.originals, job.subject.route.part));
   append(all, part::stages(job.subject.route.part));
   append(all, route::stages(job.subject.route));
   append(all, route::list_stages(job.subject.route));
   append(all, judge::stages(job.subject));
+  return all;
+}
+
+namespace {
+
+int rank_of(const ledger::Query& query) {
+  if (query.state == ledger::QueryState::kOverruled) return 2;
+  return query.serious ? 0 : 1;
+}
+
+ledger::Query overrules_nothing(const std::string& id) {
+  ledger::Query query;
+  query.id = "overrules nothing/" + id;
+  query.about = "overrule";
+  query.says = fmt::format("'{}' is overruled, and no query of that name is asked", id);
+  query.happens = "Nothing is set aside by it.";
+  query.todo = "Take it out, or write the name as check prints it.";
+  return query;
+}
+
+}  // namespace
+
+std::vector<ledger::Query> queries(const Job& job, std::vector<ledger::Query> all) {
+  std::set<std::string> met;
+  for (ledger::Query& query : all) {
+    const auto overruled = job.overruled.find(query.id);
+    if (overruled == job.overruled.end()) continue;
+    met.insert(query.id);
+    query.state = ledger::QueryState::kOverruled;
+    query.reason = overruled->second;
+  }
+  for (const auto& [id, reason] : job.overruled) {
+    if (met.count(id) == 0) all.push_back(overrules_nothing(id));
+  }
+  std::stable_sort(all.begin(), all.end(),
+                   [](const auto& a, const auto& b) { return rank_of(a) < rank_of(b); });
   return all;
 }
 

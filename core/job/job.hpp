@@ -1,6 +1,7 @@
 // A job: the old part as measured, the new part, the order of work. Read from texts; turned into stages.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -31,7 +32,8 @@ struct Job {
   bool first_angle = false;             // how the views of the drawing stand
   std::string material_assumed;         // what had to be assumed to find the material; may be empty
   survey::Survey survey;
-  judge::Subject subject;  // the route, and in it the part; hand, room and limits
+  judge::Subject subject;  // the route, and in it the part; hand, room, limits and original sizes
+  std::map<std::string, std::string> overruled;  // query by its id -> the reason
 };
 
 // Every failure of a text is told at once, each with its place.
@@ -45,5 +47,9 @@ struct Job {
 
 // All stages of the job: measuring up, part, order of work, checks.
 [[nodiscard]] base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job);
+
+// The queries of a job: those the job overrules have their reason and are closed; the open ones first, of those the
+// serious ones. An overruling that meets no query is asked about, so that a slip in a name does not pass for one.
+[[nodiscard]] std::vector<ledger::Query> queries(const Job& job, std::vector<ledger::Query> all);
 
 }  // namespace sparewright::job

@@ -5,6 +5,8 @@
 
 #include "core/job/job.hpp"
 #include "core/job/old_part_text.hpp"
+#include "core/job/original_text.hpp"
+#include "core/job/overrule_text.hpp"
 #include "core/job/part_text.hpp"
 #include "core/job/pattern_text.hpp"
 #include "core/job/route_text.hpp"
@@ -34,6 +36,12 @@ Names names_for(const TableReader& in, const survey::Survey& survey) {
   return names;
 }
 
+// Where the hand is said by what it was drawn from, that is said too.
+std::string drawn_from_hand(const std::string& hand) {
+  const bool by_picture = hand.find("photo") != std::string::npos || hand.find("sketch") != std::string::npos;
+  return by_picture ? hand : "";
+}
+
 void read_head(const TableReader& in, Job& job) {
   job.title = in.text("title").value_or("");
   job.revision = in.text("revision").value_or("A");
@@ -42,6 +50,8 @@ void read_head(const TableReader& in, Job& job) {
   job.faces_you = in.word("faces_you", kFaces);
   job.both_units = in.truth("both_units").value_or(false);
   job.first_angle = in.word("projection", kProjections).value_or(false);
+  job.subject.drawn_from = in.text("drawn_from").value_or(drawn_from_hand(job.subject.hand));
+  job.subject.side_seen = in.word("side_seen", kFaces);
   job.subject.turn_over = in.truth("turn_over");
   job.subject.least_wall = in.number("least_wall", quantity::Kind::kLength);
   job.subject.route.part.surroundings.general = read_general_tolerances(in, job.system);
@@ -72,8 +82,14 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
   route.part.blank = read_blank(blank, material, names);
   route.part.features = read_features(in, route.part.blank.shape, names);
   for (const std::string& name : names.dimension_names) {
-    route.part.surroundings.dimension_figures[name] = "survey/" + name;
+    route.part.surroundings.dimension_figures[name] = intent::measured_path(name);
   }
+  job.subject.originals = read_originals(in, job.survey);
+  for (const intent::Original& original : job.subject.originals.all) {
+    if (original.accepted)
+      route.part.surroundings.accepted_figures[original.name] = intent::accepted_path(original.name);
+  }
+  job.overruled = read_overruled(in);
   route.plan = read_plan(in, shop.shop, names);
   return problems.unless_any(std::move(job));
 }

@@ -93,6 +93,24 @@ Shape reading() {
   });
 }
 
+// --- what the old part was meant to be -----------------------------------------------------------------------------
+Shape original() {
+  return one_of(
+      {measure("a size, with its tolerance if that is written there"),
+       table({field("size", measure("a size, with its tolerance if that is written there"))
+                  .says("the original size accepted, 0.7500 -0.0002/-0.0004; formulas go by it"),
+              field("tol", measure("a tolerance")).says("±0.002, H7, where it is not written with the size"),
+              field("duty", word_of(kDuties))
+                  .says("what it is for: a size that fits or locates has to keep to what was measured"),
+              field("mate", free_text("a dimension"))
+                  .says("the measured dimension that goes in it, or that it goes into")})});
+}
+
+Shape overrule() {
+  return table({field("query", free_text("a query")).required().says("its name, as check prints it"),
+                field("because", free_text()).required().says("the reason, printed with the query")});
+}
+
 // --- the new part -------------------------------------------------------------------------------------------------
 Shape blank_sizes(std::string_view noun) {
   const auto size = [&](const char* key) { return field(key, measure(std::string(noun))); };
@@ -254,6 +272,10 @@ Shape make_job_shape() {
                field("hand", free_text()).says("left or right, and seen from where"),
                field("faces_you", word_of(kFaces))
                    .says("the side that faces you when the part is in its place on the machine"),
+               field("drawn_from", free_text())
+                   .says("the sketch or photograph the places were taken from: a photograph of the back"),
+               field("side_seen", word_of(kFaces))
+                   .says("the side of the part, as it lies here, that it shows"),
                field("turn_over", true_or_false()).says("may the part be fitted the other way round?"),
                field("projection", word_of(kProjections))
                    .says("of the drawing; third angle where it is left out"),
@@ -268,10 +290,13 @@ Shape make_job_shape() {
       field("dimension", table_of("a dimension", word_of(kKinds)))
           .says("kinds of dimensions, where the way of measuring does not say them"),
       field("reading", list_of(reading())).says("the old part and its mates, as measured"),
+      field("original", table_of("a dimension", original()))
+          .says("the original sizes that were accepted, and mates"),
       field("blank", blank()).required().says("the stock"),
       field("feature", list_of(feature())).says("what is made of it"),
       field("space", space()).says("the room for the part on its machine"),
       field("setup", list_of(setup())).says("the order of work"),
+      field("overrule", list_of(overrule())).says("queries that are set aside, each with its reason"),
   });
 }
 

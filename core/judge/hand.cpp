@@ -1,4 +1,6 @@
 // Whether the part has a hand, and what turning it over does.
+#include "core/judge/hand.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -18,21 +20,8 @@ using ledger::State;
 
 constexpr const char* kSource = "the exact shapes at nominal size against their images, by rays";
 
-// What lies no further out than the tolerance of places that have none of their own cannot be told apart.
-double alike_mm(const Subject& subject) {
-  const auto& band = subject.route.part.surroundings.general.three_places;
-  return std::max({shape::kAlikeAtLeast_mm, band.upper, -band.lower});
-}
-
 std::vector<shape::Image> images_of(const Subject& subject, const shape::Work& work) {
   return shape::images_of(shape::metal_bounds(work), alike_mm(subject));
-}
-
-bool is_its_own_mirror_image(const Subject& subject, const shape::Work& work) {
-  for (const shape::Image& image : images_of(subject, work)) {
-    if (image.mirrors() && !shape::difference(work, image, alike_mm(subject))) return true;
-  }
-  return false;
 }
 
 void judge_hand(Pen& pen, const Subject& subject) {
@@ -136,6 +125,18 @@ void judge_turned_over(Pen& pen, const Subject& subject) {
 }
 
 }  // namespace
+
+double alike_mm(const Subject& subject) {
+  const auto& band = subject.route.part.surroundings.general.three_places;
+  return std::max({shape::kAlikeAtLeast_mm, band.upper, -band.lower});
+}
+
+bool is_its_own_mirror_image(const Subject& subject, const shape::Work& work) {
+  for (const shape::Image& image : images_of(subject, work)) {
+    if (image.mirrors() && !shape::difference(work, image, alike_mm(subject))) return true;
+  }
+  return false;
+}
 
 void add_hand_checks(const Shared& subject, Stages& stages) {
   stages.push_back(check_stage(subject, "hand", "part", [subject](Pen& pen) { judge_hand(pen, *subject); }));

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/judge/ground.hpp"
+#include "core/judge/queries.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -15,6 +16,8 @@ base::Fingerprint fingerprint(const Subject& subject) {
   h.add(subject.least_wall.has_value());
   if (subject.least_wall) h.add(subject.least_wall->base).add(subject.least_wall->typed);
   h.add(subject.hand).add(subject.turn_over.has_value()).add(subject.turn_over.value_or(false));
+  h.add(subject.drawn_from).add(subject.side_seen ? static_cast<int>(*subject.side_seen) : -1);
+  h.add(intent::fingerprint(subject.originals));
   add_to(h, subject.space);
   return h.done();
 }
@@ -55,6 +58,10 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_tooling_checks(subject, all);
   add_tool_size_checks(subject, all);
   add_reach_checks(subject, all);
+  add_moved_queries(subject, all);
+  add_radius_queries(subject, all);
+  add_mirror_query(subject, all);
+  add_larger_queries(subject, all);
   return all;
 }
 
@@ -73,6 +80,13 @@ std::vector<Made> all_made(const Subject& subject) {
 ledger::Stage check_stage(const Shared& subject, const std::string& family, const std::string& of,
                           std::function<void(ledger::Pen&)> work) {
   std::string name = fmt::format("check/{}/{}", family, of);
+  base::Fingerprint definition = base::Hasher().add(name).add(subject.fingerprint()).done();
+  return {std::move(name), definition, std::move(work)};
+}
+
+ledger::Stage query_stage(const Shared& subject, const std::string& family, const std::string& of,
+                          std::function<void(ledger::Pen&)> work) {
+  std::string name = fmt::format("query/{}/{}", family, of);
   base::Fingerprint definition = base::Hasher().add(name).add(subject.fingerprint()).done();
   return {std::move(name), definition, std::move(work)};
 }

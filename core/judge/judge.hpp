@@ -25,6 +25,7 @@
 //   build_up.cpp    a located place as the collar readings make it, against its tolerance
 //   tooling.cpp     a tool for every feature, a speed for every tool
 //   tool_size.cpp   drill, reamer, tap and boring bar against the hole they are named for
+//   query_*.cpp     the queries: numbers that cannot, or may not, be true (queries.hpp)
 //   reach.cpp       whether the spindle reaches a feature as the work is held, the slides go that far, and every feature is
 //                   made
 #pragma once
@@ -33,6 +34,7 @@
 #include <string>
 #include <vector>
 
+#include "core/intent/intent.hpp"
 #include "core/judge/space.hpp"
 #include "core/ledger/ledger.hpp"
 #include "core/part/part.hpp"
@@ -46,7 +48,10 @@ struct Subject {
   std::optional<quantity::Typed> least_wall;  // the job's own limit; none: the usual one
   std::string hand;               // which of a part and its mirror image it is, as written; may be empty
   std::optional<bool> turn_over;  // whether it may be fitted the other way round, where the job says so
+  std::string drawn_from;         // the sketch or photograph the places come from; empty where not said
+  std::optional<part::Face> side_seen;  // the side of the part that it shows
   Space space;
+  intent::Originals originals;  // what was measured, and the sizes accepted for it
 };
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Subject& subject);

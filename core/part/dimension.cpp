@@ -49,13 +49,20 @@ double in_its_row(const Dimension& d, double written) {
   return d.times * written + d.and_more;
 }
 
+// What a formula means by a name: the size accepted for it, else the measured one.
+const std::string& figure_named(const std::string& name, const Surroundings& surroundings) {
+  for (const auto* figures : {&surroundings.accepted_figures, &surroundings.dimension_figures}) {
+    if (const auto path = figures->find(name); path != figures->end()) return path->second;
+  }
+  return name;
+}
+
 const Figure& write_formula(Pen& pen, std::string_view local, const Dimension& d,
                             const formula::Formula& formula, const Surroundings& surroundings) {
   std::vector<const Figure*> figures;
   std::vector<double> values;
   for (const std::string& name : formula.names()) {
-    const auto path = surroundings.dimension_figures.find(name);
-    figures.push_back(&pen.ask(path == surroundings.dimension_figures.end() ? name : path->second));
+    figures.push_back(&pen.ask(figure_named(name, surroundings)));
     values.push_back(figures.back()->value);
   }
   const auto y = formula.at(values);
@@ -384,8 +391,11 @@ base::Fingerprint fingerprint(const Dimension& d) {
 
 base::Fingerprint fingerprint(const Surroundings& s) {
   base::Hasher h;
-  for (const auto& [name, figure] : s.dimension_figures)
-    h.add(name).add(figure);
+  for (const auto* figures : {&s.dimension_figures, &s.accepted_figures}) {
+    h.add(static_cast<std::uint64_t>(figures->size()));
+    for (const auto& [name, figure] : *figures)
+      h.add(name).add(figure);
+  }
   for (const auto& band : {s.general.two_places, s.general.three_places}) {
     h.add(band.lower).add(band.upper).add(band.typed);
   }

@@ -82,7 +82,9 @@ struct GeneralTolerances {
 
 // What a part's dimensions are worked out with.
 struct Surroundings {
-  std::map<std::string, std::string> dimension_figures;  // named dimension -> name of its figure
+  std::map<std::string, std::string> dimension_figures;  // named dimension -> name of its figure, as measured
+  // Named dimension -> name of the size accepted as its original one: formulas go by it, mates by what was measured.
+  std::map<std::string, std::string> accepted_figures;
   GeneralTolerances general;
   quantity::UnitSystem system = quantity::UnitSystem::kInch;  // sizes are printed in
 };

@@ -70,6 +70,8 @@ Bound bound_of(const Reading& reading) {
   if (reading.condition == Condition::kSound) return Bound::kExact;
   if (reading.condition != Condition::kWorn) return Bound::kNeither;
   if (reading.way == Way::kExpression && !reading.jaws) return Bound::kNeither;
+  if (reading.way == Way::kInside)
+    return Bound::kAtMost;  // also by outside jaws over a gauge that was set in it
   switch (jaws_of(reading)) {
     case Jaws::kOutside:
       return Bound::kAtLeast;

@@ -92,7 +92,7 @@ struct Survey {
 
 // What a reading says of the size as it was before wear.
 //   worn, outside jaws: metal has gone from between the faces, so the original is at least this
-//   worn, inside jaws:  metal has gone from around the gap, so the original is at most this
+//   worn, inside jaws, or a gauge set inside: metal has gone from around the gap: the original is at most this
 //   worn, depth rod:    not bounded: a worn rim makes a depth less, a worn floor more
 //   bent, or across a break: not bounded
 // An expression on a worn place is bounded only where its jaws are said, since it need not be a plain size.

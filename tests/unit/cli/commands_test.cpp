@@ -49,6 +49,60 @@ TEST_F(Commands, DimensionsReadAsApproved) {
   EXPECT_TRUE(tests::golden("cli/bracket.dimensions.txt", ran.out));
 }
 
+TEST_F(Commands, SizesReadAsApproved) {
+  const Ran ran = run("sizes bracket.job.toml");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_TRUE(tests::golden("cli/bracket.sizes.txt", ran.out));
+}
+
+TEST_F(Commands, SizesHaveTheirShapeInJson) {
+  change("bracket.job.toml", "own.job.toml", "# --- the new part",
+         "[original.old_bore]\nmate = \"idler_pin\"\n[original.idler_pin]\nsize = \"0.6250 "
+         "-0.0001/-0.0006\"\n#");
+  const Ran ran = run("sizes own.job.toml --json");
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const json printed = json::parse(ran.out);
+  ASSERT_EQ(printed["sizes"].size(), 5U);
+  for (const json& row : printed["sizes"])
+    EXPECT_EQ(keys_of(row),
+              (std::set<std::string>{"name", "measured", "u", "bound", "unit", "missing", "proposed",
+                                     "accepted", "leaves_over", "least", "most", "duty", "mate_of"}));
+  const json& pin = printed["sizes"][0];
+  EXPECT_EQ(pin["name"], "idler_pin");
+  EXPECT_NEAR(pin["accepted"].get<double>(), 0.625, 1e-12);
+  EXPECT_NEAR(pin["least"].get<double>(), 0.6244, 1e-12);
+  EXPECT_EQ(pin["mate_of"], json::array({"pivot bore"}));
+  EXPECT_EQ(keys_of(pin["proposed"][0]), (std::set<std::string>{"name", "number", "size", "leaves_over",
+                                                                "once_in", "may_be_it", "reason"}));
+  ASSERT_EQ(printed["pairs"].size(), 2U);
+  EXPECT_EQ(printed["pairs"][0]["hole"], "old_bore");
+  EXPECT_TRUE(printed["pairs"][0]["near"].empty());  // it is worn
+  EXPECT_EQ(printed["pairs"][1]["hole"], "pivot bore");
+  EXPECT_EQ(printed["pairs"][1]["near"].size(), 8U);
+  EXPECT_EQ(run("why own.job.toml original/idler_pin/size").status, 0);
+  EXPECT_THAT(run("sizes own.job.toml").out, HasSubstr("outranks the nominal 0.6250 in"));
+}
+
+// A lever drawn from one side only: the query is serious, and overruled it is printed and quiet.
+TEST_F(Commands, ASeriousQueryCountsUntilItIsOverruled) {
+  const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
+  for (const char* text : {"keyed_lever.job.toml", "forms.shop.toml"})
+    std::filesystem::copy(jobs / text, at(""));
+  const Ran open = run("check keyed_lever.job.toml");
+  EXPECT_EQ(open.status, 1) << open.err;
+  EXPECT_THAT(open.out, HasSubstr("QUERY      serious: Which end was seen?"));
+  EXPECT_THAT(open.out, HasSubstr("its name: mirror/part"));
+  EXPECT_THAT(open.out, HasSubstr("0 NO, 0 NOT KNOWN"));
+  write("own.job.toml",
+        read("keyed_lever.job.toml") +
+            "[[overrule]]\nquery = \"mirror/part\"\nbecause = \"seen on the baler itself\"\n");
+  const Ran overruled = run("check own.job.toml");
+  EXPECT_EQ(overruled.status, 0) << overruled.out << overruled.err;
+  EXPECT_THAT(overruled.out, HasSubstr("QUERY      overruled: Which end was seen?"));
+  EXPECT_THAT(overruled.out, HasSubstr("because: seen on the baler itself"));
+  EXPECT_EQ(json::parse(run("check own.job.toml --json").out)["queries"][0]["state"], "overruled");
+}
+
 TEST_F(Commands, DimensionsHaveTheirShapeInJson) {
   const Ran ran = run("dimensions bracket.job.toml --json");
   ASSERT_EQ(ran.status, 0) << ran.err;

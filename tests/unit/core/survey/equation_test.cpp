@@ -101,6 +101,9 @@ TEST(Bounds, WearTakesMetalOff) {
   auto expression = tests::in_condition(tests::expression("a", "edge", "c", {"1"}), Condition::kWorn);
   expression.jaws = Jaws::kInside;
   EXPECT_EQ(bound_of(expression), Bound::kAtMost);
+  auto over_gauge = tests::in_condition(tests::reading("a", Way::kInside, {}, "c", {"1"}), Condition::kWorn);
+  over_gauge.jaws = Jaws::kOutside;  // a telescoping gauge set in the bore, read over
+  EXPECT_EQ(bound_of(over_gauge), Bound::kAtMost);
 }
 
 TEST(Names, AreTheTradesWords) {

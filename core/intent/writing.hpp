@@ -1,0 +1,17 @@
+// The stages that write originals and pairs. Used inside this room only.
+#pragma once
+
+#include "core/intent/intent.hpp"
+
+namespace sparewright::intent {
+
+// A dimension as measuring up gives it; none where it is not known.
+[[nodiscard]] std::optional<MeasuredUp> measured_up(ledger::Pen& pen, const Original& original);
+
+// The size its mate was made to: accepted, or else the most striking one.
+[[nodiscard]] std::optional<double> size_made_to_mm(ledger::Pen& pen, const Original& original);
+
+void write_original(ledger::Pen& pen, const Originals& originals, const Original& original);
+void write_pair(ledger::Pen& pen, const Originals& originals, const Pair& pair);
+
+}  // namespace sparewright::intent
