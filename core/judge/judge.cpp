@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/judge/ground.hpp"
+#include "core/judge/screw_joint.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -16,6 +17,8 @@ base::Fingerprint fingerprint(const Subject& subject) {
   if (subject.least_wall) h.add(subject.least_wall->base).add(subject.least_wall->typed);
   h.add(subject.hand).add(subject.turn_over.has_value()).add(subject.turn_over.value_or(false));
   add_to(h, subject.space);
+  for (const Seat& seat : subject.seats)
+    add_to(h, seat);
   return h.done();
 }
 
@@ -36,6 +39,14 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_bite_checks(subject, all);
   add_fit_checks(subject, all);
   add_screw_head_checks(subject, all);
+  add_screw_joints(subject, all);
+  add_screw_engagement_checks(subject, all);
+  add_screw_tension_checks(subject, all);
+  add_screw_float_checks(subject, all);
+  add_key_room_checks(subject, all);
+  add_clamp_checks(subject, all);
+  add_press_checks(subject, all);
+  add_seat_checks(subject, all);
   add_wall_checks(subject, all);
   add_form_wall_checks(subject, all);
   add_state_wall_checks(subject, all);
