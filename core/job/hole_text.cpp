@@ -40,6 +40,11 @@ quantity::Tolerance plus_only(double upper_mm, std::string typed) {
   return {quantity::Deviations{zero, upper}, std::move(typed)};
 }
 
+// A key that a screw would have stood in for; one that cannot be read has been told.
+void need_unless_screw(const TableReader& in, std::string_view key) {
+  if (!in.node().find("screw")) need_key(in, key);
+}
+
 // What the job leaves out of a counterbored hole.
 void complete_counterbore(const TableReader& in, const Names& names, part::Hole& hole) {
   part::Counterbore counterbore;
@@ -74,7 +79,7 @@ void complete_counterbore(const TableReader& in, const Names& names, part::Hole&
 }
 
 void complete_body(const TableReader& in, part::Hole& hole) {
-  if (!hole.screw) return need_key(in, "diameter");
+  if (!hole.screw) return need_unless_screw(in, "diameter");
   const auto row = in.problems().keep(text::located(
       handbook::clearance_hole(hole.screw->size, handbook::ClearanceFit::kNormal), *in.node().find("screw")));
   if (!row) return;
@@ -95,7 +100,7 @@ std::optional<part::Dimension> tap_drill(const TableReader& in, const std::strin
 }
 
 void complete_tap_drill(const TableReader& in, part::Hole& hole) {
-  if (hole.thread.empty()) return need_key(in, "thread");
+  if (hole.thread.empty()) return need_unless_screw(in, "thread");
   const bool has_thread = in.node().find("thread").has_value();
   if (auto drill = tap_drill(in, hole.thread, has_thread ? "thread" : "screw"))
     hole.diameter = std::move(*drill);
@@ -111,7 +116,7 @@ void read_tapped_screw(const TableReader& in, const Names& names, part::Hole& ho
 
 // What a hole that is tapped beyond a slit or split is there; its gap is looked up when all features are read.
 void read_beyond(const TableReader& in, const Names& names, part::Hole& hole) {
-  if (!hole.screw) return need_key(in, "screw");
+  if (!hole.screw) return need_unless_screw(in, "screw");
   hole.thread = hole.screw->size;
   auto drill = read_dimension(in, "tap_drill", Kind::kDiameter, "inside jaws", names);
   if (!drill) drill = tap_drill(in, hole.thread, "screw");

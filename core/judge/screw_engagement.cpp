@@ -88,8 +88,9 @@ void judge_stripping(Pen& pen, const Subject& subject, const part::Feature& feat
        .close_at_best = !breaks_first});
 }
 
-// The shortest stock length that uses the thread there is to good purpose; empty where none fits.
-std::string length_to_buy(Pen& pen, const part::Feature& feature, const ScrewJoint& joint, double wanted_mm) {
+// The shortest stock length that uses the thread there is to good purpose; none where none fits.
+std::optional<Length> length_to_buy(Pen& pen, const part::Feature& feature, const ScrewJoint& joint,
+                                    double wanted_mm) {
   const auto& hole = std::get<part::Hole>(feature.shape);
   const Figure& grip = pen.need(screw_joint_path(feature.name, "grip"));
   const Figure& gap = pen.need(screw_joint_path(feature.name, "gap"));
@@ -98,8 +99,7 @@ std::string length_to_buy(Pen& pen, const part::Feature& feature, const ScrewJoi
   const auto length = handbook::screw_length(
       system, Length::from_base(grip.value + gap.value), Length::from_base(std::min(wanted_mm, there.value)),
       hole.depth ? std::optional(Length::from_base(there.value)) : std::nullopt);
-  if (!length) return "";
-  return fmt::format("{} {} long", joint.thread.name, route::Printing(system).nominal(length->length.base()));
+  return length ? std::optional(length->length) : std::nullopt;
 }
 
 void judge_useful(Pen& pen, const Subject& subject, const part::Feature& feature, const ScrewJoint& joint,
@@ -112,7 +112,10 @@ void judge_useful(Pen& pen, const Subject& subject, const part::Feature& feature
       "where "
       "that is more";
   const Figure& useful = limit(pen, "of use", useful_mm, Origin::kStandard, source);
-  const std::string buy = length_to_buy(pen, feature, joint, useful_mm);
+  const auto stock = length_to_buy(pen, feature, joint, useful_mm);
+  const auto unit = joint.thread.is_metric() ? quantity::UnitSystem::kMetric : quantity::UnitSystem::kInch;
+  const std::string buy =
+      stock ? fmt::format("{} {} long", joint.thread.name, route::Printing(unit).nominal(stock->base())) : "";
   if (!engaged.known()) {
     return pen.state({.check = "screw has the right length",
                       .subject = feature.name,
@@ -122,7 +125,10 @@ void judge_useful(Pen& pen, const Subject& subject, const part::Feature& feature
                       .todo = buy.empty() ? "write its length behind its size" : "take a screw " + buy,
                       .missing = engaged.missing});
   }
-  const bool is_more = engaged.value > useful_mm;
+  // The next length sold may put a little more in than is of use.
+  const auto& screw = *std::get<part::Hole>(feature.shape).screw;
+  const bool is_shortest = stock && *screw.length_mm <= stock->base() + handbook::kSizeSlackMm;
+  const bool is_more = engaged.value > useful_mm && !is_shortest;
   pen.state(
       {.check = "no more thread than is of use",
        .subject = feature.name,
