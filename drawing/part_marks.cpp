@@ -257,10 +257,15 @@ class Marking {
     std::string title = feature.name;
     if (alike > 1) title = title.substr(0, title.find_last_of(' '));
     note.lines.push_back(fmt::format("{}:", title));
-    if (!hole.thread.empty()) note.lines.push_back(count + hole.thread);
-    note.lines.push_back(fmt::format("{}{}dia {}{}", hole.thread.empty() ? count : "", made(hole),
+    const bool names_thread = !hole.thread.empty() && !hole.beyond;
+    if (names_thread) note.lines.push_back(count + hole.thread);
+    const std::string depth = hole.depth ? ", " + size("depth", *hole.depth) + " deep" : " through";
+    note.lines.push_back(fmt::format("{}{}dia {}{}", names_thread ? "" : count, made(hole),
                                      size("diameter", hole.diameter),
-                                     hole.depth ? ", " + size("depth", *hole.depth) + " deep" : " through"));
+                                     hole.beyond ? " to " + hole.beyond->gap : depth));
+    if (hole.beyond)
+      note.lines.push_back(fmt::format("beyond it {}, drill {}{}", hole.thread,
+                                       size("tap drill", hole.beyond->tap_drill), depth));
     if (hole.counterbore)
       note.lines.push_back(fmt::format("{} dia {} x {} deep",
                                        hole.make == part::HoleMake::kSpotfaced ? "spotface" : "counterbore",

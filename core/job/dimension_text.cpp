@@ -221,11 +221,11 @@ std::optional<part::Dimension> read_angle(const TableReader& in, std::string_vie
   return angle;
 }
 
-HoleDiameter read_hole_diameter(const TableReader& in, const Names& names) {
+HoleDiameter read_hole_diameter(const TableReader& in, const Names& names, std::string_view key) {
   HoleDiameter hole;
-  hole.diameter = read_dimension(in, "diameter", Kind::kDiameter, "inside jaws", names);
+  hole.diameter = read_dimension(in, key, Kind::kDiameter, "inside jaws", names);
   if (!hole.diameter) return hole;
-  if (const auto table = in.table("diameter")) read_mate(*table, hole, names);
+  if (const auto table = in.table(key)) read_mate(*table, hole, names);
   return hole;
 }
 

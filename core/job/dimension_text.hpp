@@ -45,7 +45,8 @@ struct HoleDiameter {
   std::string mate;
   std::optional<part::Dimension> clearance_asked;
 };
-[[nodiscard]] HoleDiameter read_hole_diameter(const text::TableReader& in, const Names& names);
+[[nodiscard]] HoleDiameter read_hole_diameter(const text::TableReader& in, const Names& names,
+                                              std::string_view key = "diameter");
 
 // A position along an axis; usually from the left end, the front or the underside.
 [[nodiscard]] std::optional<part::Position> read_position(const text::TableReader& in, std::string_view key,

@@ -4,6 +4,7 @@
 
 #include <fmt/format.h>
 
+#include "core/handbook/materials.hpp"
 #include "core/handbook/thread_designation.hpp"
 #include "core/job/place_text.hpp"
 #include "core/job/vocabulary.hpp"
@@ -54,8 +55,19 @@ void add_profile_fields(std::vector<text::Field>& fields, const text::Shape& dim
           .says("its corners in order, along the two axes that lie in its side"));
 }
 
+constexpr std::array kFinished{text::Meaning{"open", false, "before the screw closes the slit"},
+                               text::Meaning{"clamped", true, "with the screw pulled up as it will be"}};
+
+void add_bush_fields(std::vector<text::Field>& fields) {
+  fields.push_back(field("how", text::word_of(kBushes)).required().says("how it is held in its hole"));
+  fields.push_back(field("press", text::free_text("a fit class"))
+                       .says("s6, p6: its outside is its hole's size in this class"));
+  fields.push_back(field("material", text::free_text("a material"))
+                       .says("SAE 660, brass C360: what pressing does to it is NOT KNOWN where left out"));
+}
+
 std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimension,
-                                   const text::Shape& position) {
+                                   const text::Shape& position, const text::Shape& bush_bore) {
   std::vector<text::Field> fields;
   if (row.has_side) {
     auto side = field("side", text::word_of(kFaces))
@@ -86,14 +98,23 @@ std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimens
   if (row.form == part::Form::kThread)
     fields.push_back(
         field("thread", text::free_text("a thread")).required().says("3/8-16 UNC-2A, M10x1.5-6g"));
-  if (row.form == part::Form::kBush)
-    fields.push_back(field("how", text::word_of(kBushes)).required().says("how it is held in its hole"));
+  if (row.form == part::Form::kBush) add_bush_fields(fields);
+  if (row.form == part::Form::kSlit)
+    fields.push_back(field("hole_finished", text::word_of(kFinished))
+                         .says("when the hole, or the bush in it, gets its size; open where left out"));
   if (row.form == part::Form::kProfile) add_profile_fields(fields, dimension, position);
   for (const FormSize& size : row.sizes) {
-    auto one = field(key_of(size.name), dimension).says(std::string(size.says));
+    const bool on_mate = row.form == part::Form::kBush && size.name == "bore";
+    auto one = field(key_of(size.name), on_mate ? bush_bore : dimension).says(std::string(size.says));
     fields.push_back(size.required ? std::move(one).required() : std::move(one));
   }
   return fields;
+}
+
+void refuse(const TableReader& in, std::string_view key, std::string_view found, std::string accepted) {
+  const auto node = in.node().find(key);
+  in.problems().add(
+      text::failure_at(node.value_or(in.node()), Code::kValueNotAccepted, found, std::move(accepted)));
 }
 
 // A thread the handbook knows; what it does not is told with what it accepts.
@@ -109,6 +130,39 @@ std::string read_thread(const TableReader& in) {
             : other.error();
   in.problems().add(text::located(failure, *node));
   return thread;
+}
+
+// The outside of a pressed bush by its class; its size is its hole's, and taken when all features are read.
+void read_press(const TableReader& in, part::Formed& formed) {
+  const auto node = in.node().find("press");
+  if (!node && !in.node().find("diameter")) return need_key(in, "diameter");
+  if (!node) return;
+  const auto tolerance = in.tolerance("press", quantity::Kind::kDiameter);
+  if (!tolerance) return;
+  if (!std::holds_alternative<quantity::FitClass>(tolerance->form) || formed.is_bonded ||
+      in.node().find("diameter"))
+    return refuse(in, "press", node->typed(),
+                  "a fit class such as s6 of a bush that is pressed in, without a diameter");
+  part::Dimension outside;
+  outside.kind = quantity::Kind::kDiameter;
+  outside.size = quantity::Typed{};
+  outside.tolerance = *tolerance;
+  outside.typed = node->typed();
+  formed.sizes["diameter"] = std::move(outside);
+}
+
+void read_bush(const TableReader& in, const Names& names, part::Formed& formed) {
+  formed.is_bonded = in.word("how", kBushes).value_or(false);
+  read_press(in, formed);
+  HoleDiameter bore = read_hole_diameter(in, names, "bore");
+  if (bore.diameter) {
+    if (const auto* on = std::get_if<part::OnMate>(&bore.diameter->size)) formed.mate = on->mate;
+    formed.sizes.insert_or_assign("bore", std::move(*bore.diameter));
+  }
+  formed.material = in.text("material").value_or("");
+  if (formed.material.empty()) return;
+  (void)in.problems().keep(
+      text::located(handbook::find_material(formed.material), *in.node().find("material")));
 }
 
 std::optional<part::Dimension> read_form_size(const TableReader& in, const FormSize& size,
@@ -144,12 +198,6 @@ void read_profile(const TableReader& in, const Names& names, part::Formed& forme
   }
 }
 
-void refuse(const TableReader& in, std::string_view key, std::string_view found, std::string accepted) {
-  const auto node = in.node().find(key);
-  in.problems().add(
-      text::failure_at(node.value_or(in.node()), Code::kValueNotAccepted, found, std::move(accepted)));
-}
-
 // What the blank and the side allow.
 void check_side(const TableReader& in, const FormRow& row, const part::Formed& formed,
                 part::BlankShape blank) {
@@ -170,11 +218,12 @@ void check_side(const TableReader& in, const FormRow& row, const part::Formed& f
 
 }  // namespace
 
-std::vector<text::Choice> form_choices(const text::Shape& dimension, const text::Shape& position) {
+std::vector<text::Choice> form_choices(const text::Shape& dimension, const text::Shape& position,
+                                       const text::Shape& bush_bore) {
   std::vector<text::Choice> choices;
   for (const FormRow& row : part::forms())
-    choices.push_back(
-        text::choice(std::string(row.name), std::string(row.says), fields_of(row, dimension, position)));
+    choices.push_back(text::choice(std::string(row.name), std::string(row.says),
+                                   fields_of(row, dimension, position, bush_bore)));
   return choices;
 }
 
@@ -192,9 +241,12 @@ std::optional<part::Formed> read_form(const TableReader& in, part::BlankShape bl
   if (row->in_hole) formed.of = in.text("in").value_or("");
   if (row->form == part::Form::kThread) formed.thread = read_thread(in);
   if (row->towards) formed.edge = in.word("towards", kFaces);
-  if (row->form == part::Form::kBush) formed.is_bonded = in.word("how", kBushes).value_or(false);
+  if (row->form == part::Form::kBush) read_bush(in, names, formed);
+  if (row->form == part::Form::kSlit)
+    formed.is_finished_clamped = in.word("hole_finished", kFinished).value_or(false);
   if (row->form == part::Form::kProfile) read_profile(in, names, formed);
   for (const FormSize& size : row->sizes) {
+    if (formed.sizes.contains(size.name)) continue;
     if (auto dimension = read_form_size(in, size, names))
       formed.sizes.emplace(size.name, std::move(*dimension));
   }
@@ -215,6 +267,26 @@ void find_chucking_pieces(std::vector<part::Feature>& features) {
   }
 }
 
+namespace {
+
+// The outside of a bush that is given by its class alone: the size of its hole. A class the handbook does not have at that
+// size is told, and so is a hole that takes its own size from a mate.
+void size_press(const TableReader& in, const part::Hole& hole, part::Formed& bush) {
+  const auto outside = bush.sizes.find("diameter");
+  if (bush.form != part::Form::kBush || !in.node().find("press") || outside == bush.sizes.end()) return;
+  if (std::holds_alternative<part::OnMate>(hole.diameter.size))
+    return refuse(in, "press", in.node().find("press")->typed(), "a diameter: its hole is made to a mate");
+  outside->second.size = hole.diameter.size;
+  const auto* typed = std::get_if<quantity::Typed>(&hole.diameter.size);
+  const auto* fit = std::get_if<quantity::FitClass>(&outside->second.tolerance.form);
+  if (typed == nullptr || fit == nullptr) return;
+  (void)in.problems().keep(
+      text::located(part::fit_deviations(fit->name, typed->diameter(), part::CutMakesIt::kSmaller),
+                    *in.node().find("press")));
+}
+
+}  // namespace
+
 void find_holes(const std::vector<TableReader>& tables, std::vector<part::Feature>& features) {
   std::vector<std::string> holes;
   for (const part::Feature& feature : features) {
@@ -228,6 +300,7 @@ void find_holes(const std::vector<TableReader>& tables, std::vector<part::Featur
     });
     if (found != features.end()) {
       formed->of_into = std::get<part::Hole>(found->shape).into;
+      size_press(tables[i], std::get<part::Hole>(found->shape), *formed);
       const bool has_side = part::row_of(formed->form).has_side;
       if (!has_side) formed->side = formed->of_into;
       if (has_side && part::axis_of(formed->side) == part::axis_of(formed->of_into))

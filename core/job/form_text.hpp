@@ -10,9 +10,10 @@
 
 namespace sparewright::job {
 
-// One choice of `kind` for each form. dimension and position: the shapes of these.
+// One choice of `kind` for each form. dimension, position, bush_bore: the shapes of these.
 [[nodiscard]] std::vector<text::Choice> form_choices(const text::Shape& dimension,
-                                                     const text::Shape& position);
+                                                     const text::Shape& position,
+                                                     const text::Shape& bush_bore);
 
 // Nothing where `kind` names no form.
 [[nodiscard]] std::optional<part::Formed> read_form(const text::TableReader& in, part::BlankShape blank,

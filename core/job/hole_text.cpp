@@ -1,13 +1,15 @@
 #include "core/job/hole_text.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "core/handbook/clearance_holes.hpp"
 #include "core/handbook/counterbores.hpp"
-#include "core/handbook/socket_head_screws.hpp"
 #include "core/handbook/tapping.hpp"
 #include "core/job/pattern_text.hpp"
 #include "core/job/place_text.hpp"
+#include "core/job/screw_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -38,33 +40,9 @@ quantity::Tolerance plus_only(double upper_mm, std::string typed) {
   return {quantity::Deviations{zero, upper}, std::move(typed)};
 }
 
-// "1/4-20 socket head" to "1/4-20"; the only head there is here so far.
-std::optional<std::string> screw_size(const TableReader& in) {
-  const auto screw = in.text("screw");
-  if (!screw) return std::nullopt;
-  constexpr std::string_view kHead = " socket head";
-  const auto head = screw->find(kHead);
-  if (head == std::string::npos) {
-    in.problems().add(text::failure_at(*in.node().find("screw"), Code::kValueNotAccepted, *screw,
-                                       "a size and its head: 1/4-20 socket head, M6 socket head"));
-    return std::nullopt;
-  }
-  return screw->substr(0, head);
-}
-
-void read_screw(const TableReader& in, part::Hole& hole) {
-  const auto size = screw_size(in);
-  if (!size) return;
-  const text::Node node = *in.node().find("screw");
-  const auto screw = in.problems().keep(text::located(handbook::socket_head_screw(*size), node));
-  if (!screw) return;
-  part::ScrewHead head;
-  head.designation = *in.text("screw");
-  head.head_diameter_mm = screw->knurled_head_max.value_or(screw->head_max).base();
-  head.head_height_mm = screw->head_height_max.base();
-  head.source = handbook::cite(screw->source);
-  head.stands = in.word("head", kHeads).value_or(part::HeadStands::kFlushOrBelow);
-  hole.screw = std::move(head);
+// A key that a screw would have stood in for; one that cannot be read has been told.
+void need_unless_screw(const TableReader& in, std::string_view key) {
+  if (!in.node().find("screw")) need_key(in, key);
 }
 
 // What the job leaves out of a counterbored hole.
@@ -76,16 +54,15 @@ void complete_counterbore(const TableReader& in, const Names& names, part::Hole&
     diameter = read_dimension(*table, "diameter", Kind::kDiameter, "inside jaws", names);
     depth = read_dimension(*table, "depth", Kind::kLength, "depth rod", names);
   }
-  const auto size = hole.screw ? screw_size(in) : std::nullopt;
-  if (!diameter && size) {
+  if (!diameter && hole.screw) {
     const auto row =
-        in.problems().keep(text::located(handbook::counterbore(*size), *in.node().find("screw")));
+        in.problems().keep(text::located(handbook::counterbore(hole.screw->size), *in.node().find("screw")));
     if (row) {
       diameter = tabled(Kind::kDiameter, row->diameter.base(), handbook::cite(row->source),
                         fmt::format("for {}", hole.screw->designation), "inside jaws");
     }
   }
-  if (!depth && size) {
+  if (!depth && hole.screw) {
     depth = tabled(Kind::kLength, hole.screw->head_height_mm + kBelowFace_mm,
                    fmt::format("greatest head height, {}, and 0.010 in below the face (common practice)",
                                hole.screw->source),
@@ -102,25 +79,48 @@ void complete_counterbore(const TableReader& in, const Names& names, part::Hole&
 }
 
 void complete_body(const TableReader& in, part::Hole& hole) {
-  const auto size = hole.screw ? screw_size(in) : std::nullopt;
-  if (!size) return need_key(in, "diameter");
+  if (!hole.screw) return need_unless_screw(in, "diameter");
   const auto row = in.problems().keep(text::located(
-      handbook::clearance_hole(*size, handbook::ClearanceFit::kNormal), *in.node().find("screw")));
+      handbook::clearance_hole(hole.screw->size, handbook::ClearanceFit::kNormal), *in.node().find("screw")));
   if (!row) return;
   hole.diameter = tabled(Kind::kDiameter, row->hole.base(), handbook::cite(row->source),
                          fmt::format("clearance for {}", hole.screw->designation), "inside jaws");
 }
 
+// The charted one of the thread, which stands at `key`.
+std::optional<part::Dimension> tap_drill(const TableReader& in, const std::string& thread,
+                                         std::string_view key) {
+  const auto drill = in.problems().keep(text::located(
+      handbook::charted_tap_drill(thread, handbook::TapChartColumn::kNominal75), *in.node().find(key)));
+  if (!drill) return std::nullopt;
+  return tabled(Kind::kDiameter, drill->choice.drill.diameter.base(),
+                fmt::format("{}: {}, {:.0f} % of thread", handbook::cite(drill->source),
+                            drill->choice.drill.name, drill->choice.percent),
+                fmt::format("tap drill for {}", thread), "inside jaws");
+}
+
 void complete_tap_drill(const TableReader& in, part::Hole& hole) {
-  if (hole.thread.empty()) return need_key(in, "thread");
-  const auto drill = in.problems().keep(
-      text::located(handbook::charted_tap_drill(hole.thread, handbook::TapChartColumn::kNominal75),
-                    *in.node().find("thread")));
-  if (!drill) return;
-  hole.diameter = tabled(Kind::kDiameter, drill->choice.drill.diameter.base(),
-                         fmt::format("{}: {}, {:.0f} % of thread", handbook::cite(drill->source),
-                                     drill->choice.drill.name, drill->choice.percent),
-                         fmt::format("tap drill for {}", hole.thread), "inside jaws");
+  if (hole.thread.empty()) return need_unless_screw(in, "thread");
+  const bool has_thread = in.node().find("thread").has_value();
+  if (auto drill = tap_drill(in, hole.thread, has_thread ? "thread" : "screw"))
+    hole.diameter = std::move(*drill);
+}
+
+// The screw of a tapped hole comes through something first, and says the thread where that is left out.
+void read_tapped_screw(const TableReader& in, const Names& names, part::Hole& hole) {
+  if (!hole.screw) return;
+  hole.through = read_dimension(in, "through", Kind::kLength, "outside jaws", names);
+  if (!in.node().find("through")) need_key(in, "through");
+  if (hole.thread.empty()) hole.thread = hole.screw->size;
+}
+
+// What a hole that is tapped beyond a slit or split is there; its gap is looked up when all features are read.
+void read_beyond(const TableReader& in, const Names& names, part::Hole& hole) {
+  if (!hole.screw) return need_unless_screw(in, "screw");
+  hole.thread = hole.screw->size;
+  auto drill = read_dimension(in, "tap_drill", Kind::kDiameter, "inside jaws", names);
+  if (!drill) drill = tap_drill(in, hole.thread, "screw");
+  if (drill) hole.beyond = part::TappedBeyond{in.text("across").value_or(""), std::move(*drill)};
 }
 
 std::optional<part::Counterbore> read_spotface(const TableReader& in, const Names& names) {
@@ -175,8 +175,15 @@ std::vector<part::Hole> read_holes(const TableReader& in, part::BlankShape blank
   read_lean(in, names, hole);
   hole.depth = read_dimension(in, "depth", Kind::kLength, "depth rod", names);
   hole.thread = in.text("thread").value_or("");
-  read_screw(in, hole);
-  if (hole.make == part::HoleMake::kCounterbored) complete_counterbore(in, names, hole);
+  hole.screw = read_screw(in);
+  const bool is_through_and_tapped = hole.make == part::HoleMake::kThroughAndTapped;
+  if (hole.make == part::HoleMake::kTapped) read_tapped_screw(in, names, hole);
+  if (is_through_and_tapped) read_beyond(in, names, hole);
+  // A head that may stand proud of a hole through a slit needs no counterbore.
+  const bool sunk = !is_through_and_tapped || in.node().find("counterbore") ||
+                    (hole.screw && hole.screw->stands == part::HeadStands::kFlushOrBelow);
+  if (hole.make == part::HoleMake::kCounterbored || (is_through_and_tapped && sunk))
+    complete_counterbore(in, names, hole);
   if (hole.make == part::HoleMake::kSpotfaced) hole.counterbore = read_spotface(in, names);
   if (hole.make == part::HoleMake::kCountersunk) hole.countersink = read_countersink(in, names);
   HoleDiameter read = read_hole_diameter(in, names);
@@ -190,6 +197,41 @@ std::vector<part::Hole> read_holes(const TableReader& in, part::BlankShape blank
     complete_body(in, hole);
   }
   return placed_holes(in, hole, blank, names);
+}
+
+namespace {
+
+// The axis across which a slit or a split opens; none of anything else.
+std::optional<part::Axis> opens_across(const part::Feature& feature) {
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  if (formed == nullptr) return std::nullopt;
+  if (formed->form == part::Form::kSplit) return part::axis_of(formed->side);
+  if (formed->form != part::Form::kSlit) return std::nullopt;
+  for (const part::Axis axis : part::kAxes) {
+    if (axis != part::axis_of(formed->side) && axis != part::axis_of(formed->of_into)) return axis;
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+void find_gaps(const std::vector<TableReader>& tables, std::vector<part::Feature>& features) {
+  for (std::size_t i = 0; i < features.size(); ++i) {
+    auto* hole = std::get_if<part::Hole>(&features[i].shape);
+    if (hole == nullptr || !hole->beyond) continue;
+    std::vector<std::string> gaps;  // those that lie across it
+    for (const part::Feature& feature : features) {
+      if (opens_across(feature) == part::axis_of(hole->into)) gaps.push_back(feature.name);
+    }
+    std::string& gap = hole->beyond->gap;
+    if (gap.empty() && gaps.size() == 1) gap = gaps.front();
+    if (std::find(gaps.begin(), gaps.end(), gap) != gaps.end()) continue;
+    const text::Node node = tables[i].node().find("across").value_or(tables[i].node());
+    auto failure = text::failure_at(node, Code::kNotInTheJob, gap.empty() ? "nothing" : gap,
+                                    base::known_words(gap, gaps));
+    failure.subject = "slit or split across the hole";
+    tables[i].problems().add(std::move(failure));
+  }
 }
 
 }  // namespace sparewright::job

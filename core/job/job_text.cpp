@@ -10,6 +10,7 @@
 #include "core/job/part_text.hpp"
 #include "core/job/pattern_text.hpp"
 #include "core/job/route_text.hpp"
+#include "core/job/seat_text.hpp"
 #include "core/job/shapes.hpp"
 #include "core/job/space_text.hpp"
 #include "core/job/vocabulary.hpp"
@@ -81,6 +82,7 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
   if (material.material) route.work = handbook::work_of(*material.material);
   route.part.blank = read_blank(blank, material, names);
   route.part.features = read_features(in, route.part.blank.shape, names);
+  job.subject.seats = read_seats(in, route.part);
   for (const std::string& name : names.dimension_names) {
     route.part.surroundings.dimension_figures[name] = intent::measured_path(name);
   }

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/handbook/bar_stock.hpp"
+#include "core/handbook/v_block.hpp"
 #include "core/job/casting_text.hpp"
 #include "core/job/form_text.hpp"
 #include "core/job/hole_text.hpp"
@@ -57,6 +58,60 @@ void set_mill_limits(part::Blank& blank, const MaterialText& material) {
   }
 }
 
+// Their mean, and how far the readings lie from it.
+void set_found(part::BlankSize& size, const std::vector<quantity::Typed>& readings) {
+  if (readings.empty()) return;
+  quantity::Typed mean = readings.front();
+  double least = mean.base;
+  double most = mean.base;
+  double sum = 0.0;
+  for (const quantity::Typed& reading : readings) {
+    least = std::min(least, reading.base);
+    most = std::max(most, reading.base);
+    sum += reading.base;
+    if (&reading != &readings.front()) mean.typed += ", " + reading.typed;
+  }
+  mean.base = readings.size() == 1 ? mean.base : sum / static_cast<double>(readings.size());
+  size.found_below_mm = mean.base - least;
+  size.found_above_mm = most - mean.base;
+  size.found = std::move(mean);
+}
+
+// An even number of lobes a micrometer sees, and a number that the V-block does not show cannot be found in it.
+void read_lobing(const TableReader& in, const Names& names, part::Blank& blank) {
+  const auto table = in.table("lobing");
+  if (!table) return;
+  const auto refuse = [&](std::string_view key, std::string_view accepted) {
+    const text::Node node = *table->node().find(key);
+    in.problems().add(text::failure_at(node, Code::kValueNotAccepted, node.typed(), accepted));
+  };
+  part::Lobing lobing;
+  lobing.lobes = static_cast<int>(table->whole("lobes").value_or(3));
+  const auto v_block = table->number("v_block", Kind::kAngle);
+  const auto swing = table->number("swing", Kind::kLength);
+  lobing.found_with = table->text("with").value_or("");
+  if (!v_block || !swing) return;
+  constexpr double kLeastShown = 0.1;  // of the swing; a choice made here
+  const double degree = quantity::unit::degree.to_base(1.0);
+  if (lobing.lobes != 3 && lobing.lobes != 5 && lobing.lobes != 7) return refuse("lobes", "3, 5 or 7");
+  if (!(v_block->base > 30.0 * degree && v_block->base < 150.0 * degree))
+    return refuse("v_block", "its included angle, more than 30 and less than 150 degrees");
+  if (handbook::v_block_factor(lobing.lobes, v_block->base) < kLeastShown)
+    return refuse("lobes", "a V-block of another angle: in this one so many lobes do not show");
+  if (swing->base < 0.0) return refuse("swing", "0 or more");
+  if (!part::is_round(blank.shape)) return refuse("lobes", "a round bar or tube as the blank");
+  if (std::find(names.instruments.begin(), names.instruments.end(), lobing.found_with) ==
+      names.instruments.end()) {
+    auto failure = text::failure_at(*table->node().find("with"), Code::kNotInTheShop, lobing.found_with,
+                                    base::known_words(lobing.found_with, names.instruments));
+    failure.subject = "instrument";
+    in.problems().add(std::move(failure));
+  }
+  lobing.v_block = *v_block;
+  lobing.swing = *swing;
+  blank.lobing = std::move(lobing);
+}
+
 void read_sizes(const TableReader& in, part::Blank& blank) {
   const auto nominal = in.table("size");
   const auto found = in.table("found");
@@ -64,7 +119,7 @@ void read_sizes(const TableReader& in, part::Blank& blank) {
   for (const SizeKey& entry : keys) {
     part::BlankSize& size = blank.sizes.at(static_cast<std::size_t>(entry.axis));
     if (nominal) size.nominal = nominal->number(entry.key, Kind::kLength).value_or(quantity::Typed{});
-    if (found) size.found = found->number(entry.key, Kind::kLength);
+    if (found) set_found(size, found->numbers(entry.key, Kind::kLength));
     const bool again = part::is_bar(blank.shape) && entry.axis == part::Axis::kZ;
     if (nominal && !again && !nominal->node().find(entry.key)) {
       base::Failure failure;
@@ -81,7 +136,7 @@ void read_sizes(const TableReader& in, part::Blank& blank) {
   if (blank.shape == part::BlankShape::kTube && nominal) {
     blank.bore.emplace();
     blank.bore->nominal = nominal->number("bore", Kind::kLength).value_or(quantity::Typed{});
-    if (found) blank.bore->found = found->number("bore", Kind::kLength);
+    if (found) set_found(*blank.bore, found->numbers("bore", Kind::kLength));
     if (!nominal->node().find("bore")) {
       need_key(*nominal, "bore");
     } else if (!(blank.bore->nominal.base > 0.0 && blank.bore->nominal.base < blank.sizes[1].nominal.base)) {
@@ -184,6 +239,7 @@ part::Blank read_blank(const TableReader& in, const MaterialText& material, cons
     size.found_with = with.value_or("");
   if (blank.bore) blank.bore->found_with = with.value_or("");
   read_casting(in, names, blank);
+  read_lobing(in, names, blank);
   const bool has_found = in.node().find("found") || in.node().find("rough") || in.node().find("cored");
   if (has_found && !with) {
     base::Failure failure;
@@ -244,6 +300,7 @@ std::vector<part::Feature> read_features(const TableReader& job, part::BlankShap
     }
   }
   find_holes(tables, features);
+  find_gaps(tables, features);
   find_chucking_pieces(features);
   refuse_doubles(job, tables, features);
   tell_tree_faults(tables, features);

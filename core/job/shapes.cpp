@@ -2,6 +2,7 @@
 
 #include "core/job/form_text.hpp"
 #include "core/job/pattern_text.hpp"
+#include "core/job/seat_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -47,18 +48,30 @@ Shape dimension() {
       .named("dimension");
 }
 
+Field on_mate() {
+  return field("on", free_text("a named dimension"))
+      .says("the mate it is made to: the hole is the mate as measured plus the clearance");
+}
+
+Field clearance() {
+  return field("clearance", measure("a range of clearance"))
+      .says("+0.0010 to +0.0020; negative is interference");
+}
+
 Shape hole_diameter() {
   return one_of(
              {measure("a diameter or a formula of named dimensions"),
-              table(with(
-                  dimension_fields(),
-                  {field("on", free_text("a named dimension"))
-                       .says("the mate it is made to: the hole is the mate as measured plus the clearance"),
-                   field("mate", free_text("a named dimension"))
-                       .says("what goes in, where the hole has a size of its own"),
-                   field("clearance", measure("a range of clearance"))
-                       .says("+0.0010 to +0.0020; negative is interference")}))})
+              table(with(dimension_fields(), {on_mate(),
+                                              field("mate", free_text("a named dimension"))
+                                                  .says("what goes in, where the hole has a size of its own"),
+                                              clearance()}))})
       .named("hole_diameter");
+}
+
+Shape bush_bore() {
+  return one_of({measure("a diameter or a formula of named dimensions"),
+                 table(with(dimension_fields(), {on_mate(), clearance()}))})
+      .named("bush_bore");
 }
 
 Shape position() {
@@ -112,8 +125,8 @@ Shape overrule() {
 }
 
 // --- the new part -------------------------------------------------------------------------------------------------
-Shape blank_sizes(std::string_view noun) {
-  const auto size = [&](const char* key) { return field(key, measure(std::string(noun))); };
+Shape blank_sizes(Shape one) {
+  const auto size = [&](const char* key) { return field(key, one); };
   return table({size("length").says("along x"), size("width").says("along y"),
                 size("thickness").says("along z"), size("diameter").says("of a round bar or a tube"),
                 size("across").says("of a square or hex bar, across its flats"),
@@ -124,9 +137,17 @@ Shape blank() {
   return table({
       field("shape", word_of(kBlanks)).required().says("what it is cut from"),
       field("material", free_text("a material")).required().says("1018 cold drawn, 6061-T6, SAE 660, ..."),
-      field("size", blank_sizes("a nominal size")).required().says("as it is sold"),
-      field("found", blank_sizes("a size found")).says("as the piece in hand measures"),
+      field("size", blank_sizes(measure("a nominal size"))).required().says("as it is sold"),
+      field("found",
+            blank_sizes(one_of({measure("a size found"), list_of(measure("a size found")).at_least(1)})))
+          .says("as the piece in hand measures; several readings of a size as a list"),
       field("found_with", free_text("an instrument")).says("the instrument it was found with"),
+      field("lobing",
+            table({field("v_block", measure(Kind::kAngle)).required().says("its included angle"),
+                   field("swing", measure(Kind::kLength)).required().says("all that the indicator moves"),
+                   field("lobes", whole_number()).required().says("3, 5 or 7; drawn bar mostly has 3"),
+                   field("with", free_text("an instrument")).required().says("the indicator")}))
+          .says("of a round bar turned in a V-block under an indicator: what a micrometer does not see"),
       field("rough",
             list_of(table({field("side", word_of(kFaces)).required().says("a side that is machined"),
                            field("uneven", measure(Kind::kLength))
@@ -164,7 +185,18 @@ Shape feature() {
                .says("of a tapped hole the tap drill; of a counterbored one the body"),
            field("depth", dimension()).says("at full diameter; through where it is left out"),
            field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
-           field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
+           field("screw", free_text("a screw"))
+               .says("the socket head screw it takes: 1/4-20 socket head, or with its length 5/16-18 x 2 "
+                     "socket head"),
+           field("grade", free_text("a grade"))
+               .says("of the screw: A574, 12.9, 8.8, grade 8; A574 or 12.9 where left out"),
+           field("torque", measure(Kind::kTorque))
+               .says("the screw is tightened to; the handbook's where left out"),
+           field("through", dimension())
+               .says("of a tapped hole with a screw: what the screw goes through first, under its head"),
+           field("across", free_text("a slit or a split"))
+               .says("of a hole that is tapped beyond a slit or a split: which; the only one where left out"),
+           field("tap_drill", dimension()).says("of its tapped part; the charted one where left out"),
            field("head", word_of(kHeads))
                .says("how the screw's head is to stand; flush or below where left out"),
            field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
@@ -187,7 +219,7 @@ Shape feature() {
                   .says("where only a part of the side is milled")})};
   for (Field& place : place_fields(dimension(), position()))
     kinds.front().fields.push_back(std::move(place));
-  for (text::Choice& form : form_choices(dimension(), position()))
+  for (text::Choice& form : form_choices(dimension(), position(), bush_bore()))
     kinds.push_back(std::move(form));
   return table_by("kind", "what it is",
                   {field("name", free_text()).required().says("what other lines and the sheets call it"),
@@ -294,6 +326,7 @@ Shape make_job_shape() {
           .says("the original sizes that were accepted, and mates"),
       field("blank", blank()).required().says("the stock"),
       field("feature", list_of(feature())).says("what is made of it"),
+      field("seat", list_of(seat_shape())).says("what sits on the part: bearings, keys, rings"),
       field("space", space()).says("the room for the part on its machine"),
       field("setup", list_of(setup())).says("the order of work"),
       field("overrule", list_of(overrule())).says("queries that are set aside, each with its reason"),

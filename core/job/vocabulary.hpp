@@ -58,7 +58,9 @@ inline constexpr std::array kMakes{
     Meaning{"tapped", part::HoleMake::kTapped, "drilled, then tapped"},
     Meaning{"counterbored", part::HoleMake::kCounterbored, "for a screw's head"},
     Meaning{"spotfaced", part::HoleMake::kSpotfaced, "drilled, with a flat seat for a head or a nut"},
-    Meaning{"countersunk", part::HoleMake::kCountersunk, "drilled, with a cone for a screw's head"}};
+    Meaning{"countersunk", part::HoleMake::kCountersunk, "drilled, with a cone for a screw's head"},
+    Meaning{"screw through and tapped", part::HoleMake::kThroughAndTapped,
+            "clearance for the screw up to a slit or a split, tapped beyond it"}};
 
 inline constexpr std::array kPlacedBy{
     Meaning{"coordinates", part::PlacedBy::kCoordinates, "dialled"},

@@ -31,6 +31,13 @@ class Shared {
 void add_bite_checks(const Shared& subject, Stages& stages);
 void add_fit_checks(const Shared& subject, Stages& stages);
 void add_screw_head_checks(const Shared& subject, Stages& stages);
+void add_screw_engagement_checks(const Shared& subject, Stages& stages);
+void add_screw_tension_checks(const Shared& subject, Stages& stages);
+void add_screw_float_checks(const Shared& subject, Stages& stages);
+void add_key_room_checks(const Shared& subject, Stages& stages);
+void add_clamp_checks(const Shared& subject, Stages& stages);
+void add_press_checks(const Shared& subject, Stages& stages);
+void add_seat_checks(const Shared& subject, Stages& stages);
 void add_wall_checks(const Shared& subject, Stages& stages);
 void add_form_wall_checks(const Shared& subject, Stages& stages);
 void add_state_wall_checks(const Shared& subject, Stages& stages);

@@ -29,8 +29,10 @@ bool takes_something(const part::Hole& hole) {
          std::holds_alternative<part::OnMate>(hole.diameter.size);
 }
 
-// A screw's hole is worth its own strength; how light a ring round a pin may be is for the load to say.
+// A screw's hole is worth its own strength; how light a ring round a pin may be is for the load to say. A screw that pulls a
+// slit or a split together pulls along itself: nothing pushes it at the edge.
 bool takes_a_screw(const part::Hole& hole) {
+  if (hole.beyond) return false;
   return hole.screw || !hole.thread.empty();
 }
 

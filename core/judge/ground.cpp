@@ -33,8 +33,17 @@ const shape::Wall& Ground::wall_of_pair(std::size_t one, std::size_t other, doub
   return walls->emplace(key, near.wall_between(lesser, greater, limit_mm)).first->second;
 }
 
+// In the order part/hole_cutters.cpp makes them.
+std::string_view local_of_cut(const part::Hole& hole, std::size_t place) {
+  std::vector<std::string_view> cuts{"diameter"};
+  if (hole.counterbore) cuts.emplace_back("counterbore diameter");
+  if (hole.countersink) cuts.emplace_back("countersink diameter");
+  if (hole.beyond) cuts.emplace_back("tap drill");
+  return place < cuts.size() ? cuts[place] : cuts.front();
+}
+
 std::string HoleEnd::size() const {
-  return fmt::format("{}/{}", part::feature_path(name), is_counterbore ? "counterbore diameter" : "diameter");
+  return fmt::format("{}/{}", part::feature_path(name), cut);
 }
 
 double HoleEnd::grows_mm(Pen& pen, const std::optional<shape::Vector>& direction) const {

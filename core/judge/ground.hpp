@@ -17,7 +17,7 @@ namespace sparewright::judge {
 struct HoleEnd {
   const std::string& name;
   const part::Hole& hole;
-  bool is_counterbore = false;
+  std::string_view cut = "diameter";  // which of its cuts: local_of_cut()
 
   [[nodiscard]] std::string size() const;  // its diameter's figure
   // How far its surface can come out by its size, in a direction (none: any). mm
@@ -26,6 +26,10 @@ struct HoleEnd {
   [[nodiscard]] double room_mm(ledger::Pen& pen, part::Axis axis) const;
   [[nodiscard]] bool is_placed_from(const std::string& other, part::Axis axis) const;
 };
+
+// Which diameter the cut of a hole has that comes at that place among its own: "diameter", "counterbore diameter",
+// "countersink diameter", "tap drill".
+[[nodiscard]] std::string_view local_of_cut(const part::Hole& hole, std::size_t place);
 
 // How much thinner than at nominal a wall can turn out: both holes at their largest, and out of place towards each other
 // as far as their tolerances let them. Where one is placed from the other, its own tolerance is all there is.

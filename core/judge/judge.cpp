@@ -4,6 +4,7 @@
 
 #include "core/judge/ground.hpp"
 #include "core/judge/queries.hpp"
+#include "core/judge/screw_joint.hpp"
 
 namespace sparewright::judge {
 namespace {
@@ -19,6 +20,8 @@ base::Fingerprint fingerprint(const Subject& subject) {
   h.add(subject.drawn_from).add(subject.side_seen ? static_cast<int>(*subject.side_seen) : -1);
   h.add(intent::fingerprint(subject.originals));
   add_to(h, subject.space);
+  for (const Seat& seat : subject.seats)
+    add_to(h, seat);
   return h.done();
 }
 
@@ -39,6 +42,14 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_bite_checks(subject, all);
   add_fit_checks(subject, all);
   add_screw_head_checks(subject, all);
+  add_screw_joints(subject, all);
+  add_screw_engagement_checks(subject, all);
+  add_screw_tension_checks(subject, all);
+  add_screw_float_checks(subject, all);
+  add_key_room_checks(subject, all);
+  add_clamp_checks(subject, all);
+  add_press_checks(subject, all);
+  add_seat_checks(subject, all);
   add_wall_checks(subject, all);
   add_form_wall_checks(subject, all);
   add_state_wall_checks(subject, all);

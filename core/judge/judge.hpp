@@ -8,6 +8,13 @@
 //   bush.cpp        a bush in its hole: whether it stays there
 //   fit.cpp         a hole against the mate as measured: tight end, loose end, and at the aim with these instruments
 //   screw_head.cpp  a screw's head on its face: seats wholly, stands proud or below
+//   screw_engagement.cpp  thread of a screw in this part: against stripping, of use, its point and its shank
+//   screw_tension.cpp     the preload its torque leaves, against its proof load
+//   screw_float.cpp       what its hole lets it move, against how far holes are out of place
+//   key_room.cpp          whether a bent key can be turned in its head
+//   clamp.cpp       a slit and its screw: what closing takes off the bore, before the screw bottoms, the hinge, the pull
+//   press.cpp       a pressed bush: pressure, stress and how much its bore closes
+//   seats           bearing_seat.cpp, key_seat.cpp, ring_seat.cpp, o_ring_seat.cpp: what sits on the part
 //   wall.cpp        least metal from each hole to the outside and to every other cut
 //   form_wall.cpp   the same for slots, pockets, keyseats, grooves and the like, at nominal size
 //   state_wall.cpp  the same for states of the work before the finished one
@@ -35,6 +42,7 @@
 #include <vector>
 
 #include "core/intent/intent.hpp"
+#include "core/judge/seat.hpp"
 #include "core/judge/space.hpp"
 #include "core/ledger/ledger.hpp"
 #include "core/part/part.hpp"
@@ -52,6 +60,7 @@ struct Subject {
   std::optional<part::Face> side_seen;  // the side of the part that it shows
   Space space;
   intent::Originals originals;  // what was measured, and the sizes accepted for it
+  std::vector<Seat> seats;  // what sits on the part
 };
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Subject& subject);

@@ -120,7 +120,7 @@ void judge_head(Pen& pen, const Subject& subject, const part::Feature& feature, 
 void add_screw_head_checks(const Shared& subject, Stages& stages) {
   for (const part::Feature& feature : subject->route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
-    if (hole == nullptr || !hole->screw) continue;
+    if (hole == nullptr || !hole->screw || hole->through) continue;  // its head lies on the mate
     stages.push_back(check_stage(subject, "screw head", feature.name, [subject, feature](Pen& pen) {
       judge_head(pen, *subject, feature, std::get<part::Hole>(feature.shape));
     }));

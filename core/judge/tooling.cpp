@@ -27,6 +27,7 @@ std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
     case part::HoleMake::kSpotfaced:
       return {ToolKind::kCounterbore, ToolKind::kEndMill};
     case part::HoleMake::kCountersunk:
+    case part::HoleMake::kThroughAndTapped:
       return {};  // its cuts are not worked out
   }
   return {};

@@ -194,8 +194,10 @@ std::optional<HoleEnd> far_end(const part::Part& part, const shape::Recipe& reci
   const part::Feature* feature = part::find_feature(part, recipe.cuts()[*t.other].feature);
   const auto* hole = feature == nullptr ? nullptr : std::get_if<part::Hole>(&feature->shape);
   if (hole == nullptr) return std::nullopt;
-  const bool is_second = *t.other > 0 && recipe.cuts()[*t.other - 1].feature == feature->name;
-  return HoleEnd{feature->name, *hole, is_second && hole->counterbore.has_value()};
+  std::size_t first = *t.other;
+  while (first > 0 && recipe.cuts()[first - 1].feature == feature->name)
+    --first;
+  return HoleEnd{feature->name, *hole, local_of_cut(*hole, *t.other - first)};
 }
 
 void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole) {
@@ -224,7 +226,7 @@ void judge_wall(Pen& pen, const Subject& subject, const part::Feature& feature, 
   if (!std::isfinite(thinnest.least_mm)) return;  // nothing lies beside it
   const bool measured =
       !thinnest.only_at_least && !thinnest.open && shape::length_mm(thinnest.direction) > 0.0;
-  const HoleEnd here{feature.name, hole, thinnest.cut != first};
+  const HoleEnd here{feature.name, hole, local_of_cut(hole, thinnest.cut - first)};
   const std::optional<HoleEnd> there = far_end(subject.route.part, recipe, thinnest);
   const Figure& wall =
       measured ? wall_figure(pen, here, there, thinnest) : thick_figure(pen, here, there, thinnest);

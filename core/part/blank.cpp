@@ -46,6 +46,7 @@ base::Fingerprint fingerprint(const Blank& blank) {
   const auto add = [&](const BlankSize& size) {
     h.add(size.nominal.base).add(size.nominal.typed).add(size.found.has_value());
     if (size.found) h.add(size.found->base).add(size.found->typed);
+    h.add(size.found_below_mm).add(size.found_above_mm);
     h.add(size.found_with).add(size.mill_lower_mm).add(size.mill_upper_mm).add(size.mill_source);
   };
   h.add(static_cast<int>(blank.shape))
@@ -57,6 +58,12 @@ base::Fingerprint fingerprint(const Blank& blank) {
   h.add(blank.bore.has_value());
   if (blank.bore) add(*blank.bore);
   const auto add_typed = [&](const quantity::Typed& typed) { h.add(typed.base).add(typed.typed); };
+  h.add(blank.lobing.has_value());
+  if (blank.lobing) {
+    h.add(blank.lobing->lobes).add(blank.lobing->found_with);
+    add_typed(blank.lobing->v_block);
+    add_typed(blank.lobing->swing);
+  }
   for (const RoughFace& face : blank.rough) {
     h.add(static_cast<int>(face.side));
     add_typed(face.uneven);

@@ -21,7 +21,9 @@ enum class BlankShape { kFlatBar, kBlock, kPlate, kSquareBar, kRoundBar, kHexBar
 struct BlankSize {
   quantity::Typed nominal;
   std::optional<quantity::Typed> found;
-  std::string found_with;      // instrument
+  std::string found_with;       // instrument
+  double found_below_mm = 0.0;  // the least and the greatest of several readings, from their mean in `found`
+  double found_above_mm = 0.0;
   double mill_lower_mm = 0.0;  // mill limits about the nominal, where they are known
   double mill_upper_mm = 0.0;
   std::string mill_source;  // empty: no mill limits are known for it
@@ -32,6 +34,14 @@ struct BlankSize {
 [[nodiscard]] bool is_round(BlankShape shape);  // round bar and tube
 // Round, square and hex bar, and tube: they lie along x, and can be turned.
 [[nodiscard]] bool is_bar(BlankShape shape);
+
+// A round bar as an indicator sees it, turned in a V-block: lobes that a micrometer goes over without a sign.
+struct Lobing {
+  int lobes = 3;            // 3, 5, 7: even numbers a micrometer sees
+  quantity::Typed v_block;  // included angle
+  quantity::Typed swing;    // of the indicator, all of it
+  std::string found_with;
+};
 
 // A face of a casting as it was found: its lowest spot lies that much below the casting's size there.
 struct RoughFace {
@@ -58,6 +68,7 @@ struct Blank {
   // flats as top and underside, so its size across the flats is along z, and y goes over its corners.
   std::array<BlankSize, 3> sizes;
   std::optional<BlankSize> bore;  // of a tube
+  std::optional<Lobing> lobing;   // of a round bar
   std::vector<RoughFace> rough;   // of a casting, as are
   std::vector<CoredHole> cored;
 };

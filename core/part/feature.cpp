@@ -17,7 +17,8 @@ constexpr std::array kMakes{MakeRow{HoleMake::kDrilled, "drilled"},
                             MakeRow{HoleMake::kTapped, "tapped"},
                             MakeRow{HoleMake::kCounterbored, "counterbored"},
                             MakeRow{HoleMake::kSpotfaced, "spotfaced"},
-                            MakeRow{HoleMake::kCountersunk, "countersunk"}};
+                            MakeRow{HoleMake::kCountersunk, "countersunk"},
+                            MakeRow{HoleMake::kThroughAndTapped, "screw through and tapped"}};
 
 struct PlacedRow {
   PlacedBy placed;
@@ -59,7 +60,13 @@ void add(base::Hasher& h, const Hole& hole) {
   if (hole.screw) {
     h.add(hole.screw->designation).add(hole.screw->head_diameter_mm).add(hole.screw->head_height_mm);
     h.add(hole.screw->source).add(static_cast<int>(hole.screw->stands));
+    h.add(hole.screw->size).add(hole.screw->length_mm.has_value()).add(hole.screw->length_mm.value_or(0.0));
+    h.add(hole.screw->grade).add(hole.screw->torque.has_value());
+    h.add(hole.screw->torque.value_or(quantity::Torque()).base());
   }
+  add(h, hole.through);
+  h.add(hole.beyond.has_value());
+  if (hole.beyond) h.add(hole.beyond->gap).add(fingerprint(hole.beyond->tap_drill));
   h.add(hole.thread).add(hole.mate);
   add(h, hole.clearance_asked);
 }
@@ -112,7 +119,8 @@ bool cuts_are_worked_out(const Feature& feature) {
   if (std::holds_alternative<Flat>(feature.shape)) return true;
   const auto* hole = std::get_if<Hole>(&feature.shape);
   return hole != nullptr && !hole->lean && !hole->around_bar && !hole->countersink &&
-         hole->make != HoleMake::kSpotfaced && hole->placed_by == PlacedBy::kCoordinates;
+         hole->make != HoleMake::kSpotfaced && hole->make != HoleMake::kThroughAndTapped &&
+         hole->placed_by == PlacedBy::kCoordinates;
 }
 
 std::string_view kind_of(const Feature& feature) {
@@ -131,6 +139,7 @@ namespace {
 
 void add_dimensions(const Hole& hole, std::vector<NamedDimension>& all) {
   all.push_back({"diameter", &hole.diameter, ""});
+  if (hole.beyond) all.push_back({"tap drill", &hole.beyond->tap_drill, ""});
   if (hole.by_angle) {
     all.push_back(
         {hole.by_angle->is_diameter ? "bolt circle" : "radius", &hole.by_angle->radius, hole.by_angle->from});

@@ -15,16 +15,30 @@
 
 namespace sparewright::part {
 
-enum class HoleMake { kDrilled, kBored, kReamed, kTapped, kCounterbored, kSpotfaced, kCountersunk };
+// kThroughAndTapped: clearance for a screw up to a slit or a split, tapped beyond it.
+enum class HoleMake {
+  kDrilled,
+  kBored,
+  kReamed,
+  kTapped,
+  kCounterbored,
+  kSpotfaced,
+  kCountersunk,
+  kThroughAndTapped
+};
 [[nodiscard]] std::string_view name_of(HoleMake make);
 [[nodiscard]] std::optional<HoleMake> find_hole_make(std::string_view name);
 
 // How the head of a screw is to stand.
 enum class HeadStands { kFlushOrBelow, kProud };
 
-// The screw a counterbored or plain hole takes. Sizes from the handbook, greatest head first to be safe.
+// The screw a hole takes. Sizes from the handbook, greatest head first to be safe.
 struct ScrewHead {
-  std::string designation;  // "1/4-20 socket head"
+  std::string designation;                 // "1/4-20 socket head", "5/16-18 x 2 socket head"
+  std::string size;                        // "5/16-18", as the handbook reads it
+  std::optional<double> length_mm;         // under the head, where the designation gives it
+  std::string grade;                       // "A574", "12.9", as written; empty where not said
+  std::optional<quantity::Torque> torque;  // it is tightened to, where the job says
   double head_diameter_mm = 0.0;
   double head_height_mm = 0.0;
   std::string source;
@@ -59,6 +73,12 @@ struct ByAngle {
 enum class PlacedBy { kCoordinates, kMate, kDrilledTogether, kDowelled };
 [[nodiscard]] std::string_view name_of(PlacedBy placed);
 
+// What a hole goes on as beyond a slit or a split: tapped for the screw that comes through its near part.
+struct TappedBeyond {
+  std::string gap;  // the slit or split
+  Dimension tap_drill;
+};
+
 struct Hole {
   HoleMake make = HoleMake::kDrilled;
   Face into = Face::kTop;           // the side it starts on
@@ -73,6 +93,9 @@ struct Hole {
   std::optional<Counterbore> counterbore;  // or spotface
   std::optional<Countersink> countersink;
   std::optional<ScrewHead> screw;
+  std::optional<Dimension>
+      through;  // of a tapped hole with a screw: what the screw goes through before it, under its head
+  std::optional<TappedBeyond> beyond;
   std::string thread;                        // of a tapped hole, as written
   std::string mate;                          // the named dimension that goes in; empty where none
   std::optional<Dimension> clearance_asked;  // with a mate: the clearance wanted, as limits

@@ -58,7 +58,10 @@ constexpr std::array kRecessSizes{FormSize{"diameter", Kind::kDiameter, kGrows, 
 constexpr std::array kKeywaySizes{
     FormSize{"width", Kind::kLength, kGrows, true, "the key's"},
     FormSize{"over", Kind::kLength, kGrows, true, "from its bottom to the far side of the bore"}};
-constexpr std::array kSlitSizes{FormSize{"width", Kind::kLength, kGrows, true, "the saw's"}};
+constexpr std::array kSlitSizes{
+    FormSize{"width", Kind::kLength, kGrows, true, "the saw's"},
+    FormSize{"closes by", Kind::kLength, CutMakesIt::kNeither, false,
+             "how far its screw pulls it together; what the mate leaves where left out"}};
 
 constexpr std::array kOilGrooveSizes{
     FormSize{"radius", Kind::kRadius, CutMakesIt::kNeither, true, "of its round bottom"},
@@ -101,9 +104,11 @@ constexpr std::array kDovetailSizes{
     FormSize{"angle", Kind::kAngle, CutMakesIt::kNeither, true, "of its sides with its bottom: 60, 55, 45"}};
 constexpr std::array kProfileSizes{
     FormSize{"depth", Kind::kLength, kGrows, false, "from its side; through where left out"}};
-constexpr std::array kBushSizes{FormSize{"diameter", Kind::kDiameter, kShrinks, true, "its outside"},
-                                FormSize{"bore", Kind::kDiameter, kGrows, true, "finished after it is in"},
-                                FormSize{"length", Kind::kLength, kShrinks, true, "over its ends"}};
+constexpr std::array kBushSizes{
+    FormSize{"diameter", Kind::kDiameter, kShrinks, false,
+             "its outside; that of its hole and the class in press where left out"},
+    FormSize{"bore", Kind::kDiameter, kGrows, true, "finished after it is in"},
+    FormSize{"length", Kind::kLength, kShrinks, true, "over its ends"}};
 
 constexpr std::array kForms{FormRow{.form = Form::kSlot,
                                     .name = "slot",
@@ -257,6 +262,7 @@ base::Fingerprint fingerprint(const Formed& formed) {
       .add(formed.edge ? static_cast<int>(*formed.edge) : -1);
   h.add(formed.of).add(static_cast<int>(formed.of_into)).add(formed.thread);
   h.add(formed.is_bonded).add(formed.keeps_inside).add(formed.behind_piece);
+  h.add(formed.material).add(formed.is_finished_clamped).add(formed.mate);
   for (const ProfileCorner& corner : formed.corners) {
     add_to(h, corner.first);
     add_to(h, corner.second);

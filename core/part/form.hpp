@@ -90,9 +90,12 @@ struct Formed {
   Face of_into = Face::kTop;           // the side that hole starts on
   std::string thread;                  // of a thread, as written
   bool is_bonded = false;              // of a bush: with retaining compound; else it is pressed in
+  std::string material;                // of a bush, as written; empty where not said
+  bool is_finished_clamped = false;    // of a slit: its hole is finished while the screw holds it closed
   bool keeps_inside = false;           // of a profile: what lies outside it comes off
   bool behind_piece = false;           // a chucking piece is left on at its end while it is cut
   std::vector<ProfileCorner> corners;  // of a profile, counterclockwise seen from outside the work
+  std::string mate;  // of a bush: the named dimension that runs in its bore; empty where none
   std::map<std::string, Dimension, std::less<>> sizes;  // by FormSize::name; those left out are not there
 };
 

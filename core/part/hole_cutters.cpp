@@ -109,6 +109,23 @@ shape::Cutter counterbore(const Figures& f, const Line& line, double above) {
                                    Length::from_base(start + above + f.of("counterbore depth")));
 }
 
+// Clearance up to the middle of the slit or split, where both drills run into air.
+shape::Cutter near_part(const Figures& f, const Line& line) {
+  const double way = std::abs(f.side(f.hole.into) - f.of("gap/middle"));
+  return shape::flat_bottomed_hole(f.feature.name, line.entry, line.into,
+                                   Diameter::from_base(f.of("diameter")), Length::from_base(way));
+}
+
+// The tap drill goes all the way; in the near part it lies in the clearance.
+shape::Cutter far_part(const Figures& f, const Line& line, double above) {
+  const auto drill = Diameter::from_base(f.of("tap drill"));
+  if (!f.hole.depth)
+    return shape::through_hole(f.feature.name, line.entry, line.into, drill,
+                               Length::from_base(way_out(f, line, drill.base())));
+  return shape::drilled_hole(f.feature.name, line.entry, line.into, drill,
+                             Length::from_base(above + f.of("depth")));
+}
+
 // The cone goes on at its own slope up to the outside of the blank.
 shape::Cutter countersink(const Figures& f, const Line& line, double above) {
   const double angle = f.of("countersink angle");
@@ -128,9 +145,10 @@ std::vector<shape::Cutter> hole_cutters(const Feature& feature, const Hole& hole
   const double square = std::abs(f.side(hole.into) - f.of("starts at"));
   const double above = hole.lean ? square / std::cos(f.of("lean")) : square;
   std::vector<shape::Cutter> cutters;
-  cutters.push_back(body(f, line, above));
+  cutters.push_back(hole.beyond ? near_part(f, line) : body(f, line, above));
   if (hole.counterbore) cutters.push_back(counterbore(f, line, above));
   if (hole.countersink) cutters.push_back(countersink(f, line, above));
+  if (hole.beyond) cutters.push_back(far_part(f, line, above));
   return cutters;
 }
 

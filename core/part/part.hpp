@@ -1,6 +1,7 @@
 // The part as a whole: the stages that write its figures, and the geometry that comes of them.
 //
 //   blank/length, width, thickness     sizes of the blank, with /least and /most (a round bar: length, diameter)
+//   blank/lobing                       out of round of a bar as a V-block shows it, where it was tried
 //   blank/left end, ... top            where its sides lie, as coordinates
 //   feature/<name>/...                 the figures of one feature (dimension.hpp), and
 //   feature/<name>/at x, at y, at z    its place as coordinates of the part frame

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "core/handbook/v_block.hpp"
 #include "core/part/writing.hpp"
 
 namespace sparewright::part {
@@ -60,7 +61,14 @@ const Figure& write_size(Pen& pen, const BlankSize& size, const std::string& loc
     pen.root(fmt::format("{}/{}", local, name), root);
   };
   const auto same = [](auto x) { return x; };
-  if (size.found || size.mill_source.empty()) {
+  if (size.found && size.found_below_mm + size.found_above_mm > 0.0) {
+    const auto off = [&](std::string_view name, std::string_view words, double by) {
+      pen.work(
+          fmt::format("{}/{}", local, name), kind, words, [by](auto x) { return x + by; }, figure);
+    };
+    off("least", "the least of the readings", -size.found_below_mm);
+    off("most", "the greatest of the readings", size.found_above_mm);
+  } else if (size.found || size.mill_source.empty()) {
     pen.work(local + "/least", kind, size.found ? "as found" : "nominal", same, figure);
     pen.work(local + "/most", kind, size.found ? "as found" : "nominal", same, figure);
   } else {
@@ -111,11 +119,26 @@ void write_casting(Pen& pen, const Blank& blank) {
   }
 }
 
+// "lobing": how far the bar is out of round, greatest radius less least; what it measures over its lobes is that much more
+// than a micrometer shows.
+void write_lobing(Pen& pen, const Lobing& lobing) {
+  const double factor = handbook::v_block_factor(lobing.lobes, lobing.v_block.base);
+  BlankSize swing;
+  swing.found = lobing.swing;
+  swing.found_with = lobing.found_with;
+  pen.work(
+      "lobing", Kind::kLength,
+      fmt::format("swing over {:.3g}, what {} lobes make of it in that V-block; {}", factor, lobing.lobes,
+                  handbook::cite(handbook::kVBlock)),
+      [factor](auto s) { return s / factor; }, write_found(pen, "lobing/swing", swing, Kind::kLength));
+}
+
 }  // namespace
 
 void write_blank(Pen& pen, const Blank& blank) {
   if (blank.bore) write_size(pen, *blank.bore, "bore", Kind::kDiameter);
   write_casting(pen, blank);
+  if (blank.lobing) write_lobing(pen, *blank.lobing);
   for (const Axis axis : kAxes) {
     const Figure& size = write_along(pen, blank, axis);
     ledger::Root zero;

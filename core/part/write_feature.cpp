@@ -113,6 +113,35 @@ void write_clearance_asked(Pen& pen, const Hole& hole, const Surroundings& surro
   write_dimension(pen, "clearance asked", *hole.clearance_asked, surroundings, CutMakesIt::kNeither);
 }
 
+// Where the slit or split lies across the hole, from the side the hole starts on: "gap/near", "gap/middle" and "gap/far".
+void write_gap(Pen& pen, const Part& part, const Hole& hole) {
+  const Feature* gap = find_feature(part, hole.beyond->gap);
+  const auto* formed = gap == nullptr ? nullptr : std::get_if<Formed>(&gap->shape);
+  if (formed == nullptr) return;  // the text's reader refuses it
+  const std::string path = feature_path(gap->name);
+  const Figure& width = pen.ask(path + "/width");
+  const double out = at_greater_end(hole.into) ? 1.0 : -1.0;
+  const Figure* middle = nullptr;
+  if (formed->form == Form::kSlit) {
+    middle = &pen.work(
+        "gap/middle", Kind::kCoordinate, "the middle of the hole the slit leads into",
+        [](auto x) { return x; }, pen.ask(at_path(formed->of, axis_of(hole.into))));
+  } else {
+    const double in = at_greater_end(formed->side) ? -1.0 : 1.0;
+    middle = &pen.work(
+        "gap/middle", Kind::kCoordinate,
+        "the side the split is measured from, its distance and half its width",
+        [in](auto side, auto from, auto wide) { return side + in * (from + wide / 2.0); },
+        pen.ask(path + "/starts at"), pen.ask(path + "/from side"), width);
+  }
+  pen.work(
+      "gap/near", Kind::kCoordinate, "its middle and half its width",
+      [out](auto m, auto w) { return m + out * w / 2.0; }, *middle, width);
+  pen.work(
+      "gap/far", Kind::kCoordinate, "its middle and half its width",
+      [out](auto m, auto w) { return m - out * w / 2.0; }, *middle, width);
+}
+
 void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   const Surroundings& s = part.surroundings;
   write_dimension(pen, "diameter", hole.diameter, s, CutMakesIt::kLarger);
@@ -136,6 +165,11 @@ void write_hole(Pen& pen, const Part& part, const Hole& hole) {
     write_dimension(pen, "countersink diameter", hole.countersink->diameter, s, CutMakesIt::kLarger);
     write_dimension(pen, "countersink angle", hole.countersink->angle, s, CutMakesIt::kNeither);
   }
+  if (hole.beyond) {
+    write_dimension(pen, "tap drill", hole.beyond->tap_drill, s, CutMakesIt::kLarger);
+    write_gap(pen, part, hole);
+  }
+  if (hole.through) write_dimension(pen, "through", *hole.through, s, CutMakesIt::kNeither);
   write_clearance_asked(pen, hole, s);
   write_start(pen, part, hole);
 }
