@@ -72,8 +72,8 @@ TURNS = [
          "wall.least_mm < std::min(asked_mm_, thin.least_mm)"),
     Turn(("least_wall_while_it_is_made",), "core/judge/state_wall.cpp", "allowed.value", "allowed.value + BY",
          within="finished, allowed.value", is_condition=False),
-    Turn(("left_or_right",), "core/judge/hand.cpp", "!shape::difference(work, image, alike_mm(subject))"),
-    Turn(("left_or_right", "may_be_turned_over"), "core/judge/hand.cpp", ALIKE, ALIKE + " + BY", is_condition=False),
+    Turn(("left_or_right", "left_or_right_by_a_slot"), "core/judge/hand.cpp", "!shape::difference(work, image, alike_mm(subject))"),
+    Turn(("left_or_right", "left_or_right_by_a_slot", "may_be_turned_over"), "core/judge/hand.cpp", ALIKE, ALIKE + " + BY", is_condition=False),
     Turn(("may_be_turned_over",), "core/judge/hand.cpp", "!unlike"),
     # The plate is 60 by 20: so many mm3 to a mm of its length.
     Turn(("split_leaves_two_pieces",), "core/judge/split.cpp", "piece.value > 0.0", "piece.value > BY",

@@ -167,6 +167,18 @@ const CheckPairs kRooms{{
      .outside = "2.003",
      .by = 1 * kThou,
      .outside_is = State::kNotKnown},
+    // A slot and a hole on the middle line: the slot's image lies 0.004, 0.006 off.
+    {.check = "left or right",
+     .subject = "part",
+     .about = "by a slot",
+     .job = job_with(feature_text("way", "slot",
+                                  "along = \"x\"\nat.x = \"@\"\nat.y = \"0.5\"\nlength = \"1\"\n"
+                                  "width = \"0.25\"\ndepth = \"0.25\"") +
+                     hole_text("two", "2", "2", kBlind)),
+     .inside = "2.002",
+     .outside = "2.003",
+     .by = 1 * kThou,
+     .outside_is = State::kNotKnown},
     // 0.004, 0.006 off.
     {.check = "may be turned over",
      .subject = "part",
