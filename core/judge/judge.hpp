@@ -2,7 +2,7 @@
 // file a family:
 //
 //   bite.cpp        whether a feature cuts metal at all
-//   measuring.cpp   whether the instrument named for a size can prove it
+//   measuring.cpp   whether the instrument named for a size can touch and prove it
 //   thread_size.cpp what is turned for an outside thread, against its limits
 //   split.cpp       a split leaves metal on both sides
 //   bush.cpp        a bush in its hole: whether it stays there

@@ -1,5 +1,10 @@
-// Whether the instrument named for a size can prove that the size lies within its limits.
+// Whether the instrument named for a size can touch it, and can prove that it lies within its limits.
+#include <algorithm>
+#include <array>
+#include <vector>
+
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "core/judge/checks.hpp"
 
@@ -8,6 +13,28 @@ namespace {
 
 using ledger::Figure;
 using ledger::Pen;
+
+// An outside micrometer does not go into a bore. Silent where it touches.
+void judge_touch(Pen& pen, const part::Feature& feature, const part::NamedDimension& named) {
+  const part::Dimension& dimension = *named.dimension;
+  const auto has = [&](std::string_view jaws) {
+    part::Dimension with_these = dimension;
+    with_these.jaws = jaws;
+    return !pen.names(part::good_to_path(with_these)).empty();
+  };
+  if (has(dimension.jaws)) return;
+  constexpr std::array<std::string_view, 3> kAll{"outside jaws", "inside jaws", "depth rod"};
+  std::vector<std::string_view> own;
+  std::copy_if(kAll.begin(), kAll.end(), std::back_inserter(own), has);
+  pen.state({.check = fmt::format("instrument touches {}", named.local),
+             .subject = feature.name,
+             .state = ledger::State::kNo,
+             .reason = fmt::format("{} has {} and the {} is touched with {}", dimension.instrument,
+                                   fmt::join(own, " and "), named.local, dimension.jaws),
+             .source = "the shop: the instrument's jaws, or what its kind has",
+             .todo = fmt::format("name an instrument that has {}; if this one has, say so in the shop text",
+                                 dimension.jaws)});
+}
 
 // Silent where the instrument takes less than half of the tolerance.
 void judge_instrument(Pen& pen, const Subject& subject, const part::Feature& feature,
@@ -54,10 +81,13 @@ void add_measuring_checks(const Shared& subject, Stages& stages) {
     for (const part::NamedDimension& named : part::dimensions_of(feature)) {
       const bool is_length =
           quantity::dimension_of(named.dimension->kind) == quantity::dimension_of(quantity::Kind::kLength);
-      if (!is_length || !part::has_aim(*named.dimension) || named.dimension->instrument.empty()) continue;
-      stages.push_back(check_stage(
-          subject, "measuring " + named.local, feature.name,
-          [subject, &feature, named](Pen& pen) { judge_instrument(pen, *subject, feature, named); }));
+      if (!is_length || named.dimension->instrument.empty()) continue;
+      stages.push_back(check_stage(subject, "measuring " + named.local, feature.name,
+                                   [subject, &feature, named](Pen& pen) {
+                                     judge_touch(pen, feature, named);
+                                     if (part::has_aim(*named.dimension))
+                                       judge_instrument(pen, *subject, feature, named);
+                                   }));
     }
   }
 }

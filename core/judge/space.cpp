@@ -32,17 +32,21 @@ const Side& tightest(const std::vector<Side>& sides) {
   });
 }
 
-void judge_side(Pen& pen, const route::Printing& print, const std::string& check, const Side& side,
-                const std::string& where) {
+struct Asked {
+  std::string check;
+  std::string where;  // "the room for it is"
+};
+
+void judge_side(Pen& pen, const route::Printing& print, const Side& side, const Asked& asked) {
   const Figure& size = limit(pen, side.name, side.part_mm, Origin::kStandard, kByRays);
   const Figure& room =
       limit(pen, side.name + " of the room", side.room_mm, Origin::kChoice, "the job's [space]");
-  pen.judge({.check = check,
+  pen.judge({.check = asked.check,
              .subject = "part",
              .figure = &size,
              .high = &room,
-             .reason = fmt::format("its {} is {} and {} {}", side.name, print.plain(side.part_mm), where,
-                                   print.plain(side.room_mm)),
+             .reason = fmt::format("its {} is {} and {} {}", side.name, print.plain(side.part_mm),
+                                   asked.where, print.plain(side.room_mm)),
              .source = kSource,
              .todo = fmt::format("take {} off its {}", print.plain(side.part_mm - side.room_mm), side.name)});
 }
@@ -67,8 +71,8 @@ void judge_envelope(Pen& pen, const Subject& subject) {
   std::vector<Side> sides;
   for (std::size_t i = 0; i < 3; ++i)
     sides.push_back({names.at(i), part.at(i), space.at(i)});
-  judge_side(pen, route::Printing(subject.route.system), "part has room", tightest(sides),
-             "the room for it is");
+  judge_side(pen, route::Printing(subject.route.system), tightest(sides),
+             {.check = "part has room", .where = "the room for it is"});
 }
 
 // The two sides of the part that pass together, against those of the opening: longer to longer.
@@ -96,7 +100,8 @@ void judge_opening(Pen& pen, const Subject& subject) {
   const Side& best = *std::max_element(ways.begin(), ways.end(), [](const Side& a, const Side& b) {
     return a.room_mm - a.part_mm < b.room_mm - b.part_mm;
   });
-  judge_side(pen, route::Printing(subject.route.system), "part passes the opening", best, "the opening's is");
+  judge_side(pen, route::Printing(subject.route.system), best,
+             {.check = "part passes the opening", .where = "the opening's is"});
 }
 
 void add(base::Hasher& h, const quantity::Typed& typed) {

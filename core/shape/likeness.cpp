@@ -52,21 +52,34 @@ bool has_like(const std::vector<Outline3>& all, const Outline3& one, const Image
          });
 }
 
-double length_of(const std::vector<Interval>& all) {
-  double sum = 0.0;
-  for (const Interval& one : all)
-    sum += one.length_mm();
-  return sum;
+// Where the one is metal and the other air. Both in order.
+std::vector<Interval> unlike(const std::vector<Interval>& a, const std::vector<Interval>& b) {
+  std::vector<double> ends;
+  for (const auto* all : {&a, &b}) {
+    for (const Interval& one : *all) {
+      ends.push_back(one.enter_mm);
+      ends.push_back(one.exit_mm);
+    }
+  }
+  std::sort(ends.begin(), ends.end());
+  // Each end changes from like to unlike or back: two at one place cancel.
+  std::vector<Interval> all;
+  for (std::size_t i = 0; i + 1 < ends.size(); i += 2) {
+    if (ends[i + 1] > ends[i]) all.push_back({ends[i], ends[i + 1]});
+  }
+  return all;
 }
 
-// Metal on one ray and air on the other, along their length.
-double unlike_mm(const std::vector<Interval>& a, const std::vector<Interval>& b) {
-  double both = 0.0;
-  for (const Interval& one : a) {
-    for (const Interval& other : b)
-      both += std::max(0.0, std::min(one.exit_mm, other.exit_mm) - std::max(one.enter_mm, other.enter_mm));
+// The longest stretch that lies in one of the others too.
+double longest_within(const std::vector<Interval>& all, const std::vector<Interval>& others) {
+  double longest = 0.0;
+  for (const Interval& one : all) {
+    for (const Interval& other : others) {
+      const double both = std::min(one.exit_mm, other.exit_mm) - std::max(one.enter_mm, other.enter_mm);
+      longest = std::max(longest, both);
+    }
   }
-  return length_of(a) + length_of(b) - 2 * both;
+  return longest;
 }
 
 // Rays along the three axes through a box, none of them in its middle planes.
@@ -85,14 +98,32 @@ std::vector<Ray> rays_through(const Bounds& box) {
   return rays;
 }
 
-bool differs_within(const Work& work, const std::vector<const Primitive*>& air, const Bounds& box,
-                    const Image& image, double alike_mm) {
+std::vector<Interval> unlike_along(const Primitive& blank, const std::vector<const Primitive*>& air,
+                                   const Ray& ray, const Image& image) {
   std::vector<Interval> here;
   std::vector<Interval> there;
+  metal_along(blank, air, ray, here);
+  metal_along(blank, air, {image.of(ray.origin), image.of(ray.direction)}, there);
+  return unlike(here, there);
+}
+
+// In the box of a cut; what is unlike beyond it is another cut's.
+bool differs_within(const Work& work, const std::vector<const Primitive*>& air, const Bounds& box,
+                    const Image& image, double alike_mm) {
   for (const Ray& ray : rays_through(box)) {
-    metal_along(work.blank, air, ray, here);
-    metal_along(work.blank, air, {image.of(ray.origin), image.of(ray.direction)}, there);
-    if (unlike_mm(here, there) > 2 * alike_mm) return true;
+    const std::vector<Interval> of_the_box{{0.0, std::abs(dot(box.size(), ray.direction))}};
+    if (longest_within(unlike_along(work.blank, air, ray, image), of_the_box) > alike_mm) return true;
+  }
+  return false;
+}
+
+// Where the blanks are unlike and no cut has taken that away.
+bool blanks_differ(const Work& work, const std::vector<const Primitive*>& air, const Image& image,
+                   double alike_mm) {
+  for (const Ray& ray : rays_through(bounds(work.blank))) {
+    const std::vector<Interval> of_the_blank = unlike_along(work.blank, {}, ray, image);
+    if (of_the_blank.empty()) continue;
+    if (longest_within(unlike_along(work.blank, air, ray, image), of_the_blank) > alike_mm) return true;
   }
   return false;
 }
@@ -151,7 +182,7 @@ std::optional<std::size_t> difference(const Work& work, const Image& image, doub
     if (differs_within(work, air, box, image, alike_mm) || differs_within(work, air, box, back, alike_mm))
       return i;
   }
-  if (differs_within(work, air, blank, image, alike_mm)) return work.cuts.size();
+  if (blanks_differ(work, air, image, alike_mm)) return work.cuts.size();
   return std::nullopt;
 }
 

@@ -30,11 +30,11 @@ struct Image {
 // The first cut, by its place in the work, that tells the work from its image: where it has air and the image metal, or
 // the other way round; as many as there are cuts where it is the blank that does. None: the two are alike.
 //
-// alike_mm  what lies no further than that from its image is alike: a tolerance, at least kAlikeAtLeast_mm. Along a ray it
-//           is twice that, since both ends of a stretch may be out.
+// alike_mm  what lies no further than that from its image is alike: a tolerance, at least kAlikeAtLeast_mm. Along a ray each
+//           stretch counts by itself: many cuts that are each a little out are alike.
 //
 // Cuts that have a like cut in the image are set aside; the others are compared by rays through their own bounds, so that
-// a small one is not missed.
+// a small one is not missed. Of the blank counts what no cut takes away.
 [[nodiscard]] std::optional<std::size_t> difference(const Work& work, const Image& image, double alike_mm);
 
 inline constexpr double kAlikeAtLeast_mm = 0.005;

@@ -169,16 +169,13 @@ class Checker {
           failure(Code::kUnitOfAnotherKind, reading.instrument, "an instrument for it",
                   quantity::name_of(kind)));
     }
-    const auto& pairs = found->jaw_pairs;
+    const std::vector<Jaws> faces = faces_of(*found);
     const Jaws jaws = jaws_of(reading);
-    if (pairs.empty() ||
-        std::any_of(pairs.begin(), pairs.end(), [&](const JawPair& p) { return p.jaws == jaws; })) {
-      return;
-    }
+    if (std::find(faces.begin(), faces.end(), jaws) != faces.end()) return;
     std::vector<std::string_view> has;
-    has.reserve(pairs.size());
-    for (const JawPair& pair : pairs)
-      has.push_back(name_of(pair.jaws));
+    has.reserve(faces.size());
+    for (const Jaws face : faces)
+      has.push_back(name_of(face));
     add(Trouble::In::kReading, i, "jaws",
         failure(Code::kValueNotAccepted, name_of(jaws), fmt::format("{}", fmt::join(has, ", ")),
                 "jaws of " + found->name));

@@ -48,13 +48,7 @@ base::Fingerprint definition(const Instrument& instrument, Jaws jaws) {
 std::vector<ledger::Stage> good_to_stages(const std::vector<Instrument>& instruments) {
   std::vector<ledger::Stage> stages;
   for (const Instrument& instrument : instruments) {
-    std::vector<Jaws> all{Jaws::kOutside, Jaws::kInside, Jaws::kDepth};
-    if (!instrument.jaw_pairs.empty()) {
-      all.clear();
-      for (const JawPair& pair : instrument.jaw_pairs)
-        all.push_back(pair.jaws);
-    }
-    for (const Jaws jaws : all) {
+    for (const Jaws jaws : faces_of(instrument)) {
       stages.push_back({good_to_path(instrument.name, jaws), definition(instrument, jaws),
                         [instrument, jaws](ledger::Pen& pen) { write_good_to(pen, instrument, jaws); }});
     }

@@ -10,7 +10,7 @@
 
 namespace sparewright::survey {
 
-// One stage for each instrument and pair of jaws it has (all three where that is not said):
+// One stage for each instrument and pair of jaws it has (faces_of):
 //   good to/<name>/<jaws>/unknown      half-width that holds the truth of one reading, 19 times in 20
 //   good to/<name>/<jaws>/one reading  a root of value 0 that carries the causes of one reading: added to a size, it
 //                                      makes the size as well known as one reading makes it. The zero of the jaws is

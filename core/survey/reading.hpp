@@ -35,8 +35,16 @@ struct Instrument {
   std::optional<quantity::Typed> zero_found;   // what it read at zero; having it means the zero was checked
   bool zero_checked = false;                   // looked at and found at zero
   std::optional<quantity::Typed> zero_within;  // half-width of the zero error one jaw pair's readings share
-  std::vector<JawPair> jaw_pairs;              // the faces it has; empty: not said, so any
+  std::vector<JawPair> jaw_pairs;              // the faces it has; empty: not said (faces_of)
 };
+
+// The faces it touches with: those it is said to have; else those that its kind tells, in words as people write them
+// (common usage of the names):
+//   outside micrometer, micrometer, snap gauge, outside caliper                     outside jaws
+//   inside micrometer, bore gauge, telescoping gauge, small hole gauge, inside caliper   inside jaws
+//   depth micrometer, depth gauge                                                   depth rod
+// Of any other kind, a dial caliper or a comparator, all three.
+[[nodiscard]] std::vector<Jaws> faces_of(const Instrument& instrument);
 
 // How a reading was taken. equation.hpp gives the equation of each.
 enum class Way {

@@ -85,6 +85,34 @@ TEST(Likeness, ASmallHoleAndASmallShiftAreSeen) {
       is_like(recipe(kPlate, {through("one", 20.0, 30.0), through("two", 80.025, 30.0)}), {-1.0, 1.0, 1.0}));
 }
 
+// Six holes in a row, each 0.004 from where the image has one: no nearer to unlike than one of them.
+TEST(Likeness, ManyThatAreEachALittleOutAreAlike) {
+  const auto row_out_by = [](double out) {
+    std::vector<Cutter> cutters;
+    for (const double x : {15.0, 29.0, 43.0})
+      cutters.push_back(through("left " + std::to_string(x), x, 30.0));
+    for (const double x : {57.0, 71.0, 85.0})
+      cutters.push_back(through("right " + std::to_string(x), x + out, 30.0));
+    return recipe(kPlate, cutters);
+  };
+  EXPECT_TRUE(is_like(row_out_by(0.004), {-1.0, -1.0, 1.0}));
+  EXPECT_FALSE(is_like(row_out_by(0.006), {-1.0, -1.0, 1.0}));
+}
+
+// A hex bar is not its own image turned a quarter round, unless it is turned round all over.
+TEST(Likeness, OfTheBlankCountsWhatIsLeft) {
+  const Blank hex{
+      "hex", hexagonal_prism(Frame::along({0.0, 20.0, 20.0}, {1.0, 0.0, 0.0}, {0.0, 0.0, 1.0}), 40.0, 100.0)};
+  const auto quarter_turned = [&](const Recipe& part) {
+    Image image;
+    image.middle = {50.0, 20.0, 20.0};
+    image.axes = {Vector{1.0, 0.0, 0.0}, Vector{0.0, 0.0, 1.0}, Vector{0.0, -1.0, 0.0}};
+    return !difference(part.work(), image, kAlikeAtLeast_mm).has_value();
+  };
+  EXPECT_FALSE(quarter_turned(recipe(hex, {turned(15.0, 40.0)})));
+  EXPECT_TRUE(quarter_turned(recipe(hex, {turned(15.0, 100.0 + kOverrun_mm)})));
+}
+
 TEST(Likeness, WhichEndABlindHoleStartsFromIsSeen) {
   const Cutter blind = drilled_hole("blind", {50.0, 30.0, 20.0}, {0.0, 0.0, -1.0},
                                     Diameter::of(8.0, millimetre), Length::of(7.6, millimetre));

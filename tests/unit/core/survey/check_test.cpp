@@ -128,6 +128,43 @@ TEST(Troubles, JawsTheInstrumentHasNot) {
   EXPECT_EQ(trouble.failure.accepted, "outside jaws");
 }
 
+// What no jaws are said of touches with those of its kind.
+TEST(Troubles, JawsTheKindOfInstrumentHasNot) {
+  Survey survey = lever();
+  survey.readings[0].way = Way::kInside;
+  survey.instruments[0].kind = "dial caliper";
+  EXPECT_TRUE(troubles(survey).empty());
+  survey.instruments[0].kind = "outside micrometer";
+  const auto trouble = only(survey);
+  expect(trouble, In::kReading, 0, "jaws", Code::kValueNotAccepted);
+  EXPECT_EQ(trouble.failure.accepted, "outside jaws");
+}
+
+TEST(FacesOf, AnInstrumentAreThoseSaidOrThoseOfItsKind) {
+  const auto of_kind = [](const std::string& kind) {
+    Instrument instrument;
+    instrument.kind = kind;
+    return faces_of(instrument);
+  };
+  const std::vector<Jaws> outside{Jaws::kOutside};
+  const std::vector<Jaws> inside{Jaws::kInside};
+  const std::vector<Jaws> depth{Jaws::kDepth};
+  const std::vector<Jaws> all{Jaws::kOutside, Jaws::kInside, Jaws::kDepth};
+  for (const char* kind : {"outside micrometer", "Micrometer 25-50", "snap gauge", "outside caliper"})
+    EXPECT_EQ(of_kind(kind), outside) << kind;
+  for (const char* kind : {"inside micrometer", "dial bore gauge, set in a ring", "telescoping gage",
+                           "small hole gauge", "inside caliper"})
+    EXPECT_EQ(of_kind(kind), inside) << kind;
+  for (const char* kind : {"depth micrometer", "depth gauge"})
+    EXPECT_EQ(of_kind(kind), depth) << kind;
+  for (const char* kind : {"dial caliper", "caliper with inside jaws and depth rod", "comparator", ""})
+    EXPECT_EQ(of_kind(kind), all) << kind;
+  Instrument said;
+  said.kind = "outside micrometer";
+  said.jaw_pairs = {{Jaws::kInside, {}, {}}};
+  EXPECT_EQ(faces_of(said), inside);
+}
+
 TEST(Troubles, AnAngleOffACaliper) {
   Survey survey = lever();
   survey.dimensions.push_back({"tilt", quantity::Kind::kAngle});
