@@ -30,20 +30,47 @@ constexpr double kNear = 0.10;
 constexpr double kWorn = 0.08;
 
 struct Near {
-  handbook::GearPitch pitch;
-  double off = 0.0;  // measured module over the standard one, less 1
+  std::string name;
+  Length module;
+  handbook::Source source;
+  double off = 0.0;  // measured module over this one, less 1
 };
 
-// From `least` to `most`, the nearest first.
+// Whole diametral pitches that no standard has, as old makers took them.
+constexpr int kCoarsestWhole = 4;
+constexpr int kFinestWhole = 40;
+constexpr handbook::Source kWholePitch{
+    "whole diametral pitches outside the standards, as old gears have them", "",
+    handbook::Basis::kCommonPractice};
+
+std::vector<Near> known_pitches() {
+  std::vector<Near> known;
+  for (const handbook::GearPitch& pitch : handbook::gear_pitches())
+    known.push_back({to_string(pitch), pitch.module(), pitch.source, 0.0});
+  for (int whole = kCoarsestWhole; whole <= kFinestWhole; ++whole) {
+    const std::string name = fmt::format("{} DP", whole);
+    const bool standard =
+        std::any_of(known.begin(), known.end(), [&](const Near& one) { return one.name == name; });
+    if (!standard)
+      known.push_back({name + ", of no standard", Length::of(1.0 / whole, unit::inch), kWholePitch, 0.0});
+  }
+  return known;
+}
+
+// From `least` to `most`, the nearest first, but standard ones before others.
 std::vector<Near> near_pitches(Length module, double least, double most) {
   std::vector<Near> near;
-  for (const handbook::GearPitch& pitch : handbook::gear_pitches()) {
-    const double off = module / pitch.module() - 1.0;
-    if (off >= least && off <= most) near.push_back({pitch, off});
+  for (Near& one : known_pitches()) {
+    one.off = module / one.module - 1.0;
+    if (one.off >= least && one.off <= most) near.push_back(std::move(one));
   }
-  std::stable_sort(near.begin(), near.end(),
-                   [](const Near& a, const Near& b) { return std::abs(a.off) < std::abs(b.off); });
-  constexpr std::size_t kShown = 6;
+  std::stable_sort(near.begin(), near.end(), [](const Near& a, const Near& b) {
+    const bool a_standard = a.source.text != kWholePitch.text;
+    const bool b_standard = b.source.text != kWholePitch.text;
+    if (a_standard != b_standard) return a_standard;
+    return std::abs(a.off) < std::abs(b.off);
+  });
+  constexpr std::size_t kShown = 8;
   if (near.size() > kShown) near.resize(kShown);
   return near;
 }
@@ -88,24 +115,23 @@ base::Result<Answer> gear_pitch(const Question& question) {
   if (teeth)
     writer.length(fmt::format("outside of {} teeth", *teeth), module * (*teeth + 2), kFullDepthOutside);
   answer.tables.push_back(writer.take());
-  TableWriter standard(by_outside ? "standard pitches it may have had, and what wore off"
-                                  : "nearest standard pitches, off in per cent",
-                       system);
+  TableWriter standard(
+      by_outside ? "pitches it may have had, and what wore off" : "nearest pitches, off in per cent", system);
   for (const Near& one : near) {
     if (by_outside) {
-      const Length made = one.pitch.module() * (teeth.value_or(0) + 2);
-      standard.length(to_string(one.pitch), std::max(Length(), made - *outside), kFullDepthOutside,
+      const Length made = one.module * (teeth.value_or(0) + 2);
+      standard.length(one.name, std::max(Length(), made - *outside), kFullDepthOutside,
                       fmt::format("outside when new {}", both_ways(made, system)));
     } else {
-      standard.number(to_string(one.pitch), one.off * 100.0, Kind::kNumber, 2, one.pitch.source,
-                      teeth ? fmt::format("outside of {} teeth {}", *teeth,
-                                          both_ways(one.pitch.module() * (*teeth + 2), system))
-                            : "");
+      standard.number(
+          one.name, one.off * 100.0, Kind::kNumber, 2, one.source,
+          teeth ? fmt::format("outside of {} teeth {}", *teeth, both_ways(one.module * (*teeth + 2), system))
+                : "");
     }
   }
   if (near.empty()) standard.words("none", "within what wear explains", kFullDepthOutside);
-  if (!near.empty() && !by_outside) answer.says += fmt::format("; nearest {}", to_string(near.front().pitch));
-  if (!near.empty() && by_outside && near.size() == 1) answer.says = to_string(near.front().pitch);
+  if (!near.empty() && !by_outside) answer.says += fmt::format("; nearest {}", near.front().name);
+  if (!near.empty() && by_outside && near.size() == 1) answer.says = near.front().name;
   answer.tables.push_back(standard.take());
   answer.assumed.emplace_back("full depth teeth, not shifted");
   answer.cautions.emplace_back(

@@ -53,6 +53,11 @@ namespace sparewright::answers {
 [[nodiscard]] base::Result<Answer> edge_find(const Question& question);
 [[nodiscard]] base::Result<Answer> steps(const Question& question);
 [[nodiscard]] base::Result<Answer> gib(const Question& question);
+[[nodiscard]] base::Result<Answer> cut_force(const Question& question);
+[[nodiscard]] base::Result<Answer> drill_load(const Question& question);
+[[nodiscard]] base::Result<Answer> grip(const Question& question);
+[[nodiscard]] base::Result<Answer> polygon(const Question& question);
+[[nodiscard]] base::Result<Answer> dovetail(const Question& question);
 
 // --- threads and gears
 [[nodiscard]] base::Result<Answer> chase(const Question& question);

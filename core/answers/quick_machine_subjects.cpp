@@ -3,7 +3,9 @@
 
 namespace sparewright::answers {
 
-std::vector<Subject> quick_machine_subjects() {
+namespace {
+
+std::vector<Subject> settings() {
   return {
       {"bend",
        "how far slender work gives under the tool, and whether it wants a rest",
@@ -71,7 +73,73 @@ std::vector<Subject> quick_machine_subjects() {
         {"allowance", "SIZE", "of thickness left on for fitting"},
         {"longer", "LENGTH", "left on at the thick end"}},
        gib},
+      {"polygon",
+       "flats milled on a round: across flats, across corners, how deep",
+       "",
+       "--sides 6 --flats \"3/4 in\" --round \"0.850 in\"",
+       {{"sides", "COUNT", "3 or more", true},
+        {"flats", "SIZE", "across flats"},
+        {"corners", "SIZE", "instead: across corners"},
+        {"round", "SIZE", "diameter it is milled from; across corners where left out"}},
+       polygon},
+      {"dovetail",
+       "a dovetail over or between two pins, and back to its width",
+       "",
+       "--pin \"1/2 in\" --width \"2 in\" --height \"3/4 in\"",
+       {{"pin", "SIZE", "diameter of the two pins", true},
+        {"width", "SIZE", "of a slide where it is narrow, of a way where it is wide"},
+        {"measured", "SIZE", "instead: over the pins, or between them in a way"},
+        {"side", "SIDE", "slide or way; slide where left out"},
+        {"angle", "ANGLE", "of the flank to the base; 60 deg where left out"},
+        {"height", "SIZE", "of the dovetail: its other width too"}},
+       dovetail},
   };
+}
+
+std::vector<Subject> loads() {
+  return {
+      {"cut-force",
+       "force, torque and power of a turning cut, as sources differ",
+       "",
+       "--material 1018 --depth \"0.050 in\" --feed \"0.005 in\" --diameter \"2 in\" --rpm 200",
+       {{"depth", "SIZE", "of the cut, on the radius", true},
+        {"feed", "SIZE", "a turn", true},
+        {"material", "MATERIAL", "of the work; steel where left out"},
+        {"diameter", "SIZE", "of the work: gives the torque"},
+        {"rpm", "NUMBER", "turns a minute: gives the power"}},
+       cut_force},
+      {"drill-load",
+       "thrust, torque and power of a drill",
+       "",
+       "--material \"mild steel\" --drill \"1/2 in\" --feed \"0.006 in\" --rpm 500",
+       {{"drill", "SIZE", "diameter", true},
+        {"feed", "SIZE", "a turn", true},
+        {"material", "MATERIAL", "of the work; steel where left out"},
+        {"point", "POINT", "standard or split; standard where left out"},
+        {"rpm", "NUMBER", "turns a minute: gives the power"}},
+       drill_load},
+      {"grip",
+       "whether a vise or chuck slips under a force; it may say no, never yes",
+       "",
+       "--holder \"6 in machine vise\" --pair \"ground steel on steel, oily\" --force \"900 lbf\"",
+       {{"holder", "HOLDER", "6 in machine vise, 3-jaw scroll chuck 160 mm", true},
+        {"tightened", "HOW", "as the handbook has it: handle 80 N m; every way where left out"},
+        {"force", "FORCE", "of the cut where it is held", true},
+        {"pair", "PAIR", "of vise jaws and work: ground steel on steel, oily"},
+        {"jaw", "JAW", "of a chuck: smooth, diamond or serrated"},
+        {"surface", "SURFACE", "it grips: machined, smooth or rough"},
+        {"material", "MATERIAL", "of the work in a chuck"}},
+       grip},
+  };
+}
+
+}  // namespace
+
+std::vector<Subject> quick_machine_subjects() {
+  std::vector<Subject> all = settings();
+  for (Subject& subject : loads())
+    all.push_back(std::move(subject));
+  return all;
 }
 
 }  // namespace sparewright::answers

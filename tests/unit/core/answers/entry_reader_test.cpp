@@ -33,8 +33,8 @@ std::string band_refused(const std::string& text) {
 }
 
 TEST(EntryReader, ReadsASizeWithItsLimits) {
-  for (const char* text : {"5.996 to 6.000 mm", "5.996 mm to 6.000 mm", "5.998 +- 0.002 mm", "5.998 mm +/- 0.002 mm",
-                           "5.998 ± 0.002 mm"}) {
+  for (const char* text : {"5.996 to 6.000 mm", "5.996 mm to 6.000 mm", "5.998 +- 0.002 mm",
+                           "5.998 mm +/- 0.002 mm", "5.998 ± 0.002 mm"}) {
     EXPECT_NEAR(band(text).low.base(), 5.996, 1e-12) << text;
     EXPECT_NEAR(band(text).high.base(), 6.000, 1e-12) << text;
   }
@@ -44,7 +44,8 @@ TEST(EntryReader, ReadsASizeWithItsLimits) {
 }
 
 TEST(EntryReader, RefusesLimitsThatCannotBe) {
-  for (const char* text : {"6.0 to 5.9 mm", "6 +- -0.1 mm", "6 +- mm", "6", "0 mm", "1 mm, 2 mm", "", "to", "6 mm to"})
+  for (const char* text :
+       {"6.0 to 5.9 mm", "6 +- -0.1 mm", "6 +- mm", "6", "0 mm", "1 mm, 2 mm", "", "to", "6 mm to"})
     EXPECT_THAT(band_refused(text), HasSubstr("--size")) << text;
 }
 

@@ -102,16 +102,17 @@ TEST(AccountsOfThreads, AnAcmeNutWithADepth) {
   EXPECT_THAT(answer->cautions, Contains(HasSubstr("Mark the work against a jaw")));
 }
 
-// Half-nuts on a lead screw of 8: even numbers at any line, odd ones at every other; a metric pitch at none.
+// Half-nuts on a lead screw of 8, 32 teeth and 8 lines: even numbers at any line, odd ones at every other. 1.25 mm: a turn of
+// the dial is 4 in, 81.28 pitches, whole after 25.
 TEST(AccountsOfThreads, TheThreadDialTellsWhen) {
   const std::string table = "thread dial: close the half-nuts";
   const auto at = [&](const char* thread) {
     const auto answer = quick("chase", {{"screw", "8 tpi"}}, thread);
     return answer ? row(*answer, "at", table).value : refusal(answer);
   };
-  EXPECT_THAT(at("7/16-14 UNC"), HasSubstr("line"));
+  EXPECT_EQ(at("7/16-14 UNC"), "at any line");
   EXPECT_EQ(at("1/2-13 UNC"), "at every line 2 on from the first");
-  EXPECT_THAT(at("M8x1.25"), HasSubstr("run the lathe back"));
+  EXPECT_EQ(at("M8x1.25"), "at the same line, after 25 whole turns of the dial");
 }
 
 // 3 x 0.6 against 0.5: 0.5 mm over five threads, a whole thread. Core 2.26; drill 2.2 leaves a shell of 0.03.
