@@ -28,6 +28,12 @@ constexpr handbook::Source kBetweenHoles{"chord from hole to hole less one hole"
 constexpr handbook::Source kToEdge{"half the difference of the circles less half a hole", "",
                                    handbook::Basis::kDerived};
 constexpr handbook::Source kAsGiven{"as it was given", "", handbook::Basis::kDerived};
+constexpr Length kBondLine = Length::of(0.001, quantity::unit::inch);
+constexpr handbook::Source kBonded{"0.001 in (0.03 mm) larger than the shaft for a retaining adhesive", "",
+                                   handbook::Basis::kCommonPractice};
+constexpr double kShrinkPerDiameter = 0.001;
+constexpr handbook::Source kShrunk{"0.001 for each 1 of diameter smaller than the shaft", "",
+                                   handbook::Basis::kCommonPractice};
 // Thinner sleeves are bonded rather than pressed: 1/16 in. Common practice.
 constexpr Length kThinSleeve = Length::of(0.0625, quantity::unit::inch);
 
@@ -114,6 +120,42 @@ base::Result<Answer> clean_up(const Question& question) {
     answer.assumed.emplace_back("it turns about its old centre: what it is off adds itself twice");
   answer.cautions.emplace_back(
       "Cut a trace off the worst place first and look, before parts for a step are bought.");
+  return answer;
+}
+
+base::Result<Answer> sleeve(const Question& question) {
+  EntryReader read(question);
+  const Length size = read.size("size");
+  const Length thick = read.maybe_size("wall").value_or(kThinSleeve);
+  const auto clean = read.maybe_size("clean");
+  if (!read.failed()) {
+    read.refuse_unless(thick * 4.0 < size, "wall", "less than a quarter of the size");
+    read.refuse_unless(!clean || *clean < size, "clean", "less than the size wanted");
+  }
+  if (read.failed()) return read.failure();
+  const UnitSystem system = read.system();
+  const Length down_to = std::min(clean.value_or(size), size - thick * 2.0);
+  const Length even = (size - down_to) / 2.0;
+  Answer answer;
+  answer.asked = fmt::format("a sleeve that brings a shaft back to {}", both_ways(size, system));
+  answer.says = fmt::format("turn the shaft to {}", both_ways(down_to, system));
+  TableWriter writer("shaft and sleeve", system);
+  writer.length("shaft turned to", down_to, kHalfDifference,
+                clean && down_to == *clean ? "where it comes clean" : "so that the wall is there");
+  writer.length("wall of the sleeve, finished", even, kHalfDifference);
+  writer.length("sleeve bored, to be bonded", down_to + kBondLine, kBonded, "room for the adhesive");
+  writer.length("sleeve bored, to be shrunk on", down_to - down_to * kShrinkPerDiameter, kShrunk,
+                "`quick heat` says how hot");
+  writer.length("sleeve finished, in its place", size, kAsGiven, "turned after it is on");
+  answer.tables.push_back(writer.take());
+  if (!read.has("wall"))
+    answer.assumed.push_back(fmt::format("a wall of {} at least", both_ways(thick, system)));
+  answer.assumed.emplace_back(
+      "the sleeve can be slipped on from one end: nothing on the way is larger than its bore");
+  answer.cautions = {
+      "Leave the work as it is held: what is still true costs nothing to put right.",
+      "What a bonded or shrunk sleeve carries: NOT KNOWN here; `quick press` gives the grip of a shrunk "
+      "one."};
   return answer;
 }
 

@@ -20,6 +20,8 @@ constexpr handbook::Source kShimBothSides{"a shim all round lies there twice acr
 constexpr handbook::Source kPatternPlay{
     "every pair goes where play on the diameter is twice the places of both, geometry", "",
     handbook::Basis::kDerived};
+constexpr handbook::Source kUsualPlaces{"places as they are usually kept on hand-operated machines", "",
+                                        handbook::Basis::kCommonPractice};
 constexpr handbook::Source kKeyRoom{"over the hub's keyway less over the shaft's keyseat less the key", "",
                                     handbook::Basis::kDerived};
 // Room over a key that is meant. Common practice: 0.005 in, more on large ones.
@@ -92,29 +94,41 @@ base::Result<Answer> pattern(const Question& question) {
   const bool has_sizes = read.has("hole") || read.has("post");
   const Band hole = has_sizes ? read.band("hole") : Band();
   const Band post = has_sizes ? read.band("post") : Band();
+  const bool bolted = read.has("second-hole");
+  const Band second = bolted ? read.band("second-hole") : Band();
+  if (bolted) read.refuse_unless(has_sizes, "second-hole", "the first hole and the screw as well");
   if (read.failed()) return read.failure();
   const UnitSystem system = read.system();
   const Length needed = (hole_place + post_place) * 2.0;
   Answer answer;
-  answer.asked = fmt::format("a pattern of holes over posts, places good to {} and {}",
+  answer.asked = fmt::format("a pattern of holes over {}, places good to {} and {}",
+                             bolted ? "holes, with screws through both" : "posts",
                              both_ways(hole_place, system), both_ways(post_place, system));
   answer.says = fmt::format("{} of play on the diameter at every one", both_ways(needed, system));
   TableWriter writer("so that it always goes on", system);
   writer.length("play on the diameter, at least", needed, kPatternPlay,
                 "for two of them or twenty: it is the same");
   if (has_sizes) {
-    const Length least = hole.low - post.high;
-    writer.length("play there is, at least", least, kHoleLessShaft);
+    // A screw through two holes floats in both: the play of both counts.
+    const Length least = hole.low - post.high + (bolted ? second.low - post.high : Length());
+    const bool enough = needed - least < Length::of(1e-6, quantity::unit::millimetre);
+    writer.length("play there is, at least", least, kHoleLessShaft, bolted ? "of both holes together" : "");
     writer.length("missing", std::max(Length(), needed - least), kPatternPlay);
-    answer.says = fmt::format(
-        "{}: play {}, needed {}",
-        least < Length() ? "NO"
-        : magnitude(needed - least) < Length::of(1e-6, quantity::unit::millimetre) || least > needed
-            ? "OK"
-            : "may not go on, at worst",
-        both_ways(least, system), both_ways(needed, system));
+    answer.says = fmt::format("{}: play {}, needed {}",
+                              least < Length() ? "NO"
+                              : enough         ? "OK"
+                                               : "may not go on, at worst",
+                              both_ways(least, system), both_ways(needed, system));
   }
   answer.tables.push_back(writer.take());
+  TableWriter usual("how good a place usually is, each way", system);
+  usual.range("scribed and punched", Length::of(0.010, quantity::unit::inch),
+              Length::of(0.020, quantity::unit::inch), kUsualPlaces,
+              "the drill wanders from the punch on top");
+  usual.range("by the collars of a mill", Length::of(0.002, quantity::unit::inch),
+              Length::of(0.005, quantity::unit::inch), kUsualPlaces);
+  usual.words("spotted through the mate", "no place to be out", kUsualPlaces, "the two belong together then");
+  answer.tables.push_back(usual.take());
   answer.assumed.emplace_back(
       "each place is good to that on the radius: how far a centre may lie from where it should");
   answer.assumed.emplace_back("holes and posts square to the faces");

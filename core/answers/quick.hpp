@@ -38,12 +38,16 @@ namespace sparewright::answers {
 [[nodiscard]] base::Result<Answer> press(const Question& question);
 [[nodiscard]] base::Result<Answer> heat(const Question& question);
 [[nodiscard]] base::Result<Answer> clean_up(const Question& question);
+[[nodiscard]] base::Result<Answer> sleeve(const Question& question);
 [[nodiscard]] base::Result<Answer> wall(const Question& question);
 [[nodiscard]] base::Result<Answer> webs(const Question& question);
 [[nodiscard]] base::Result<Answer> pattern(const Question& question);
 [[nodiscard]] base::Result<Answer> key_room(const Question& question);
 [[nodiscard]] base::Result<Answer> plating(const Question& question);
 [[nodiscard]] base::Result<Answer> slit(const Question& question);
+
+[[nodiscard]] base::Result<Answer> bar(const Question& question);
+[[nodiscard]] base::Result<Answer> ream(const Question& question);
 
 // --- at the machine
 [[nodiscard]] base::Result<Answer> bend(const Question& question);

@@ -44,7 +44,8 @@ std::vector<Subject> between_two_parts() {
        {{"hole-place", "SIZE", "how far a hole's centre may lie from where it should", true},
         {"post-place", "SIZE", "the same of a post, pin or stud", true},
         {"hole", "SIZE", "size of the holes, or limits: whether it is enough"},
-        {"post", "SIZE", "size of the posts, or limits"}},
+        {"post", "SIZE", "size of the posts or screws, or limits"},
+        {"second-hole", "SIZE", "holes of the other part, where screws go through both"}},
        pattern},
       {"key-room",
        "room over a key in its hub, from what was measured over both",
@@ -54,6 +55,29 @@ std::vector<Subject> between_two_parts() {
         {"back", "SIZE", "bottom of the keyseat to the far side of the shaft", true},
         {"key", "SIZE", "height of the key", true}},
        key_room},
+  };
+}
+
+std::vector<Subject> from_stock() {
+  return {
+      {"bar",
+       "what a bar as it is sold may measure, and whether it is a seat as it is",
+       "",
+       "--size \"1 in\" --seat \"0.9995 to 1.0000 in\"",
+       {{"size", "SIZE", "it is sold as", true},
+        {"material", "MATERIAL", "of it; cold drawn 1018 where left out"},
+        {"form", "FORM", "round, hexagon or square; round where left out"},
+        {"finish", "FINISH", "of metric steel: drawn or turned; drawn where left out"},
+        {"seat", "SIZES", "what it has to be: 24.998 to 25.004 mm"},
+        {"hole", "SIZES", "what it goes into, or a bearing's bore: how it fits"}},
+       bar},
+      {"ream",
+       "what to leave for a reamer, and whether a drill would do",
+       "",
+       "--size \"1/2 in\" --tolerance \"0.001 in\"",
+       {{"size", "SIZE", "of the hole", true},
+        {"tolerance", "SIZE", "from its least to its greatest: whether a drill keeps it"}},
+       ream},
   };
 }
 
@@ -69,6 +93,14 @@ std::vector<Subject> what_is_left() {
         {"side", "SIDE", "shaft or hole; shaft where left out"},
         {"steps", "SIZES", "oversizes or undersizes there are parts for, small first"}},
        clean_up},
+      {"sleeve",
+       "a sleeve or ring that brings a worn or undersize shaft or spigot back to size",
+       "",
+       "--size \"2.000 in\" --clean \"1.960 in\"",
+       {{"size", "SIZE", "wanted", true},
+        {"wall", "SIZE", "of the sleeve at least; 1/16 in where left out"},
+        {"clean", "SIZE", "the shaft comes clean at, from `clean-up`"}},
+       sleeve},
       {"wall",
        "the wall between two rounds or threads, at its thinnest",
        "",
@@ -117,8 +149,10 @@ std::vector<Subject> what_is_left() {
 
 std::vector<Subject> quick_fit_subjects() {
   std::vector<Subject> all = between_two_parts();
-  for (Subject& subject : what_is_left())
-    all.push_back(std::move(subject));
+  for (std::vector<Subject> more : {from_stock(), what_is_left()}) {
+    for (Subject& subject : more)
+      all.push_back(std::move(subject));
+  }
   return all;
 }
 

@@ -260,6 +260,62 @@ TEST(AccountsOfFits, HolesNearARegister) {
   EXPECT_THAT(answer->says, StartsWith("OK"));
 }
 
+// A spigot 0.003 under: a ring of 1/16 wall wants 0.125 off; bored 0.001 over the spigot to bond, 0.001 an inch under to
+// shrink on.
+TEST(AccountsOfFits, ASpigotThatWentUnder) {
+  const auto answer = quick("sleeve", {{"size", "2.000 in"}, {"wall", "0.0625 in"}, {"clean", "1.997 in"}});
+  ASSERT_TRUE(answer) << refusal(answer);
+  EXPECT_NEAR(number(*answer, "shaft turned to"), 1.875, 1e-9);
+  EXPECT_NEAR(number(*answer, "sleeve bored, to be bonded"), 1.876, 1e-9);
+  EXPECT_NEAR(number(*answer, "sleeve bored, to be shrunk on"), 1.8731, 0.00006);
+  const auto deep = quick("sleeve", {{"size", "1.500 in"}, {"clean", "1.355 in"}});
+  EXPECT_NEAR(number(*deep, "shaft turned to"), 1.355, 1e-9);
+  EXPECT_NEAR(number(*deep, "wall of the sleeve, finished"), 0.0725, 1e-9);
+}
+
+// Cold-drawn 1 in steel is 1.000 to 0.998 (ASTM A108): no seat of 0.9995 to 1.0000 to rely on, never one over 1 in.
+TEST(AccountsOfFits, ADrawnBarAsABearingSeat) {
+  const auto answer =
+      quick("bar", {{"size", "1 in"}, {"seat", "0.9995 to 1.0000 in"}, {"hole", "0.9996 to 1.0000 in"}});
+  ASSERT_TRUE(answer) << refusal(answer);
+  EXPECT_NEAR(row(*answer, "it may measure").numbers.at(0), 0.998, 1e-9);
+  EXPECT_NEAR(row(*answer, "it may measure").numbers.at(1), 1.000, 1e-9);
+  EXPECT_THAT(answer->says, StartsWith("NOT KNOWN"));
+  EXPECT_NEAR(row(*answer, "clearance in the hole").numbers.at(1), 0.002, 1e-9);
+  EXPECT_THAT(quick("bar", {{"size", "1 in"}, {"seat", "1.0001 to 1.0005 in"}})->says, StartsWith("NO:"));
+  EXPECT_THAT(quick("bar", {{"size", "1 in"}, {"seat", "0.997 to 1.001 in"}})->says, StartsWith("OK"));
+  // h9 at 25 mm: 0 to -52 um.
+  const auto metric = quick("bar", {{"size", "25 mm"}});
+  ASSERT_TRUE(metric) << refusal(metric);
+  EXPECT_NEAR(row(*metric, "it may measure").numbers.at(0), 24.948, 1e-9);
+  EXPECT_FALSE(quick("bar", {{"size", "1 in"}, {"material", "grey iron class 30"}}));
+}
+
+// A drilled hole asked to 0.0005: finer than a drill keeps.
+TEST(AccountsOfFits, AToleranceFinerThanTheDrill) {
+  const auto fine = quick("ream", {{"size", "1/2 in"}, {"tolerance", "0.0005 in"}});
+  ASSERT_TRUE(fine) << refusal(fine);
+  EXPECT_THAT(fine->says, StartsWith("NO, not by a drill"));
+  EXPECT_LT(row(*fine, "hole").numbers.at(1), 0.5);
+  const auto coarse = quick("ream", {{"size", "1/2 in"}, {"tolerance", "0.020 in"}});
+  EXPECT_THAT(coarse->says, StartsWith("a drill keeps it"));
+}
+
+// Screws through two parts float in both holes: 1/4 screws in 9/32 holes have 2 x 0.031 for 2 x 0.030.
+TEST(AccountsOfFits, ScrewsThroughTwoPartsFloat) {
+  std::map<std::string, std::string> entries{{"hole-place", "0.015 in"},
+                                             {"post-place", "0.015 in"},
+                                             {"hole", "9/32 in"},
+                                             {"second-hole", "9/32 in"},
+                                             {"post", "1/4 in"}};
+  const auto answer = quick("pattern", entries);
+  ASSERT_TRUE(answer) << refusal(answer);
+  EXPECT_NEAR(number(*answer, "play there is, at least"), 0.0625, 1e-9);
+  EXPECT_THAT(answer->says, StartsWith("OK"));
+  entries["second-hole"] = "0.270 in";
+  EXPECT_THAT(quick("pattern", entries)->says, StartsWith("may not go on"));
+}
+
 TEST(AccountsOfFits, WhatCannotBeIsRefusedByItsEntry) {
   EXPECT_THAT(refusal(quick("play", {{"hole", "6.1 to 6.0 mm"}, {"shaft", "6 mm"}})), HasSubstr("--hole"));
   EXPECT_THAT(refusal(quick("play", {{"hole", "6, 7 mm"}, {"shaft", "6 mm"}})), HasSubstr("--hole"));
