@@ -16,7 +16,11 @@ namespace sparewright::answers {
 [[nodiscard]] std::vector<Subject> cutting_subjects();   // speed
 
 // --- quick
-[[nodiscard]] std::vector<Subject> quick_place_subjects();  // holes, packing, tailstock, jaw
-[[nodiscard]] std::vector<Subject> quick_part_subjects();   // bush, tap, keyseat, pitch, divide
+[[nodiscard]] std::vector<Subject> quick_place_subjects();      // holes, packing, tailstock, jaw
+[[nodiscard]] std::vector<Subject> quick_part_subjects();       // bush, tap, keyseat, pitch, divide
+[[nodiscard]] std::vector<Subject> quick_measuring_subjects();  // micrometer, round, sum, taper
+[[nodiscard]] std::vector<Subject> quick_fit_subjects();        // play, press, heat, wall
+[[nodiscard]] std::vector<Subject> quick_machine_subjects();    // bend, deep-hole, pulley, steps
+[[nodiscard]] std::vector<Subject> quick_thread_subjects();     // chase, stub, backlash, gear-pitch
 
 }  // namespace sparewright::answers

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <optional>
 
 #include <fmt/format.h>
@@ -64,6 +65,8 @@ Table checks(const handbook::BoltCircle& circle, UnitSystem system) {
   TableWriter writer("to check by, centre to centre", system);
   writer.length("hole to the next", handbook::chord_between_holes(circle.diameter, circle.holes),
                 handbook::kChord, "over pins one pin more, between them one pin less");
+  writer.number("angle from hole to hole", 2.0 * std::numbers::pi / circle.holes, quantity::Kind::kAngle, 4,
+                handbook::kBoltCircle, "a closed circle has as many gaps as holes");
   if (const int across = circle.holes / 2; across > 1)
     writer.length(fmt::format("hole 1 to hole {}", across + 1),
                   handbook::chord_between_holes(circle.diameter, circle.holes, across), handbook::kChord);

@@ -18,8 +18,24 @@ constexpr std::array<std::string_view, 4> kJaws{"jaw1", "jaw2", "jaw3", "jaw4"};
 constexpr handbook::Source kHalfRunOut{"the axis is half the run-out from where it should be, geometry", "",
                                        handbook::Basis::kDerived};
 
+constexpr handbook::Source kScrewTurns{"move over the pitch of the jaw's screw", "",
+                                       handbook::Basis::kDerived};
+
+// "0.30 of a turn" of the jaw's screw, where its pitch is given; zero where it is not.
+base::Result<Length> screw_of(const Question& question) {
+  if (find_entry(question, "screw") == nullptr) return Length();
+  const auto screw = pitch_entry(question, "screw");
+  if (!screw) return tl::unexpected(screw.error());
+  return screw->pitch;
+}
+
+void add_turns(TableWriter& writer, std::string what, Length move, Length screw) {
+  if (screw > Length())
+    writer.number(std::move(what), move / screw, Kind::kNumber, 2, kScrewTurns, "turns of its screw");
+}
+
 // A pair of jaws opposite each other: which one shows high, and half of how much.
-void add_pair(TableWriter& writer, int jaw, Length reading, Length opposite) {
+void add_pair(TableWriter& writer, int jaw, Length reading, Length opposite, Length screw) {
   const bool first_high = reading > opposite;
   const int high = first_high ? jaw : jaw + 2;
   const int low = first_high ? jaw + 2 : jaw;
@@ -29,6 +45,7 @@ void add_pair(TableWriter& writer, int jaw, Length reading, Length opposite) {
     writer.words(what, "leave them", kHalfRunOut);
   else
     writer.length(what, move, kHalfRunOut, fmt::format("slacken jaw {}, then push in jaw {}", low, high));
+  add_turns(writer, what + ", screw", move, screw);
 }
 
 base::Result<Answer> by_four_readings(const Question& question) {
@@ -43,11 +60,13 @@ base::Result<Answer> by_four_readings(const Question& question) {
   const Length across = reading[0] - reading[2];
   const Length along = reading[1] - reading[3];
   const Length off = Length::from_base(std::hypot(across.base(), along.base()) / 2.0);
+  const auto screw = screw_of(question);
+  if (!screw) return tl::unexpected(screw.error());
   Answer answer;
   answer.asked = "four-jaw chuck, read at each jaw";
   TableWriter writer("push in by", system);
-  add_pair(writer, 1, reading[0], reading[2]);
-  add_pair(writer, 2, reading[1], reading[3]);
+  add_pair(writer, 1, reading[0], reading[2], *screw);
+  add_pair(writer, 2, reading[1], reading[3], *screw);
   TableWriter as_found("as it stands", system);
   as_found.length("axis of the work off the spindle's", off, kHalfRunOut, "runs out twice that");
   as_found.length("out of round", magnitude((reading[0] + reading[2]) - (reading[1] + reading[3])) / 2.0,
@@ -62,6 +81,8 @@ base::Result<Answer> by_run_out(const Question& question) {
   if (!run_out) return tl::unexpected(run_out.error());
   const auto diameter = maybe_size(question, "diameter");
   if (!diameter) return tl::unexpected(diameter.error());
+  const auto screw = screw_of(question);
+  if (!screw) return tl::unexpected(screw.error());
   const UnitSystem system = system_of(*run_out);
   const Length move = run_out->length() / 2.0;
   Answer answer;
@@ -70,6 +91,7 @@ base::Result<Answer> by_run_out(const Question& question) {
   TableWriter writer("move", system);
   writer.length("four-jaw chuck", move, kHalfRunOut,
                 "slacken the jaw at the low reading, then push in the one at the high reading");
+  add_turns(writer, "four-jaw chuck, screw", move, *screw);
   if (*diameter) {
     const auto shim = handbook::eccentric_packing(move, (*diameter)->diameter(), Length());
     if (!shim) return tl::unexpected(shim.error());

@@ -142,7 +142,8 @@ base::Result<Answer> old_gear(const Question& question) {
     return handbook::not_tabled(
         "a standard gear", fmt::format("{} teeth with these sizes", gear->teeth),
         "a standard pitch within 2 %; look for a stub form of two pitches (6/8), a circular "
-        "pitch of an old cast gear, or a shifted profile");
+        "pitch of an old cast gear, or a shifted profile; of worn teeth `quick gear-pitch` tells "
+        "what is near");
   const GearCandidate& best = found->front();
   Answer answer;
   answer.asked = fmt::format("spur gear of {} teeth", gear->teeth);

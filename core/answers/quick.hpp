@@ -23,6 +23,55 @@ namespace sparewright::answers {
 [[nodiscard]] base::Result<Answer> keyseat(const Question& question);
 [[nodiscard]] base::Result<Answer> sink(const Question& question);
 
+// --- measuring
+[[nodiscard]] base::Result<Answer> micrometer(const Question& question);
+[[nodiscard]] base::Result<Answer> reading(const Question& question);
+[[nodiscard]] base::Result<Answer> warm(const Question& question);
+[[nodiscard]] base::Result<Answer> roundness(const Question& question);
+[[nodiscard]] base::Result<Answer> lobes(const Question& question);
+[[nodiscard]] base::Result<Answer> sum(const Question& question);
+[[nodiscard]] base::Result<Answer> any_taper(const Question& question);
+[[nodiscard]] base::Result<Answer> taper_pair(const Question& question);
+
+// --- what fits
+[[nodiscard]] base::Result<Answer> play(const Question& question);
+[[nodiscard]] base::Result<Answer> press(const Question& question);
+[[nodiscard]] base::Result<Answer> heat(const Question& question);
+[[nodiscard]] base::Result<Answer> clean_up(const Question& question);
+[[nodiscard]] base::Result<Answer> sleeve(const Question& question);
+[[nodiscard]] base::Result<Answer> wall(const Question& question);
+[[nodiscard]] base::Result<Answer> webs(const Question& question);
+[[nodiscard]] base::Result<Answer> pattern(const Question& question);
+[[nodiscard]] base::Result<Answer> key_room(const Question& question);
+[[nodiscard]] base::Result<Answer> plating(const Question& question);
+[[nodiscard]] base::Result<Answer> slit(const Question& question);
+
+[[nodiscard]] base::Result<Answer> bar(const Question& question);
+[[nodiscard]] base::Result<Answer> ream(const Question& question);
+
+// --- at the machine
+[[nodiscard]] base::Result<Answer> bend(const Question& question);
+[[nodiscard]] base::Result<Answer> deep_hole(const Question& question);
+[[nodiscard]] base::Result<Answer> surface_speed(const Question& question);
+[[nodiscard]] base::Result<Answer> pulley(const Question& question);
+[[nodiscard]] base::Result<Answer> edge_find(const Question& question);
+[[nodiscard]] base::Result<Answer> steps(const Question& question);
+[[nodiscard]] base::Result<Answer> gib(const Question& question);
+[[nodiscard]] base::Result<Answer> cut_force(const Question& question);
+[[nodiscard]] base::Result<Answer> drill_load(const Question& question);
+[[nodiscard]] base::Result<Answer> grip(const Question& question);
+[[nodiscard]] base::Result<Answer> polygon(const Question& question);
+[[nodiscard]] base::Result<Answer> dovetail(const Question& question);
+
+// --- threads and gears
+[[nodiscard]] base::Result<Answer> chase(const Question& question);
+[[nodiscard]] base::Result<Answer> stub(const Question& question);
+[[nodiscard]] base::Result<Answer> engage(const Question& question);
+[[nodiscard]] base::Result<Answer> backlash(const Question& question);
+[[nodiscard]] base::Result<Answer> pitches(const Question& question);
+[[nodiscard]] base::Result<Answer> odd_nut(const Question& question);
+[[nodiscard]] base::Result<Answer> gear_pitch(const Question& question);
+
 // --- reading
 
 // A length that may be zero or less; zero where the entry is not there.

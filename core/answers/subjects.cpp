@@ -25,7 +25,9 @@ std::span<const Subject> handbook_subjects() {
 }
 
 std::span<const Subject> quick_subjects() {
-  static const std::vector<Subject> all = joined({quick_place_subjects(), quick_part_subjects()});
+  static const std::vector<Subject> all =
+      joined({quick_place_subjects(), quick_part_subjects(), quick_measuring_subjects(), quick_fit_subjects(),
+              quick_machine_subjects(), quick_thread_subjects()});
   return all;
 }
 

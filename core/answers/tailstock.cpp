@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "core/answers/entry_reader.hpp"
 #include "core/answers/quick.hpp"
 #include "core/handbook/taper_turning.hpp"
 #include "core/quantity/display.hpp"
@@ -16,32 +17,6 @@ struct Taper {
   double value = 0.0;
   bool cut = false;  // wanted, not to be taken out
 };
-
-// "1:20", or "0.602 in/ft".
-base::Result<double> taper_entry(const Question& question) {
-  const auto text = text_entry(question, "taper");
-  if (!text) return tl::unexpected(text.error());
-  const auto refused = [&] {
-    return base::fail(base::Code::kValueNotAccepted, *text, "a taper such as 1:20 or 0.6 in/ft, up to 1:2",
-                      "--taper");
-  };
-  double taper = 0.0;
-  if (const std::size_t colon = text->find(':'); colon != std::string::npos) {
-    const auto top = quantity::read_number(text->substr(0, colon), Kind::kNumber, std::nullopt);
-    const auto bottom = quantity::read_number(text->substr(colon + 1), Kind::kNumber, std::nullopt);
-    if (!top || !bottom || !(bottom->base > 0.0)) return refused();
-    taper = top->base / bottom->base;
-  } else if (const std::size_t foot = text->find("/ft");
-             foot != std::string::npos && foot + 3 == text->size()) {
-    const auto per_foot = quantity::read_number(text->substr(0, foot), Kind::kLength, std::nullopt);
-    if (!per_foot) return refused();
-    taper = per_foot->length() / Length::of(1.0, quantity::unit::foot);
-  } else {
-    return refused();
-  }
-  if (!(taper > 0.0 && taper <= 0.5)) return refused();
-  return taper;
-}
 
 base::Result<Taper> measured_taper(const Question& question) {
   const auto large = size_entry(question, "large");
@@ -62,7 +37,7 @@ base::Result<Taper> measured_taper(const Question& question) {
 
 base::Result<Taper> taper_asked(const Question& question) {
   if (find_entry(question, "taper") == nullptr) return measured_taper(question);
-  const auto taper = taper_entry(question);
+  const auto taper = taper_entry(question, "taper");
   if (!taper) return tl::unexpected(taper.error());
   return Taper{*taper, true};
 }
