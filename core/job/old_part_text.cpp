@@ -22,7 +22,11 @@ survey::Reading read_reading(const TableReader& in, std::size_t number) {
   reading.is = in.typed("is").value_or("");
   reading.instrument = in.text("with").value_or("");
   reading.jaws = in.word("jaws", kJaws);
-  reading.repeats = in.numbers("got", Kind::kLength);
+  reading.repeats = in.numbers("got", survey::row_of(reading.way).repeats);
+  reading.transfer = in.number("transfer", Kind::kLength);
+  reading.trial = in.word("tried", kTrials);
+  if (const auto count = in.whole("count"))
+    reading.count = static_cast<int>(std::clamp<std::int64_t>(*count, 0, 100000));
   reading.place = in.text("place").value_or("");
   reading.condition = in.word("condition", kConditions).value_or(survey::Condition::kSound);
   return reading;
@@ -30,15 +34,7 @@ survey::Reading read_reading(const TableReader& in, std::size_t number) {
 
 // What the way of measuring says of the dimension at a place in `of`.
 Kind usual_kind(survey::Way way, std::size_t place) {
-  switch (way) {
-    case survey::Way::kEdgeToHoleNear:
-    case survey::Way::kEdgeToHoleFar:
-    case survey::Way::kOverPins:
-    case survey::Way::kBetweenPins:
-      return place == 0 ? Kind::kLength : Kind::kDiameter;
-    default:
-      return Kind::kLength;
-  }
+  return place < survey::kMostNames ? survey::row_of(way).kinds.at(place) : Kind::kLength;
 }
 
 class Dimensions {
@@ -75,6 +71,7 @@ std::string key_of(const std::string& field) {
   if (field == "instrument") return "with";
   if (field == "repeats") return "got";
   if (field == "way") return "what";
+  if (field == "trial") return "tried";
   return field;
 }
 

@@ -98,7 +98,14 @@ Shape reading() {
       field("is", measure("a formula of dimensions")).says("for expression: what the instrument shows"),
       field("with", free_text("an instrument")).required().says("the instrument, as the shop names it"),
       field("jaws", word_of(kJaws)).says("the faces that touched, where they are not the usual ones"),
-      field("got", one_of({measure(Kind::kLength), list_of(measure(Kind::kLength)).at_least(1)}))
+      field("count", whole_number()).says("of pitches or of teeth, where the way of measuring wants one"),
+      field("tried", word_of(kTrials))
+          .says("of inside and outside: what a plug, a drill shank or a feeler of the size got did; a bound "
+                "from one side"),
+      field("transfer", measure(Kind::kLength))
+          .says("what a spring or telescoping gauge adds, either way, that was set and then measured"),
+      field("got",
+            one_of({measure("a length or an angle"), list_of(measure("a length or an angle")).at_least(1)}))
           .required()
           .says("what it showed, each time it was read"),
       field("place", free_text()).says("where on the part"),

@@ -8,6 +8,7 @@
 #include "core/route/plan.hpp"
 #include "core/shop/shop.hpp"
 #include "core/survey/reading.hpp"
+#include "core/survey/ways.hpp"
 #include "core/text/words.hpp"
 
 namespace sparewright::job {
@@ -73,17 +74,17 @@ inline constexpr std::array kHeads{
     Meaning{"flush or below", part::HeadStands::kFlushOrBelow, "nothing stands out"},
     Meaning{"proud", part::HeadStands::kProud, "the head may stand out"}};
 
-inline constexpr std::array kWays{
-    Meaning{"outside", survey::Way::kOutside, "over metal; of: the size"},
-    Meaning{"inside", survey::Way::kInside, "between metal; of: the size"},
-    Meaning{"depth", survey::Way::kDepth, "of: the depth"},
-    Meaning{"edge to hole, near", survey::Way::kEdgeToHoleNear,
-            "from an edge to the near side of a hole; of: edge to centre, hole"},
-    Meaning{"edge to hole, far", survey::Way::kEdgeToHoleFar,
-            "from an edge to the far side of a hole; of: edge to centre, hole"},
-    Meaning{"over pins", survey::Way::kOverPins, "of: centres, one pin, the other"},
-    Meaning{"between pins", survey::Way::kBetweenPins, "of: centres, one pin, the other"},
-    Meaning{"expression", survey::Way::kExpression, "anything else: is = \"a formula of dimensions\""}};
+inline constexpr auto kWays = [] {
+  std::array<Meaning<survey::Way>, survey::kWayRows.size()> words{};
+  for (std::size_t i = 0; i < words.size(); ++i)
+    words.at(i) = {survey::kWayRows.at(i).key, survey::kWayRows.at(i).way, survey::kWayRows.at(i).of};
+  return words;
+}();
+
+inline constexpr std::array kTrials{Meaning{"goes", survey::Trial::kGoes, "freely"},
+                                    Meaning{"goes with a push", survey::Trial::kGoesWithAPush,
+                                            "the size itself, as near as the plug is known"},
+                                    Meaning{"will not go", survey::Trial::kWillNotGo, ""}};
 
 inline constexpr std::array kConditions{Meaning{"sound", survey::Condition::kSound, ""},
                                         Meaning{"worn", survey::Condition::kWorn, "a bound, not a size"},

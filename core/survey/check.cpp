@@ -10,6 +10,7 @@
 #include "core/base/nearest.hpp"
 #include "core/survey/adjust.hpp"
 #include "core/survey/equation.hpp"
+#include "core/survey/ways.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -116,8 +117,14 @@ class Checker {
     }
     check_repeats(i);
     check_with(i);
+    const bool can_be_tried = reading.way == Way::kInside || reading.way == Way::kOutside;
+    if (reading.trial && !can_be_tried)
+      add(Trouble::In::kReading, i, "trial",
+          failure(Code::kValueNotAccepted, name_of(*reading.trial),
+                  "outside or inside: a size that something was tried on", "trial"));
     const auto equation = equation_of(reading, survey_.dimensions, survey_.system);
-    const std::string_view field = reading.way == Way::kExpression ? "is" : "of";
+    std::string_view field = reading.way == Way::kExpression ? "is" : "of";
+    if (!equation && equation.error().subject == "count") field = "count";
     if (!equation) {
       add(Trouble::In::kReading, i, field, equation.error());
     } else if (equation->names().empty()) {
@@ -142,7 +149,8 @@ class Checker {
         add(Trouble::In::kReading, i, "repeats",
             failure(Code::kUnitOfAnotherKind, repeat.typed, quantity::name_of(wanted),
                     quantity::name_of(wanted)));
-      } else if (reading.way != Way::kExpression && repeat.base <= 0.0) {
+      } else if (reading.way != Way::kExpression &&
+                 (row_of(reading.way).is_difference ? repeat.base < 0.0 : repeat.base <= 0.0)) {
         add(Trouble::In::kReading, i, "repeats",
             failure(Code::kSizeNotPositive, repeat.typed, "", fmt::format("'{}'", reading.name)));
       }

@@ -8,6 +8,8 @@
 
 #include <fmt/format.h>
 
+#include "core/survey/ways.hpp"
+
 namespace sparewright::survey {
 namespace {
 
@@ -40,6 +42,8 @@ std::string source_of(const Reading& reading, const Instrument& instrument, cons
   std::string words = fmt::format("{}, {}", instrument.name, name_of(jaws_of(reading)));
   if (!reading.place.empty()) words += ", at: " + reading.place;
   if (reading.condition != Condition::kSound) words += fmt::format(" ({})", name_of(reading.condition));
+  if (reading.trial) words += fmt::format("; what was tried: it {}", name_of(*reading.trial));
+  if (reading.transfer) words += fmt::format("; set with a gauge good to {}", reading.transfer->typed);
   if (zero.found != 0.0) words += "; less " + zero.typed + ", its reading at zero";
   const std::size_t n = reading.repeats.size();
   words += n == 1 ? "; read once, so its scatter is not known" : fmt::format("; mean of {}", n);
@@ -75,14 +79,16 @@ ZeroError zero_error_of(const Instrument& instrument, Jaws jaws) {
 }
 
 Corrected corrected(const Reading& reading, const Instrument& instrument) {
-  const ZeroError zero = zero_error_of(instrument, jaws_of(reading));
+  const bool has_zero = !row_of(reading.way).is_difference;
+  const ZeroError zero = has_zero ? zero_error_of(instrument, jaws_of(reading)) : ZeroError{};
   const double mean = mean_of(reading.repeats);
   Corrected out;
   out.value = mean - zero.found;
   const std::string own = "reading/" + reading.name;
-  ledger::Shares causes{{zero.cause, of_rectangle(zero.within)},
-                        {own + "/good to", of_rectangle(instrument.good_to.base)},
+  ledger::Shares causes{{own + "/good to", of_rectangle(instrument.good_to.base)},
                         {own + "/resolution", of_rectangle(instrument.reads.base / 2.0)}};
+  if (has_zero) causes.push_back({zero.cause, of_rectangle(zero.within)});
+  if (reading.transfer) causes.push_back({own + "/transfer", of_rectangle(reading.transfer->base)});
   if (const std::size_t n = reading.repeats.size(); n > 1) {
     causes.push_back({own + "/scatter", scatter_of_mean(reading.repeats, mean), static_cast<double>(n - 1)});
   }

@@ -31,7 +31,10 @@ struct ZeroError {
 //   reading/<name>/scatter          s/sqrt(n), n >= 2 repeats      n - 1                4.2.2, 4.2.3
 //   reading/<name>/resolution       half a step /sqrt(3)           infinite             F.2.2.1
 //   reading/<name>/good to          permissible error /sqrt(3)     infinite             4.3.7
+//   reading/<name>/transfer         half-width /sqrt(3)            infinite             4.3.7
 //   instrument/<name>/<jaws>/zero   half-width /sqrt(3), shared    infinite             4.3.7, 5.2
+//
+// The difference of two readings (ways.hpp) has no zero: it is in both and cancels.
 //
 // The resolution counts whole however often the reading was repeated: repeats that fall within one step say
 // nothing finer. Of a single reading no scatter can be known; none is then put in, and `source` says so.

@@ -1,12 +1,14 @@
 #include "core/survey/equation.hpp"
 
 #include <algorithm>
+#include <array>
 #include <optional>
 #include <vector>
 
 #include <fmt/format.h>
 
 #include "core/base/nearest.hpp"
+#include "core/survey/ways.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -30,49 +32,41 @@ std::optional<Kind> kind_of(std::string_view name, std::span<const Dimension> di
   return found->kind;
 }
 
-struct Shape {
-  std::size_t names;
-  std::string_view wanted;
-};
+constexpr std::array<std::string_view, kMostNames> kCounts{"one name", "two names", "three names",
+                                                           "four names"};
 
-Shape shape_of(Way way) {
-  switch (way) {
-    case Way::kEdgeToHoleNear:
-    case Way::kEdgeToHoleFar:
-      return {2, "two names: edge to centre, hole"};
-    case Way::kOverPins:
-    case Way::kBetweenPins:
-      return {3, "three names: centres, one pin, the other pin"};
-    default:
-      return {1, "one name: the size that was measured"};
-  }
-}
-
-// Half of a round dimension, as an expression.
-Result<std::string> half_of(const std::string& name, Kind kind) {
+// One name in the row's expression, as it stands for a dimension of that kind.
+Result<std::string> name_in(char how, const std::string& name, Kind kind, Kind usual) {
+  const bool wants_angle = usual == Kind::kAngle;
+  if (wants_angle != (kind == Kind::kAngle) || (!wants_angle && !quantity::is_length_like(kind)))
+    return fail(Code::kKindsDoNotMix, quantity::name_of(kind),
+                wants_angle ? "an angle" : "a length, a diameter or a radius", name);
+  if (how == 'a') return kind == Kind::kRadius ? "2*" + name : name;
+  if (how != 'h') return name;
   if (kind == Kind::kDiameter) return name + "/2";
   if (kind == Kind::kRadius) return name;
   return fail(Code::kKindsDoNotMix, quantity::name_of(kind), "a diameter or a radius", name);
 }
 
-Result<std::string> text_of_sizes(const Reading& reading, const std::vector<Kind>& kinds) {
-  const auto& of = reading.of;
-  const auto length =
-      std::find_if(kinds.begin(), kinds.end(), [](Kind kind) { return !quantity::is_length_like(kind); });
-  if (length != kinds.end()) {
-    return fail(Code::kKindsDoNotMix, quantity::name_of(*length), "a length, a diameter or a radius",
-                of[static_cast<std::size_t>(length - kinds.begin())]);
-  }
-  if (of.size() == 1) {
-    const bool across = reading.way == Way::kOutside || reading.way == Way::kInside;
-    return across && kinds[0] == Kind::kRadius ? "2*" + of[0] : of[0];
-  }
-  const bool adds = reading.way == Way::kEdgeToHoleFar || reading.way == Way::kOverPins;
-  std::string text = of[0];
-  for (std::size_t i = 1; i < of.size(); ++i) {
-    auto half = half_of(of[i], kinds[i]);
-    if (!half) return half;
-    text += (adds ? " + " : " - ") + *half;
+// The row's expression with the names put in.
+Result<std::string> filled(const WayRow& row, const Reading& reading, const std::vector<Kind>& kinds) {
+  std::string text;
+  for (std::size_t i = 0; i < row.reads.size(); ++i) {
+    if (row.reads[i] != '{') {
+      text += row.reads[i];
+      continue;
+    }
+    const std::size_t end = row.reads.find('}', i);
+    const std::string_view mark = row.reads.substr(i + 1, end - i - 1);
+    i = end;
+    if (mark == "n") {
+      text += fmt::format("{}", reading.count.value_or(1));
+      continue;
+    }
+    const std::size_t which = static_cast<std::size_t>(mark.back() - '1');
+    auto name = name_in(mark.front(), reading.of[which], kinds[which], row.kinds.at(which));
+    if (!name) return name;
+    text += *name;
   }
   return text;
 }
@@ -81,9 +75,15 @@ Result<std::string> text_of_sizes(const Reading& reading, const std::vector<Kind
 
 Result<std::string> equation_text(const Reading& reading, std::span<const Dimension> dimensions) {
   if (reading.way == Way::kExpression) return reading.is;
-  const Shape shape = shape_of(reading.way);
-  if (reading.of.size() != shape.names) {
-    return fail(Code::kValueNotAccepted, fmt::format("{}", fmt::join(reading.of, ", ")), shape.wanted, "of");
+  const WayRow& row = row_of(reading.way);
+  if (reading.of.size() != row.names) {
+    return fail(Code::kValueNotAccepted, fmt::format("{}", fmt::join(reading.of, ", ")),
+                fmt::format("{}: {}", kCounts.at(row.names - 1), row.of), "of");
+  }
+  if (row.counted != reading.count.has_value() || reading.count.value_or(1) < 1) {
+    return fail(Code::kValueNotAccepted, reading.count ? fmt::format("{}", *reading.count) : "nothing",
+                row.counted ? "a whole number from 1 on" : "no count: this way of measuring has none",
+                "count");
   }
   std::vector<Kind> kinds;
   for (const std::string& name : reading.of) {
@@ -93,7 +93,7 @@ Result<std::string> equation_text(const Reading& reading, std::span<const Dimens
     }
     kinds.push_back(*kind);
   }
-  return text_of_sizes(reading, kinds);
+  return filled(row, reading, kinds);
 }
 
 Result<formula::Formula> equation_of(const Reading& reading, std::span<const Dimension> dimensions,

@@ -10,22 +10,12 @@
 
 namespace sparewright::survey {
 
-// The equation in words that expressions are written in, built from the names. d/2 stands for half of a
-// diameter; a dimension that is a radius is taken whole there, and doubled where the faces touch it across
-// (outside, inside).
+// The equation in words that expressions are written in: the row of ways.hpp with the names put in, an expression as
+// written. A dimension that is a radius is taken whole where half of a round one is wanted, and doubled where the faces
+// touch it across.
 //
-//   outside, inside              d                     the faces touch the size itself, square across
-//   depth                        d                     from the rim the base sits on to the floor
-//   edge to hole edge, near      e - h/2               from the straight edge to the nearer side of the hole,
-//                                                      on the line square to the edge through its centre
-//   edge to hole edge, far       e + h/2               to the farther side, on the same line
-//   over pins                    c + a/2 + b/2         outside to outside of two parallel round pins (or plugs
-//                                                      in two holes), on the line through both centres
-//   between pins                 c - a/2 - b/2         inside to inside, on the same line
-//   expression                   as written
-// Source: plane geometry of circles touched on the line through their centres.
-//
-// Fails with kValueNotAccepted where `of` has another count of names, kNameUnknown where one is not a
+// Fails with kValueNotAccepted where `of` has another count of names or a count is missing,
+// kNameUnknown where one is not a
 // dimension, kKindsDoNotMix where one is no diameter, radius or length where that is wanted.
 [[nodiscard]] base::Result<std::string> equation_text(const Reading& reading,
                                                       std::span<const Dimension> dimensions);

@@ -4,6 +4,8 @@
 #include <array>
 #include <span>
 
+#include "core/survey/ways.hpp"
+
 namespace sparewright::survey {
 namespace {
 
@@ -69,23 +71,17 @@ std::string_view name_of(Jaws jaws) {
 }
 
 std::string_view name_of(Way way) {
-  switch (way) {
-    case Way::kOutside:
-      return "outside";
-    case Way::kInside:
-      return "inside";
-    case Way::kDepth:
-      return "depth";
-    case Way::kEdgeToHoleNear:
-      return "edge to hole edge, near";
-    case Way::kEdgeToHoleFar:
-      return "edge to hole edge, far";
-    case Way::kOverPins:
-      return "over pins";
-    case Way::kBetweenPins:
-      return "between pins";
-    case Way::kExpression:
-      return "expression";
+  return row_of(way).name;
+}
+
+std::string_view name_of(Trial trial) {
+  switch (trial) {
+    case Trial::kGoes:
+      return "goes";
+    case Trial::kGoesWithAPush:
+      return "goes with a push";
+    case Trial::kWillNotGo:
+      return "will not go";
   }
   return "";
 }
@@ -106,19 +102,24 @@ std::string_view name_of(Condition condition) {
 
 Jaws jaws_of(const Reading& reading) {
   if (reading.jaws) return *reading.jaws;
-  switch (reading.way) {
-    case Way::kInside:
-    case Way::kBetweenPins:
-      return Jaws::kInside;
-    case Way::kDepth:
-    case Way::kEdgeToHoleFar:
-      return Jaws::kDepth;
-    default:
-      return Jaws::kOutside;
-  }
+  if (reading.trial) return Jaws::kOutside;  // the plug was measured, not the hole
+  return row_of(reading.way).jaws;
 }
 
+namespace {
+
+// What was tried in a hole tells the least of it where it goes; over metal the most.
+Bound bound_of_trial(Trial trial, Way way) {
+  if (trial == Trial::kGoesWithAPush) return Bound::kExact;
+  const bool in_a_gap = way == Way::kInside;
+  return in_a_gap == (trial == Trial::kGoes) ? Bound::kAtLeast : Bound::kAtMost;
+}
+
+}  // namespace
+
 Bound bound_of(const Reading& reading) {
+  if (reading.trial && reading.condition == Condition::kSound)
+    return bound_of_trial(*reading.trial, reading.way);
   if (reading.condition == Condition::kSound) return Bound::kExact;
   if (reading.condition != Condition::kWorn) return Bound::kNeither;
   if (reading.way == Way::kExpression && !reading.jaws) return Bound::kNeither;

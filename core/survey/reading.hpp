@@ -46,16 +46,40 @@ struct Instrument {
 // Of any other kind, a dial caliper or a comparator, all three.
 [[nodiscard]] std::vector<Jaws> faces_of(const Instrument& instrument);
 
-// How a reading was taken. equation.hpp gives the equation of each.
+// How a reading was taken. ways.hpp says what each reads.
 enum class Way {
-  kOutside,         // of: the size
-  kInside,          // of: the size
-  kDepth,           // of: the depth
-  kEdgeToHoleNear,  // of: edge to centre, hole
-  kEdgeToHoleFar,   // of: edge to centre, hole
-  kOverPins,        // of: centres, one pin, the other pin
-  kBetweenPins,     // of: centres, one pin, the other pin
-  kExpression,      // is = "centres + pin/2"
+  kOutside,
+  kInside,
+  kDepth,
+  kStep,
+  kThickness,
+  kCentres,
+  kEdgeToHoleNear,
+  kEdgeToHoleFar,
+  kBetweenHoles,
+  kOverHoles,
+  kSameSides,
+  kOverPins,
+  kBetweenPins,
+  kFaceToPinNear,
+  kFaceOverPin,
+  kHeightOfArc,
+  kChord,
+  kRadiusGauge,
+  kPitch,
+  kOverWires,
+  kGearOutside,
+  kOverRollers,
+  kOverRollersRaised,
+  kSineBar,
+  kDovetailOver,
+  kDovetailBetween,
+  kAngle,
+  kRunOut,
+  kOvality,
+  kThreeLobes,
+  kOutOfSquare,
+  kExpression,  // is = "centres + pin/2"
 };
 
 [[nodiscard]] std::string_view name_of(Way way);  // "outside", "over pins", ...
@@ -64,6 +88,11 @@ enum class Way {
 enum class Condition { kSound, kWorn, kBent, kAcrossABreak };
 
 [[nodiscard]] std::string_view name_of(Condition condition);
+
+// What a plug, a drill shank, a feeler or the mate itself did when it was tried.
+enum class Trial { kGoes, kGoesWithAPush, kWillNotGo };
+
+[[nodiscard]] std::string_view name_of(Trial trial);
 
 struct Reading {
   std::string name;  // "over both"; no '/', unique
@@ -75,6 +104,10 @@ struct Reading {
   std::vector<quantity::Typed> repeats;  // at least one
   std::string place;                     // "inboard of the worn band"
   Condition condition = Condition::kSound;
+  std::optional<int> count;  // of threads or teeth, where the way of measuring wants one; more than 0
+  std::optional<quantity::Typed>
+      transfer;  // half-width of what a spring or telescoping gauge, set and then measured, adds
+  std::optional<Trial> trial;  // of outside and inside: `repeats` is the size of what was tried
 };
 
 // An unknown: a dimension of the old part or of a mate. The name is one that expressions can use: letters,
@@ -103,6 +136,9 @@ struct Survey {
 //   worn, inside jaws, or a gauge set inside: metal has gone from around the gap: the original is at most this
 //   worn, depth rod:    not bounded: a worn rim makes a depth less, a worn floor more
 //   bent, or across a break: not bounded
+//   goes, in a hole or a gap:           at least the plug's size; will not go: at most
+//   goes, a ring or a gap over metal:   at most its size; will not go: at least
+//   goes with a push: its size, known no finer than the plug
 // An expression on a worn place is bounded only where its jaws are said, since it need not be a plain size.
 [[nodiscard]] ledger::Bound bound_of(const Reading& reading);
 

@@ -10,6 +10,7 @@
 #include "core/survey/equation.hpp"
 #include "core/survey/repeats.hpp"
 #include "core/survey/survey_work.hpp"
+#include "core/survey/ways.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -38,6 +39,7 @@ struct ZeroInUse {
 Stage instrument_stage(const Survey& survey) {
   std::map<std::string, ZeroInUse> zeros;
   for (const Reading& reading : survey.readings) {
+    if (row_of(reading.way).is_difference) continue;
     const Instrument& instrument = instrument_of(survey, reading);
     ZeroError zero = zero_error_of(instrument, jaws_of(reading));
     std::string local = zero.cause.substr(std::string_view("instrument/").size());
