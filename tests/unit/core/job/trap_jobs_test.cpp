@@ -67,6 +67,17 @@ TEST(TensionArm, TheCentresAreAsMeasured) {
   EXPECT_NEAR(job.inches("survey/centres"), 6.0025, 0.0006);
 }
 
+// Accepted as 6.000 they move by 0.0025, and the spindle hole has +-0.002.
+TEST(TensionArm, TheCentresAcceptedAreQueried) {
+  auto job = judged(read("tension_arm.job.toml"));
+  const std::vector<ledger::Query> queries = job.ledger.queries();
+  ASSERT_EQ(queries.size(), 1U);
+  EXPECT_TRUE(queries.front().serious);
+  EXPECT_THAT(queries.front().says, AllOf(HasSubstr("6.000"), HasSubstr("0.0025")));
+  auto mended = judged(replaced(read("tension_arm.job.toml"), "size = \"6.000\", duty", "size = \"6.0025\", duty"));
+  EXPECT_TRUE(mended.ledger.queries().empty());
+}
+
 TEST(TensionArm, MendedItIsSound) {
   std::string text = read("tension_arm.job.toml");
   text = replaced(text, "x 2 socket head", "x 1-1/2 socket head");
