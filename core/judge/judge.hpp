@@ -60,7 +60,7 @@ struct Subject {
   std::optional<part::Face> side_seen;  // the side of the part that it shows
   Space space;
   intent::Originals originals;  // what was measured, and the sizes accepted for it
-  std::vector<Seat> seats;  // what sits on the part
+  std::vector<Seat> seats;      // what sits on the part
 };
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Subject& subject);

@@ -5,6 +5,7 @@
 #include <memory>
 #include <utility>
 
+#include "core/quantity/typed_system.hpp"
 #include "core/survey/check.hpp"
 #include "core/survey/corrected.hpp"
 #include "core/survey/equation.hpp"
@@ -113,7 +114,14 @@ base::Result<Stage> survey_stage(const Survey& survey) {
     auto equation = equation_of(reading, survey.dimensions, survey.system);
     if (!equation) return base::fail(equation.error());
     h.add(reading.name).add(equation->fingerprint());
-    plan->readings.push_back({reading.name, std::move(*equation)});
+    const Instrument& instrument = instrument_of(survey, reading);
+    const bool has_zero = !row_of(reading.way).is_difference;
+    plan->readings.push_back({reading.name, std::move(*equation), reading.repeats.front().typed,
+                              quantity::system_of(reading.repeats.front()) == quantity::UnitSystem::kMetric,
+                              instrument.kind,
+                              has_zero ? zero_error_of(instrument, jaws_of(reading)).found : 0.0});
+    const SurveyPlan::Equation& read = plan->readings.back();
+    h.add(read.typed).add(read.is_metric).add(read.instrument_kind).add(read.zero_found);
   }
   return Stage{"survey", h.done(),
                [plan = std::shared_ptr<const SurveyPlan>(plan)](Pen& pen) { write_survey(*plan, pen); }};

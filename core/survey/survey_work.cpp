@@ -12,6 +12,7 @@
 #include "core/ledger/share.hpp"
 #include "core/quantity/display.hpp"
 #include "core/survey/measure_up.hpp"
+#include "core/survey/slips.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -213,6 +214,18 @@ class Writer {
     return any_of(names);
   }
 
+  // "; it agrees to 0.0003 in if one turn of the thimble (0.025 in) was missed"
+  [[nodiscard]] std::string explained(std::size_t used) const {
+    const Fit& fit = report().readings[used];
+    if (!fit.error || !fit.odds || *fit.odds == 0.0) return "";
+    const SurveyPlan::Equation& equation = plan_.readings[measured_.used[used]];
+    const Figure& figure = reading(used);
+    const auto all = slips({equation.typed, figure.value, *fit.error, std::abs(*fit.error / *fit.odds),
+                            figure.kind, equation.is_metric, equation.instrument_kind, equation.zero_found});
+    if (all.empty()) return "";
+    return fmt::format("; it agrees to {} if {}", shown(all.front().rest, figure.kind), all.front().says);
+  }
+
   void ask_misread() {
     const AtOdds& at_odds = *report().at_odds;
     const Figure& figure = reading(at_odds.reading);
@@ -221,15 +234,33 @@ class Writer {
     query.about = figure.name;
     if (at_odds.alike.empty()) {
       const double error = *report().readings[at_odds.reading].error;
-      query.says = fmt::format("misread? {} is {} {} what the others say", suspects(),
-                               shown(std::abs(error), figure.kind), error > 0 ? "above" : "below");
+      query.says = fmt::format("misread? {} is {} {} what the others say{}", suspects(),
+                               shown(std::abs(error), figure.kind), error > 0 ? "above" : "below",
+                               explained(at_odds.reading));
     } else {
-      query.says = fmt::format("misread? {} is out; the readings cannot tell which", suspects());
+      query.says =
+          fmt::format("misread? {} is out; the readings cannot tell which{}", suspects(), explained_one_of());
     }
     query.happens = "Every size found from it is out too.";
     query.todo = "Measure it again.";
     query.serious = true;
     pen_.query(std::move(query));
+  }
+
+  // Of readings that cannot be told apart, the one that a usual slip explains.
+  [[nodiscard]] std::string explained_one_of() const {
+    const AtOdds& at_odds = *report().at_odds;
+    std::vector<std::size_t> all{at_odds.reading};
+    all.insert(all.end(), at_odds.alike.begin(), at_odds.alike.end());
+    std::string only;
+    for (const std::size_t used : all) {
+      const std::string says = explained(used);
+      if (says.empty()) continue;
+      if (!only.empty()) return "";
+      only =
+          fmt::format("; '{}'{}", report().readings[used].name, says.substr(std::string_view("; it").size()));
+    }
+    return only;
   }
 
   void ask_disagreement() {

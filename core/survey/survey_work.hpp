@@ -15,6 +15,11 @@ struct SurveyPlan {
   struct Equation {
     std::string reading;  // its figure is reading/<reading>
     formula::Formula formula;
+    // For the slips of reading it: what it was read off, as typed.
+    std::string typed;
+    bool is_metric = false;
+    std::string instrument_kind;
+    double zero_found = 0.0;
   };
   std::vector<Dimension> unknowns;
   std::vector<Equation> readings;

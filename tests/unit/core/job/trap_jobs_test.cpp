@@ -74,7 +74,8 @@ TEST(TensionArm, TheCentresAcceptedAreQueried) {
   ASSERT_EQ(queries.size(), 1U);
   EXPECT_TRUE(queries.front().serious);
   EXPECT_THAT(queries.front().says, AllOf(HasSubstr("6.000"), HasSubstr("0.0025")));
-  auto mended = judged(replaced(read("tension_arm.job.toml"), "size = \"6.000\", duty", "size = \"6.0025\", duty"));
+  auto mended =
+      judged(replaced(read("tension_arm.job.toml"), "size = \"6.000\", duty", "size = \"6.0025\", duty"));
   EXPECT_TRUE(mended.ledger.queries().empty());
 }
 
