@@ -61,6 +61,7 @@ base::Result<Answer> pulley(const Question& question) {
   const auto pitch = read.maybe_size("pitch");
   const auto was =
       read.has("driver-was") ? std::optional(read.count("driver-was", 1, kMostTeeth)) : std::nullopt;
+  if (!read.failed()) read.refuse_unless(!was || teeth, "driver-was", "together with --driver-teeth");
   if (read.failed()) return read.failure();
   const double ratio = driver / driven;
   Answer answer;

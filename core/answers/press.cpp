@@ -115,9 +115,14 @@ Table force_table(const Pressed& asked, const handbook::PressFitAnswer& held) {
   if (asked.length) {
     writer.number("force to press it in, at most", held.pressing_at_most.base(), Kind::kForce, 0,
                   held.pressure_source);
-    writer.number("slides out at, at least", held.holds_at_least.base(), Kind::kForce, 0,
-                  held.pressure_source, "friction alone, new and dry of grease: no promise that it holds");
-    writer.number("turns at, at least", held.turns_at_least.base(), Kind::kTorque, 1, held.pressure_source);
+    if (held.shaft_yields.value_or(true) || held.hub_yields.value_or(false)) {
+      writer.words("slides out at, turns at", "NOT KNOWN", held.pressure_source,
+                   "it yields, or nothing is known of when: it grips less than an elastic one");
+    } else {
+      writer.number("slides out at, at least", held.holds_at_least.base(), Kind::kForce, 0,
+                    held.pressure_source, "friction alone, new and dry of grease: no promise that it holds");
+      writer.number("turns at, at least", held.turns_at_least.base(), Kind::kTorque, 1, held.pressure_source);
+    }
   }
   return writer.take();
 }

@@ -73,6 +73,11 @@ std::vector<Subject> settings() {
         {"allowance", "SIZE", "of thickness left on for fitting"},
         {"longer", "LENGTH", "left on at the thick end"}},
        gib},
+  };
+}
+
+std::vector<Subject> shapes() {
+  return {
       {"polygon",
        "flats milled on a round: across flats, across corners, how deep",
        "",
@@ -137,8 +142,10 @@ std::vector<Subject> loads() {
 
 std::vector<Subject> quick_machine_subjects() {
   std::vector<Subject> all = settings();
-  for (Subject& subject : loads())
-    all.push_back(std::move(subject));
+  for (std::vector<Subject> more : {shapes(), loads()}) {
+    for (Subject& subject : more)
+      all.push_back(std::move(subject));
+  }
   return all;
 }
 

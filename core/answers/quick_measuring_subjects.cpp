@@ -3,7 +3,9 @@
 
 namespace sparewright::answers {
 
-std::vector<Subject> quick_measuring_subjects() {
+namespace {
+
+std::vector<Subject> readings() {
   return {
       {"micrometer",
        "a micrometer's reading, added up from its marks",
@@ -36,6 +38,11 @@ std::vector<Subject> quick_measuring_subjects() {
         {"gauge", "MATERIAL", "of the micrometer or gauge; steel where left out"},
         {"gauge-at", "TEMPERATURE", "of the gauge; 20 degC where left out"}},
        warm},
+  };
+}
+
+std::vector<Subject> forms() {
+  return {
       {"round",
        "out of round and taper, from diameters read several ways",
        "",
@@ -84,6 +91,15 @@ std::vector<Subject> quick_measuring_subjects() {
         {"length", "LENGTH", "of the hole", true}},
        taper_pair},
   };
+}
+
+}  // namespace
+
+std::vector<Subject> quick_measuring_subjects() {
+  std::vector<Subject> all = readings();
+  for (Subject& subject : forms())
+    all.push_back(std::move(subject));
+  return all;
 }
 
 }  // namespace sparewright::answers

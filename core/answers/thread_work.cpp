@@ -218,6 +218,8 @@ base::Result<Answer> engage(const Question& question) {
                  strips->areas.source, "what to cut");
     answer.tables.push_back(force.take());
     answer.says += fmt::format(": {} first", name_of(strips->first));
+    if (screw == nullptr) answer.assumed.emplace_back("a screw of mild steel");
+    if (hole == nullptr) answer.assumed.emplace_back("the hole in mild steel");
     answer.assumed.insert(answer.assumed.end(), named->assumed.begin(), named->assumed.end());
   }
   answer.cautions.emplace_back(

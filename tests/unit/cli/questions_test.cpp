@@ -47,6 +47,17 @@ TEST_F(Questions, JsonHasEveryNumberWithItsSource) {
   EXPECT_THAT(limits["source"].get<std::string>(), HasSubstr("ISO 286"));
 }
 
+TEST_F(Questions, ListsAndLimitsAreReadFromTheCommandLine) {
+  const Ran ran =
+      run("quick sum --plus \"0, 1.11 mm\" --minus \"0.95 +- 0.01 mm\" --least \"0.60 mm\" --json");
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const json answer = json::parse(ran.out);
+  EXPECT_EQ(answer["tables"][0]["lines"][0]["numbers"], json::array({0.16}));
+  EXPECT_EQ(answer["tables"][0]["lines"][1]["numbers"], json::array({0.15, 0.17}));
+  EXPECT_EQ(run("quick round --front \"50.00, 50.15 mm\" --limit \"0.015 mm\" -o card.pdf").status, 0);
+  EXPECT_THAT(read("card.pdf"), StartsWith("%PDF-"));
+}
+
 TEST_F(Questions, ACardIsAPdf) {
   const Ran ran = run("handbook drill \"#7\" -o card.pdf");
   EXPECT_EQ(ran.status, 0) << ran.err;
@@ -65,6 +76,8 @@ TEST_F(Questions, WhatIsNotKnownIsToldWithTheNearest) {
       {"quick pitch \"1.5 mm\" --screw \"8 tpi\" --gears 20", "accepted"},
       {"quick holes --count 0 --circle \"2 in\"", "--count"},
       {"quick holes --count 6 --circle 2", "has no unit"},
+      {"quick play --hole \"6.1 to 6.0 mm\" --shaft \"6 mm\"", "--hole"},
+      {"quick micrometer --thimble 25", "another line of the sleeve"},
   };
   for (const auto& [arguments, says] : asked) {
     const Ran ran = run(arguments);

@@ -41,10 +41,17 @@ TEST(AccountsOfFits, ABushIsBoredAfterItIsIn) {
 
 // 0.012 of interference leaves 0.863 of 0.875.
 TEST(AccountsOfFits, ABushThatClosedTooFarIsForetold) {
-  const auto answer = quick("press", {{"outside", "1.262 in"}, {"hole", "1.250 in"}, {"bore", "0.875 in"}});
+  const auto answer = quick(
+      "press", {{"outside", "1.262 in"}, {"hole", "1.250 in"}, {"bore", "0.875 in"}, {"length", "1 in"}});
   ASSERT_TRUE(answer) << refusal(answer);
   EXPECT_NEAR(number(*answer, "bore left, by the rule"), 0.863, 1e-9);
   EXPECT_THAT(answer->cautions, Contains(HasSubstr("yields")));
+  EXPECT_EQ(row(*answer, "slides out at, turns at").value, "NOT KNOWN");
+  // Half a thou in a thick bush stays elastic.
+  const auto light = quick(
+      "press", {{"outside", "1.2505 in"}, {"hole", "1.250 in"}, {"bore", "0.500 in"}, {"length", "1 in"}});
+  EXPECT_GT(number(*light, "slides out at, at least"), 0.0);
+  EXPECT_LT(number(*light, "slides out at, at least"), number(*light, "force to press it in, at most"));
 }
 
 // Bore 6 mm, 0 to -4 um; shaft 6.000, 1 um either way: from 5 um tight to 1 um loose.
