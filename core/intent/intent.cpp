@@ -23,14 +23,19 @@ Role role_in(Way way, std::size_t place) {
     case Way::kEdgeToHoleNear:
     case Way::kEdgeToHoleFar:
       return place == 1 ? Role::kHole : Role::kOther;
+    case Way::kBetweenHoles:
+    case Way::kOverHoles:
+    case Way::kSameSides:
+      return place > 0 ? Role::kHole : Role::kOther;
     case Way::kOverPins:
     case Way::kBetweenPins:
       return place > 0 ? Role::kShaft : Role::kOther;
-    case Way::kDepth:
-    case Way::kExpression:
-      break;
+    case Way::kFaceToPinNear:
+    case Way::kFaceOverPin:
+      return place == 1 ? Role::kShaft : Role::kOther;
+    default:
+      return Role::kOther;
   }
-  return Role::kOther;
 }
 
 // Readings of it alone count first; two that contradict each other leave it open.
