@@ -84,7 +84,10 @@ void put_mates_first(std::vector<Candidate>& all, double mates_mm) {
 std::vector<Candidate> candidates(const MeasuredUp& measured, std::optional<double> mates_size_mm) {
   std::vector<Candidate> all;
   for (const Nearest& near : nearest_of_each_series(measured.size_mm, measured.kind, measured.role)) {
-    if (!can_have_been(measured, near.size_mm)) continue;
+    // A loose pair has one nominal size all the same, so the mate's is not held to a grade.
+    const bool is_mates = mates_size_mm && std::abs(near.size_mm - *mates_size_mm) < kSame_mm &&
+                          measured.bound == ledger::Bound::kExact;
+    if (!is_mates && !can_have_been(measured, near.size_mm)) continue;
     Candidate one = candidate_of(near, measured);
     if (one.once_in >= kLeastStriking) join(all, std::move(one));
   }

@@ -101,6 +101,10 @@ TEST(OriginalSize, TheMatesSizeComesFirst) {
   const auto with_mate = candidates(bore, 0.625 * kInch_mm);
   EXPECT_EQ(with_mate.front().name, "5/8 in");
   EXPECT_TRUE(with_mate.front().as_mate);
+  // A sound bore at 0.6320 is 0.178 mm over 5/8, more than the 0.110 mm of grade 11: a loose pair.
+  const MeasuredUp loose = inches(0.6320, 0.0010, Role::kHole, Kind::kDiameter);
+  EXPECT_EQ(named(candidates(loose), "5/8 in"), nullptr);
+  EXPECT_EQ(candidates(loose, 0.625 * kInch_mm).front().name, "5/8 in");
 }
 
 TEST(OriginalSize, AtMostThreeAndOnlyWhatIsStriking) {

@@ -197,6 +197,9 @@ TEST(Queries, ALeverDrawnFromAPhotographOfOneSide) {
 
   const std::string drawn = "drawn_from = \"a photograph of the back\"\n";
   EXPECT_TRUE(queries_of(without(text, drawn), shop).empty());
+  std::string in_hand = without(text, drawn);
+  in_hand.replace(in_hand.find("as drawn"), 8, "sketched from a photo of the back");
+  EXPECT_EQ(only(queries_of(in_hand, shop), "mirror/part").says, query.says);
   std::string said = text;
   said.insert(said.find("turn_over"), "side_seen = \"underside\"\n");
   EXPECT_TRUE(queries_of(said, shop).empty());
