@@ -47,25 +47,19 @@ void judge_float(Pen& pen, const Subject& subject, const part::Feature& feature,
   const Figure& room = pen.work(
       "float", Kind::kLength, "least hole less the greatest screw", [](auto h, auto s) { return h - s; },
       pen.ask(part::feature_path(feature.name) + "/diameter/least"), body);
-  // This part alone takes twice what it is out; a mate made as well takes as much again.
-  const Figure& alone = pen.work(
-      "taken here", Kind::kLength, "twice what this hole can be out", [](auto o) { return 2.0 * o; }, out);
-  const Figure& both = pen.work(
-      "taken by both", Kind::kLength, "twice what both holes can be out, the mate's made as well",
-      [](auto o) { return 4.0 * o; }, out);
-  const bool is_enough_for_both = room.known() && room.value >= both.value;
+  const Figure& taken = pen.work(
+      "taken by its place", Kind::kLength, "twice what the hole can be out", [](auto o) { return 2.0 * o; },
+      out);
   pen.judge({.check = "screw finds its thread",
              .subject = feature.name,
              .figure = &room,
-             .low = is_enough_for_both ? &both : &alone,
-             .reason = fmt::format(
-                 "the screw has {} of float; this hole can be out by {} and takes {} of it, with a "
-                 "mate made as well {}",
-                 route::or_not_known(room, print.plain(room.value)), print.plain(out.value),
-                 print.plain(alone.value), print.plain(both.value)),
+             .low = &taken,
+             .reason = fmt::format("the screw has {} of float and the hole can be out by {}, which takes {}; "
+                                   "the rest is for its mate",
+                                   route::or_not_known(room, print.plain(room.value)), print.plain(out.value),
+                                   print.plain(taken.value)),
              .source = kSource,
-             .todo = "spot the hole through its mate, hold its place closer, or drill it larger",
-             .close_at_best = !is_enough_for_both});
+             .todo = "spot the hole through its mate, hold its place closer, or drill it larger"});
 }
 
 bool is_placed_here(const part::Hole& hole) {

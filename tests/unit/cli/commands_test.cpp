@@ -160,6 +160,19 @@ TEST_F(Commands, EveryFormBecomesASolid) {
   }
 }
 
+// They have faults, which the status tells; their shapes are sound all the same.
+TEST_F(Commands, JobsWithTrapsBecomeSolids) {
+  const std::filesystem::path jobs = std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests" / "jobs";
+  for (const auto& entry : std::filesystem::directory_iterator(jobs))
+    std::filesystem::copy(entry.path(), at(""));
+  for (const auto& [job, status] :
+       {std::pair{"tension_arm", 1}, std::pair{"clamp_arm", 0}, std::pair{"drawn_bar_seat", 1}}) {
+    const std::string name(job);
+    EXPECT_EQ(run("solid " + name + ".job.toml -o " + name + ".step").status, status);
+    EXPECT_THAT(read(name + ".step"), StartsWith("ISO-10303-21;"));
+  }
+}
+
 TEST_F(Commands, TheDrawingIsWrittenInThreeKinds) {
   EXPECT_EQ(run("drawing bracket.job.toml -o bracket.svg").status, 0);
   EXPECT_THAT(read("bracket.svg"), StartsWith("<?xml"));
