@@ -32,11 +32,11 @@ struct Sample {
 };
 
 std::vector<Sample> samples(int count) {
-  testing::Random random(kSeed);
+  tests::Random random(kSeed);
   std::vector<Sample> all;
   while (all.size() < static_cast<std::size_t>(count)) {
-    const testing::PartKind kind = testing::kPartKinds[all.size() % testing::kPartKinds.size()];
-    const testing::InventedPart part = testing::invented_part(kind, random);
+    const tests::PartKind kind = tests::kPartKinds[all.size() % tests::kPartKinds.size()];
+    const tests::InventedPart part = tests::invented_part(kind, random);
     const auto recipe = shape::Recipe::make(part.blank, part.cutters);
     if (!recipe) continue;
     const auto made = solid::make_solid(*recipe);

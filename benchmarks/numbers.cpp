@@ -9,6 +9,7 @@
 #include <memory>
 #include <stdexcept>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include <fmt/format.h>
@@ -92,7 +93,7 @@ double work_out(ledger::Pen& pen, const std::vector<Entry>& entries) {
       ledger::Root root;
       root.value = entry.value;
       if (entry.u > 0.0) root.shares = {{entry.name, entry.u}};
-      figures.push_back(&pen.root(entry.name, root));
+      figures.push_back(&pen.root(entry.name, std::move(root)));
     } else {
       values.clear();
       terms.clear();

@@ -28,8 +28,15 @@ const std::string* on_the_shelf(std::string_view text) {
   return &*found;
 }
 
+// The empty name is made again and again, by default: it has its place outside the shelf.
+const std::string& nothing() {
+  static const std::string& text = *new std::string;  // never ended, as the shelf
+  return text;
+}
+
 // Each thread keeps at hand what it asked for last: one place for each remainder of the hash.
 const std::string* kept(std::string_view text) {
+  if (text.empty()) return &nothing();
   thread_local std::array<const std::string*, 1024> at_hand{};
   const std::string*& place = at_hand[HashOfText{}(text) % at_hand.size()];
   if (place == nullptr || *place != text) place = on_the_shelf(text);
@@ -37,6 +44,8 @@ const std::string* kept(std::string_view text) {
 }
 
 }  // namespace
+
+Name::Name() : text_(&nothing()) {}
 
 Name::Name(std::string_view text) : text_(kept(text)) {}
 

@@ -14,7 +14,7 @@ namespace sparewright::base {
 // come again and again (figures, causes), not for text of any length from outside. Safe from any thread.
 class Name {
  public:
-  Name() : Name(std::string_view()) {}
+  Name();
   // From text without a word of its own: wherever a name is asked for, text is one.
   Name(std::string_view text);                                     // NOLINT(google-explicit-constructor)
   Name(const std::string& text) : Name(std::string_view(text)) {}  // NOLINT(google-explicit-constructor)

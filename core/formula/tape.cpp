@@ -1,9 +1,14 @@
 // Running a tape forwards for the value and backwards for the slopes (reverse mode; named from memory: Griewank and
 // Walther, Evaluating Derivatives, 2nd ed., section 3.2).
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
+#include <cstddef>
 #include <limits>
+#include <memory_resource>
+#include <span>
+#include <vector>
 
 #include "core/formula/excerpt.hpp"
 #include "core/formula/expression.hpp"
@@ -20,6 +25,9 @@ struct Local {
   double by_second = 0.0;
   double towards = 0.0;
 };
+
+// A formula of up to so many steps finds room for its numbers on the stack.
+constexpr std::size_t kNearSteps = 16;
 
 // An angle this near to a right angle is one: 90 deg is no binary fraction of a radian.
 constexpr double kRightAngle_rad = 1e-12;
@@ -113,7 +121,7 @@ base::Failure not_finite(const Step& step, double a, double b, std::string_view 
 }
 
 // The slope of the last step by each of so many names.
-std::vector<double> slopes_of(const std::vector<Step>& tape, std::vector<Local>& done, std::size_t names) {
+std::vector<double> slopes_of(const std::vector<Step>& tape, std::span<Local> done, std::size_t names) {
   std::vector<double> slopes(names, 0.0);
   done.back().towards = 1.0;
   for (std::size_t i = tape.size(); i-- > 0;) {
@@ -133,15 +141,17 @@ std::vector<double> slopes_of(const std::vector<Step>& tape, std::vector<Local>&
 
 base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
   assert(values.size() == names_.size());
-  std::vector<Local> done(tape_.size());
+  alignas(Local) std::array<std::byte, kNearSteps * sizeof(Local)>
+      near;  // NOLINT(*-member-init): nothing in it is read before it is written
+  std::pmr::monotonic_buffer_resource room(near.data(), near.size());
+  std::pmr::vector<Local> done(tape_.size(), &room);
   for (std::size_t i = 0; i < tape_.size(); ++i) {
     const Step& step = tape_[i];
-    double a = 0.0;
-    if (step.operation == Operation::kName) {
-      a = values[step.first];
-    } else if (!takes_none(step.operation)) {
-      a = done[step.first].value;
+    if (step.operation == Operation::kConstant) {
+      done[i].value = step.constant;
+      continue;
     }
+    const double a = step.operation == Operation::kName ? values[step.first] : done[step.first].value;
     const double b = takes_two(step.operation) ? done[step.second].value : 0.0;
     done[i] = run(step, a, b);
     const bool finite =

@@ -91,7 +91,9 @@ State Pen::judge(const Judgement& j) {
   const Kind kind = difference_of(j.figure->kind);
   const auto margin = [&](std::string_view words, const Figure& more, const Figure& less) {
     const std::array<Term, 2> terms{Term{&more, 1.0}, Term{&less, -1.0}};
-    Figure figure = worked(j.margin, kind, words, difference(more.value, less.value), terms);
+    Figure figure;
+    figure.name = full_name(j.margin);
+    work_out(figure, kind, words, difference(more.value, less.value), terms);
     const State state = state_of(figure, j.close_at_best, last_bits(more.value, less.value));
     return Margin{std::move(figure), state};
   };
@@ -116,7 +118,7 @@ State Pen::judge(const Judgement& j) {
     verdict.missing = missing_for(counts.figure, {j.figure, low_counts ? j.low : j.high});
   }
   if (verdict.state != State::kOk) verdict.todo = j.todo;
-  write(std::move(counts.figure));
+  begin(counts.figure.name) = std::move(counts.figure);
   output_.verdicts.push_back(std::move(verdict));
   return counts.state;
 }

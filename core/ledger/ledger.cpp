@@ -28,17 +28,6 @@ base::Fingerprint print_of_names(const std::vector<std::string>& names) {
   return h.done();
 }
 
-base::Fingerprint print_of(const Replacement& replacement) {
-  base::Hasher h;
-  h.add(replacement.value).add(replacement.source).add(replacement.shares.has_value());
-  if (replacement.shares) {
-    for (const Share& share : *replacement.shares) {
-      h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
-    }
-  }
-  return h.done();
-}
-
 // "a -> b -> a"
 std::string in_words(const std::vector<std::string>& circle) {
   std::string words;
@@ -148,8 +137,11 @@ void Ledger::run(Cell& cell) {
 // between: each of them sees the circle in the answer it gets, with the same words wherever the circle was
 // entered. So what a stage writes does not depend on which stage was asked for first.
 Answer Ledger::answer(Question::Of of, std::string_view name) {
-  if (of == Question::Of::kReplacement) return replacement_answer(name);
   Answer answer;
+  if (of == Question::Of::kReplacement) {
+    answer.print = print_of(replacement_of(name));
+    return answer;
+  }
   Cell* cell = owner_of(name);
   if (of == Question::Of::kNames && cell != nullptr && cell->stage->name != name) cell = nullptr;
   const bool asks_itself = cell != nullptr && !running_.empty() && cell == running_.back();
@@ -176,13 +168,21 @@ Answer Ledger::answer(Question::Of of, std::string_view name) {
   return answer;
 }
 
-Answer Ledger::replacement_answer(std::string_view root) const {
-  Answer answer;
-  if (const auto found = replacements_.find(root); found != replacements_.end()) {
-    answer.replacement = &found->second;
-    answer.print = print_of(found->second);
+const Replacement* Ledger::replacement_of(std::string_view root) const {
+  const auto found = replacements_.find(root);
+  return found != replacements_.end() ? &found->second : nullptr;
+}
+
+base::Fingerprint Ledger::print_of(const Replacement* replacement) {
+  if (replacement == nullptr) return {};
+  base::Hasher h;
+  h.add(replacement->value).add(replacement->source).add(replacement->shares.has_value());
+  if (replacement->shares) {
+    for (const Share& share : *replacement->shares) {
+      h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
+    }
   }
-  return answer;
+  return h.done();
 }
 
 // The stages from this one to the innermost, all waiting for one another; the first by name stands first.

@@ -121,7 +121,8 @@ class Ledger {
   void run(Cell& cell);
 
   Answer answer(Question::Of of, std::string_view name);
-  Answer replacement_answer(std::string_view root) const;
+  [[nodiscard]] const Replacement* replacement_of(std::string_view root) const;  // none: as it was written
+  [[nodiscard]] static base::Fingerprint print_of(const Replacement* replacement);
   std::vector<std::string> circle_through(const Cell& cell) const;
   std::shared_ptr<const void> value_of(std::string_view name, const std::type_info& type);
 

@@ -18,14 +18,13 @@
 
 namespace sparewright::ledger {
 
-struct Replacement;
-
 // A figure and its fingerprint, which is worked out when the first stage asks for it: most figures are asked
 // for by no other stage.
 class WrittenFigure {
  public:
-  explicit WrittenFigure(Figure&& figure) : figure_(std::move(figure)) {}
+  explicit WrittenFigure(base::Name name) { figure_.name = name; }
 
+  [[nodiscard]] Figure& being_written() { return figure_; }  // before any stage has seen it
   [[nodiscard]] const Figure& figure() const { return figure_; }
   [[nodiscard]] const base::Fingerprint& print() const {
     std::call_once(once_, [this] { print_ = fingerprint(figure_); });
@@ -45,7 +44,8 @@ struct PublishedValue {
 };
 
 struct Output {
-  std::pmr::monotonic_buffer_resource room;  // for the figures: written once, and gone together
+  // For the figures: written once, and gone together. It begins with room for a dozen.
+  std::pmr::monotonic_buffer_resource room{4096};
   std::pmr::unordered_map<base::Name, WrittenFigure> figures{&room};
   std::map<std::string, PublishedValue, std::less<>> values;
   std::vector<Verdict> verdicts;
@@ -62,11 +62,10 @@ struct Question {
   base::Fingerprint answer;
 };
 
-// The answer to a question; one of the first four, or none of them and what is missing.
+// The answer to a question; one of the first three, or none of them and what is missing.
 struct Answer {
   const Figure* figure = nullptr;
   const PublishedValue* value = nullptr;
-  const Replacement* replacement = nullptr;
   std::vector<std::string> names;
   std::vector<std::string> missing;
   std::vector<std::string> circle;  // where the stage that asks would wait for itself: it ends there

@@ -29,11 +29,10 @@ base::Name Pen::full_name(std::string_view local) {
   return path_.append(local);
 }
 
-const Figure& Pen::write(Figure&& figure) {
-  const base::Name name = figure.name;
-  const auto [written, is_new] = output_.figures.try_emplace(name, std::move(figure));
+Figure& Pen::begin(base::Name name) {
+  const auto [written, is_new] = output_.figures.try_emplace(name, name);
   assert(is_new && "a stage writes each of its figures once");
-  return written->second.figure();
+  return written->second.being_written();
 }
 
 // Asks, keeps the question, and ends the stage where it would wait for itself.
@@ -42,6 +41,13 @@ Answer Pen::asked(Question::Of of, base::Name name) {
   questions_.push_back({of, name, answer.print});
   if (!answer.circle.empty()) throw Leave{std::move(answer.missing), std::move(answer.circle)};
   return answer;
+}
+
+// A question like any other, though the answer is never that something is missing.
+const Replacement* Pen::replacement_of(base::Name root) {
+  const Replacement* found = ledger_.replacement_of(root);
+  questions_.push_back({Question::Of::kReplacement, root, Ledger::print_of(found)});
+  return found;
 }
 
 const Figure& Pen::ask(std::string_view text) {
@@ -86,8 +92,7 @@ void Pen::publish_value(std::string_view local, std::shared_ptr<const void> valu
 }
 
 const Figure& Pen::root(std::string_view local, Root root) {
-  Figure figure;
-  figure.name = full_name(local);
+  Figure& figure = begin(full_name(local));
   figure.kind = root.kind;
   figure.value = base::canonical(root.value.value_or(std::numeric_limits<double>::quiet_NaN()));
   figure.shares = in_order(std::move(root.shares));
@@ -95,8 +100,7 @@ const Figure& Pen::root(std::string_view local, Root root) {
   figure.origin = root.origin;
   figure.typed = std::move(root.typed);
   figure.source = std::move(root.source);
-  if (const Replacement* found = asked(Question::Of::kReplacement, figure.name).replacement;
-      found != nullptr) {
+  if (const Replacement* found = replacement_of(figure.name); found != nullptr) {
     figure.value = base::canonical(found->value);
     if (found->shares) figure.shares = *found->shares;
     figure.bound = Bound::kExact;
@@ -111,13 +115,11 @@ const Figure& Pen::root(std::string_view local, Root root) {
     figure.missing = {figure.name};
     make_unknown(figure);
   }
-  return write(std::move(figure));
+  return figure;
 }
 
-Figure Pen::worked(std::string_view local, quantity::Kind kind, std::string_view words, double value,
+void Pen::work_out(Figure& figure, quantity::Kind kind, std::string_view words, double value,
                    std::span<const Term> terms) {
-  Figure figure;
-  figure.name = full_name(local);
   figure.kind = kind;
   figure.value = base::canonical(value);
   figure.formula = words;
@@ -127,32 +129,31 @@ Figure Pen::worked(std::string_view local, quantity::Kind kind, std::string_view
   for (const Term& term : terms) {
     shares += term.figure->shares.size();
     figure.inputs.push_back(term.figure->name);
-    add_missing(figure.missing, term.figure->missing);
+    if (!term.figure->known()) add_missing(figure.missing, term.figure->missing);
     finite = finite && std::isfinite(term.slope);
   }
   if (figure.missing.empty() && !finite) figure.missing = {figure.name};
   if (!figure.known()) {
     make_unknown(figure);
-    return figure;
+    return;
   }
   figure.shares.reserve(shares);
   for (const Term& term : terms) {
     add_scaled(figure.shares, term.figure->shares, term.slope);
     figure.bound = joined(figure.bound, scaled(term.figure->bound, term.slope));
   }
-  return figure;
 }
 
 const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::string_view words, double value,
                           std::span<const Term> terms, std::string_view source) {
-  Figure figure = worked(local, kind, words, value, terms);
+  Figure& figure = begin(full_name(local));
+  work_out(figure, kind, words, value, terms);
   figure.source = source;
-  return write(std::move(figure));
+  return figure;
 }
 
 const Figure& Pen::decide(std::string_view local, const Decision& decision) {
-  Figure figure;
-  figure.name = full_name(local);
+  Figure& figure = begin(full_name(local));
   figure.kind = decision.kind;
   figure.value = base::canonical(decision.value);
   figure.origin = Origin::kChoice;
@@ -165,7 +166,7 @@ const Figure& Pen::decide(std::string_view local, const Decision& decision) {
   }
   if (figure.missing.empty() && !std::isfinite(decision.value)) figure.missing = {figure.name};
   if (!figure.known()) make_unknown(figure);
-  return write(std::move(figure));
+  return figure;
 }
 
 void Pen::state(Verdict verdict) {

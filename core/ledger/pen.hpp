@@ -37,6 +37,7 @@
 namespace sparewright::ledger {
 
 class Ledger;
+struct Replacement;
 
 // A root as a stage states it. value in the base unit of the kind; it is not known where there is no value,
 // or where the value or one of the shares is not a finite number.
@@ -167,11 +168,14 @@ class Pen {
         path_(stage_ + "/") {}
 
   [[nodiscard]] base::Name full_name(std::string_view local);
-  [[nodiscard]] Figure worked(std::string_view local, quantity::Kind kind, std::string_view words,
-                              double value, std::span<const Term> terms);
-  const Figure& write(Figure&& figure);
+  // The figure of that name among those written, empty still.
+  Figure& begin(base::Name name);
+  // What a figure of such terms holds; its name is known.
+  static void work_out(Figure& figure, quantity::Kind kind, std::string_view words, double value,
+                       std::span<const Term> terms);
   std::vector<std::string> missing_for(const Figure& margin, std::initializer_list<const Figure*> judged);
   Answer asked(Question::Of of, base::Name name);
+  const Replacement* replacement_of(base::Name root);
   const void* ask_value(std::string_view name, const std::type_info& type);
   const void* need_published(std::string_view name, const std::type_info& type);
   void publish_value(std::string_view local, std::shared_ptr<const void> value, const std::type_info& type,

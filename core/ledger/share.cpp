@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <compare>
 
 #include "core/base/hash.hpp"
 #include "core/ledger/student_t.hpp"
@@ -17,8 +18,9 @@ void drop_zeros(Shares& shares) {
 }  // namespace
 
 Shares in_order(Shares shares) {
-  std::stable_sort(shares.begin(), shares.end(),
-                   [](const Share& a, const Share& b) { return a.cause < b.cause; });
+  const auto by_cause = [](const Share& a, const Share& b) { return a.cause < b.cause; };
+  if (!std::is_sorted(shares.begin(), shares.end(), by_cause))
+    std::stable_sort(shares.begin(), shares.end(), by_cause);
   std::size_t last = 0;
   for (std::size_t i = 1; i < shares.size(); ++i) {
     if (shares[i].cause == shares[last].cause) {
@@ -37,10 +39,13 @@ Shares in_order(Shares shares) {
 // Merges from the end, in place: room for both, then each share to where it belongs.
 void add_scaled(Shares& sum, const Shares& shares, double slope) {
   if (slope == 0.0) return;
+  bool has_zeros = false;
   if (sum.empty()) {
-    for (const Share& share : shares)
+    for (const Share& share : shares) {
       sum.push_back({share.cause, share.amount * slope, share.degrees_of_freedom});
-    drop_zeros(sum);
+      has_zeros = has_zeros || sum.back().amount == 0.0;
+    }
+    if (has_zeros) drop_zeros(sum);
     return;
   }
   std::size_t a = sum.size();
@@ -49,21 +54,23 @@ void add_scaled(Shares& sum, const Shares& shares, double slope) {
   std::size_t to = sum.size();
   while (b > 0) {
     const Share& next = shares[b - 1];
-    if (a > 0 && sum[a - 1].cause > next.cause) {
+    const auto order = a > 0 ? sum[a - 1].cause <=> next.cause : std::strong_ordering::less;
+    if (order > 0) {
       sum[--to] = sum[--a];
     } else {
       Share share{next.cause, next.amount * slope, next.degrees_of_freedom};
-      if (a > 0 && sum[a - 1].cause == next.cause) {
+      if (order == 0) {
         --a;
         share.amount += sum[a].amount;
         share.degrees_of_freedom = std::min(sum[a].degrees_of_freedom, share.degrees_of_freedom);
       }
+      has_zeros = has_zeros || share.amount == 0.0;
       sum[--to] = share;
       --b;
     }
   }
   sum.erase(sum.begin() + static_cast<std::ptrdiff_t>(a), sum.begin() + static_cast<std::ptrdiff_t>(to));
-  drop_zeros(sum);
+  if (has_zeros) drop_zeros(sum);
 }
 
 double standard_uncertainty(const Shares& shares) {

@@ -10,7 +10,7 @@
 #include "core/shape/cutters.hpp"
 #include "random_shapes.hpp"
 
-namespace sparewright::testing {
+namespace sparewright::tests {
 
 enum class PartKind { kGrid, kStepped, kTurned, kLeaning };
 inline constexpr std::array kPartKinds{PartKind::kGrid, PartKind::kStepped, PartKind::kTurned,
@@ -142,4 +142,4 @@ inline InventedPart invented_part(PartKind kind, Random& random) {
   return leaning_part(random);
 }
 
-}  // namespace sparewright::testing
+}  // namespace sparewright::tests

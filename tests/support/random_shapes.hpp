@@ -9,7 +9,7 @@
 #include "core/shape/cutters.hpp"
 #include "core/shape/recipe.hpp"
 
-namespace sparewright::testing {
+namespace sparewright::tests {
 
 // mt19937_64 is fixed by the standard; the standard's distributions are not, so these are our own.
 class Random {
@@ -97,4 +97,4 @@ inline std::vector<shape::Cutter> grid_cutters(Random& random, int count, const 
   return cutters;
 }
 
-}  // namespace sparewright::testing
+}  // namespace sparewright::tests

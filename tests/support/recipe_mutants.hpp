@@ -10,7 +10,7 @@
 #include "core/shape/support.hpp"
 #include "random_shapes.hpp"
 
-namespace sparewright::testing {
+namespace sparewright::tests {
 
 struct Mutant {
   shape::Primitive blank;
@@ -180,4 +180,4 @@ class Mutator {
   Random random_;
 };
 
-}  // namespace sparewright::testing
+}  // namespace sparewright::tests

@@ -38,7 +38,7 @@ struct Message {
   Outcome outcome = Outcome::kBegun;
 };
 
-bool names_a_feature(const base::Failure& failure, const testing::Mutant& mutant) {
+bool names_a_feature(const base::Failure& failure, const tests::Mutant& mutant) {
   const auto named = [&](const std::string& name) { return failure.subject.find(name) != std::string::npos; };
   return named("block") || std::any_of(mutant.cutters.begin(), mutant.cutters.end(),
                                        [&](const auto& cutter) { return named(cutter.feature); });
@@ -47,7 +47,7 @@ bool names_a_feature(const base::Failure& failure, const testing::Mutant& mutant
 // What is cut off, added up by rays cutter by cutter from the last to the first: another order than the kernel's, and rays
 // close together over each cutter, however large the blank. Asked as precisely as is needed to tell; the rays' error is
 // exceeded once in a hundred, so at their most careful three times it is let pass.
-bool agrees_with_rays(double made_mm3, const testing::Mutant& mutant) {
+bool agrees_with_rays(double made_mm3, const tests::Mutant& mutant) {
   constexpr double kRounding = 1e-12;
   std::vector<shape::Cutter> backwards(mutant.cutters.rbegin(), mutant.cutters.rend());
   const auto recipe = shape::Recipe::make({"block", mutant.blank}, backwards);
@@ -67,7 +67,7 @@ bool agrees_with_rays(double made_mm3, const testing::Mutant& mutant) {
 }
 
 Outcome outcome_of(int seed) {
-  const testing::Mutant mutant = testing::Mutator(static_cast<std::uint64_t>(seed)).mutant();
+  const tests::Mutant mutant = tests::Mutator(static_cast<std::uint64_t>(seed)).mutant();
   const auto recipe = shape::Recipe::make({"block", mutant.blank}, mutant.cutters);
   if (!recipe) return names_a_feature(recipe.error(), mutant) ? Outcome::kRefused : Outcome::kNameless;
   const auto made = make_solid(*recipe);

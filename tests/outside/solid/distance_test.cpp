@@ -64,12 +64,12 @@ bool has_cone(const Primitive& p) {
 }
 
 TEST(OutsideDistance, OfAThousandPairs) {
-  testing::Random random(kSeed);
+  tests::Random random(kSeed);
   Tally tally;
   for (int i = 0; i < kPairs; ++i) {
     const double reach = random.one_in(2) ? 100.0 : 40.0;
-    const Primitive a = testing::random_primitive(random, reach, 0.5);
-    const Primitive b = testing::random_primitive(random, reach, 0.5);
+    const Primitive a = tests::random_primitive(random, reach, 0.5);
+    const Primitive b = tests::random_primitive(random, reach, 0.5);
     const Distance ours = distance(a, b);
     const double kernels_mm = tests::kernel_distance_mm(a, b);
     tally.add(ours.distance_mm, kernels_mm);

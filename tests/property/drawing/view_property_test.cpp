@@ -244,9 +244,9 @@ struct Made {
 };
 
 // Nothing where the cuts leave no metal, or none that the kernel can make.
-std::optional<Made> made(testing::PartKind kind, int i) {
-  testing::Random random(1000U * static_cast<unsigned>(kind) + static_cast<unsigned>(i) + 1U);
-  const testing::InventedPart part = testing::invented_part(kind, random);
+std::optional<Made> made(tests::PartKind kind, int i) {
+  tests::Random random(1000U * static_cast<unsigned>(kind) + static_cast<unsigned>(i) + 1U);
+  const tests::InventedPart part = tests::invented_part(kind, random);
   auto recipe = shape::Recipe::make(part.blank, part.cutters);
   if (!recipe) return std::nullopt;
   auto solid = solid::make_solid(*recipe);
@@ -262,7 +262,7 @@ TEST(ViewProperty, ShowsWhatTheKernelShows) {
   Tally tally;
   int parts = 0;
   int seen_from = 0;
-  for (const testing::PartKind kind : testing::kPartKinds) {
+  for (const tests::PartKind kind : tests::kPartKinds) {
     for (int i = 0; i < kEachKind; ++i) {
       const auto part = made(kind, i);
       if (!part) continue;
@@ -292,7 +292,7 @@ TEST(ViewProperty, ShowsWhatTheKernelShows) {
 
 // The comparison itself: a line left out, one too many, and one dashed that is seen are each found.
 TEST(ViewProperty, AWrongLineIsFound) {
-  const auto part = made(testing::PartKind::kStepped, 0);
+  const auto part = made(tests::PartKind::kStepped, 0);
   ASSERT_TRUE(part);
   const Sight& front = kSights.front();
   const View right = view_of(part->recipe.work(), part->edges, front);

@@ -116,7 +116,7 @@ struct Measured {
 // One ray at a random place of every cell of a fine grid, four times over; the scatter of the four tells the error of
 // their mean. 99 in 100 lie within 5.84 standard errors (a table of Student's t, 3 degrees of freedom); a ten-thousandth
 // of the block besides keeps 250 parts from failing by chance.
-Measured measured(testing::Random& random, const shape::Recipe& recipe) {
+Measured measured(tests::Random& random, const shape::Recipe& recipe) {
   constexpr int kAcross = 120;
   constexpr int kDeep = 80;
   constexpr std::size_t kTimes = 4;
@@ -147,10 +147,10 @@ shape::Recipe block(const std::vector<shape::Cutter>& cutters) {
 TEST(CoincidentFaces, BoxesOnAGridAreRightOrFlagged) {
   constexpr int kSeed = 61;
   constexpr int kParts = 150;
-  testing::Random random(kSeed);
+  tests::Random random(kSeed);
   Tally tally;
   for (int parts = 0; parts < kParts;) {
-    auto cutters = testing::grid_cutters(random, 6, kSize);
+    auto cutters = tests::grid_cutters(random, 6, kSize);
     std::erase_if(cutters, [](const auto& c) { return !std::holds_alternative<shape::Box>(c.nominal); });
     const shape::Recipe recipe = block(cutters);
     const double counted = counted_mm3(recipe);
@@ -166,7 +166,7 @@ TEST(CoincidentFaces, BoxesOnAGridAreRightOrFlagged) {
   EXPECT_LE(tally.flagged, kParts / 100);
 }
 
-void expect_right_or_flagged(testing::Random& random, const shape::Recipe& recipe, Tally& tally) {
+void expect_right_or_flagged(tests::Random& random, const shape::Recipe& recipe, Tally& tally) {
   const Measured rays = measured(random, recipe);
   const auto made = make_solid(recipe);
   tally.add(made);
@@ -178,17 +178,17 @@ void expect_right_or_flagged(testing::Random& random, const shape::Recipe& recip
 TEST(CoincidentFaces, HolesAndBoxesOnAGridAreRightOrFlagged) {
   constexpr int kSeed = 62;
   constexpr int kParts = 150;
-  testing::Random random(kSeed);
+  tests::Random random(kSeed);
   Tally tally;
   for (int part = 0; part < kParts && !HasFailure(); ++part)
-    expect_right_or_flagged(random, block(testing::grid_cutters(random, 6, kSize)), tally);
+    expect_right_or_flagged(random, block(tests::grid_cutters(random, 6, kSize)), tally);
   tally.print("holes and boxes on a grid", kSeed);
   EXPECT_LE(tally.flagged, kParts / 100 + 1);
 }
 
 // Sums that do not come out quite equal: every place and size is off by up to three steps of the grid, which is more than
 // the kernel takes for the same and less than anything a machine can make.
-void disturb(testing::Random& random, shape::Primitive& body) {
+void disturb(tests::Random& random, shape::Primitive& body) {
   const auto noise = [&] { return shape::kGrid_mm * random.whole(-3, 3); };
   if (auto* box = std::get_if<shape::Box>(&body)) {
     box->frame.origin = box->frame.origin + shape::Vector{noise(), noise(), noise()};
@@ -204,10 +204,10 @@ void disturb(testing::Random& random, shape::Primitive& body) {
 TEST(CoincidentFaces, AllButCoincidentOnesAreRightOrFlagged) {
   constexpr int kSeed = 63;
   constexpr int kParts = 100;
-  testing::Random random(kSeed);
+  tests::Random random(kSeed);
   Tally tally;
   for (int part = 0; part < kParts && !HasFailure(); ++part) {
-    auto cutters = testing::grid_cutters(random, 5, kSize);
+    auto cutters = tests::grid_cutters(random, 5, kSize);
     for (shape::Cutter& cutter : cutters)
       disturb(random, cutter.nominal);
     expect_right_or_flagged(random, block(cutters), tally);

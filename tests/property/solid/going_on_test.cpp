@@ -51,9 +51,9 @@ void expect_the_same_from_anywhere(const shape::Recipe& recipe, Ways& ways) {
 }
 
 shape::Recipe random_part(int seed, int cutters) {
-  testing::Random random(static_cast<std::uint64_t>(seed));
+  tests::Random random(static_cast<std::uint64_t>(seed));
   const auto recipe =
-      shape::Recipe::make({"block", shape::Box{{}, kSize}}, testing::grid_cutters(random, cutters, kSize));
+      shape::Recipe::make({"block", shape::Box{{}, kSize}}, tests::grid_cutters(random, cutters, kSize));
   EXPECT_TRUE(recipe);
   return recipe.value();
 }

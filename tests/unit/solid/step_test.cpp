@@ -66,10 +66,10 @@ TEST(Step, NamesAreEscaped) {
 
 TEST(Step, RepeatsByteForByte) {
   const std::string first = bytes_of(part());
-  testing::Random random(51);
+  tests::Random random(51);
   for (int i = 0; i < 3; ++i) {  // other work in between moves memory about and counters on
     const auto other = shape::Recipe::make({"block", shape::Box{{}, {60.0, 40.0, 25.0}}},
-                                           testing::grid_cutters(random, 3, {60.0, 40.0, 25.0}));
+                                           tests::grid_cutters(random, 3, {60.0, 40.0, 25.0}));
     ASSERT_TRUE(other);
     const auto made = make_solid(*other);
     if (made) {

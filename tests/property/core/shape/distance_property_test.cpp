@@ -11,12 +11,12 @@ namespace sparewright::shape {
 namespace {
 
 TEST(DistanceProperty, ProvesItselfOnRandomPairs) {
-  testing::Random random(21);
+  tests::Random random(21);
   int apart = 0;
   for (int i = 0; i < 20000; ++i) {
     const double reach = random.one_in(2) ? 100.0 : 30.0;
-    const Primitive a = testing::random_primitive(random, reach);
-    const Primitive b = testing::random_primitive(random, reach);
+    const Primitive a = tests::random_primitive(random, reach);
+    const Primitive b = tests::random_primitive(random, reach);
     const Distance d = distance(a, b);
     ASSERT_GE(d.at_least_mm, d.distance_mm - kDistanceAccuracy_mm) << i;
     ASSERT_NEAR(clearance(a, d.on_a).distance_mm, std::min(0.0, clearance(a, d.on_a).distance_mm), 1e-11)
@@ -32,11 +32,11 @@ TEST(DistanceProperty, ProvesItselfOnRandomPairs) {
 
 // The other way round, and moved as a whole, the answer is the same.
 TEST(DistanceProperty, DoesNotDependOnOrderOrPlace) {
-  testing::Random random(22);
+  tests::Random random(22);
   for (int i = 0; i < 2000; ++i) {
-    const Primitive a = testing::random_primitive(random, 60.0);
-    const Primitive b = testing::random_primitive(random, 60.0);
-    const Frame motion = testing::random_frame(random, 100.0);
+    const Primitive a = tests::random_primitive(random, 60.0);
+    const Primitive b = tests::random_primitive(random, 60.0);
+    const Frame motion = tests::random_frame(random, 100.0);
     const double here = distance(a, b).distance_mm;
     ASSERT_NEAR(distance(b, a).distance_mm, here, kDistanceAccuracy_mm) << i;
     ASSERT_NEAR(distance(placed(a, motion), placed(b, motion)).distance_mm, here, kDistanceAccuracy_mm) << i;
@@ -45,10 +45,10 @@ TEST(DistanceProperty, DoesNotDependOnOrderOrPlace) {
 
 // The twin: drop from body to body until nothing moves, from many starts.
 TEST(DistanceProperty, AgreesWithDroppingBackAndForth) {
-  testing::Random random(23);
+  tests::Random random(23);
   for (int i = 0; i < 100; ++i) {
-    const Primitive a = testing::random_primitive(random, 60.0);
-    const Primitive b = testing::random_primitive(random, 60.0);
+    const Primitive a = tests::random_primitive(random, 60.0);
+    const Primitive b = tests::random_primitive(random, 60.0);
     double nearest = 1e9;
     Point best;
     for (const Point& p : surface_points(a)) {
@@ -72,9 +72,9 @@ TEST(DistanceProperty, AgreesWithDroppingBackAndForth) {
 }
 
 TEST(DistanceProperty, ParallelCylinders) {
-  testing::Random random(24);
+  tests::Random random(24);
   for (int i = 0; i < 500; ++i) {
-    const Frame f = testing::random_frame(random, 50.0);
+    const Frame f = tests::random_frame(random, 50.0);
     const double r = random.size(0.1, 20.0);
     const double s = random.size(0.1, 20.0);
     const double gap = random.size(1e-5, 50.0);
@@ -86,9 +86,9 @@ TEST(DistanceProperty, ParallelCylinders) {
 }
 
 TEST(DistanceProperty, SkewCylinders) {
-  testing::Random random(25);
+  tests::Random random(25);
   for (int i = 0; i < 500; ++i) {
-    const Frame f = testing::random_frame(random, 50.0);
+    const Frame f = tests::random_frame(random, 50.0);
     const double r = random.size(0.1, 20.0);
     const double s = random.size(0.1, 20.0);
     const double gap = random.size(1e-5, 50.0);
@@ -103,9 +103,9 @@ TEST(DistanceProperty, SkewCylinders) {
 }
 
 TEST(DistanceProperty, BoxesSquareToEachOther) {
-  testing::Random random(26);
+  tests::Random random(26);
   for (int i = 0; i < 500; ++i) {
-    const Frame f = testing::random_frame(random, 50.0);
+    const Frame f = tests::random_frame(random, 50.0);
     const Vector size{random.size(1.0, 20.0), random.size(1.0, 20.0), random.size(1.0, 20.0)};
     const Point at = random.point(40.0);
     const Vector other{random.size(1.0, 20.0), random.size(1.0, 20.0), random.size(1.0, 20.0)};
@@ -119,9 +119,9 @@ TEST(DistanceProperty, BoxesSquareToEachOther) {
 }
 
 TEST(DistanceProperty, CylinderBesideABox) {
-  testing::Random random(27);
+  tests::Random random(27);
   for (int i = 0; i < 500; ++i) {
-    const Frame f = testing::random_frame(random, 50.0);
+    const Frame f = tests::random_frame(random, 50.0);
     const Box box{f, {10.0, 10.0, 10.0}};
     const double r = random.size(0.1, 20.0);
     const double gap = random.size(1e-5, 30.0);
@@ -146,10 +146,10 @@ TEST(DistanceProperty, HalfSpaces) {
 
 // Regions of one body each are the same question asked another way.
 TEST(RegionProperty, NearestPairAgreesWithDistance) {
-  testing::Random random(28);
+  tests::Random random(28);
   for (int i = 0; i < 60; ++i) {
-    const Primitive a = testing::random_primitive(random, 60.0, 2.0);
-    const Primitive b = testing::random_primitive(random, 60.0, 2.0);
+    const Primitive a = tests::random_primitive(random, 60.0, 2.0);
+    const Primitive b = tests::random_primitive(random, 60.0, 2.0);
     const std::array<const Primitive*, 1> one{&a};
     const std::array<const Primitive*, 1> other{&b};
     const auto pair = nearest_pair(one, other, {{}, 200.0});
@@ -165,7 +165,7 @@ TEST(RegionProperty, DeepestOfABoxIsItsMiddle) {
 }
 
 TEST(RegionProperty, DeepestSaysHowFarBodiesOverlapOrFailTo) {
-  testing::Random random(29);
+  tests::Random random(29);
   for (int i = 0; i < 200; ++i) {
     const double gap = random.between(-1.0, 5.0);
     const Primitive a = Cylinder{Frame::at({0.0, 0.0, -30.0}), 5.0, 60.0};

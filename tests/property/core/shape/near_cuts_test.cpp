@@ -21,8 +21,8 @@ bool is_wall(const Wall& w) {
 }
 
 // Each cut a feature of its own.
-Recipe random_block(testing::Random& random) {
-  std::vector<Cutter> cutters = testing::grid_cutters(random, 4, kSize);
+Recipe random_block(tests::Random& random) {
+  std::vector<Cutter> cutters = tests::grid_cutters(random, 4, kSize);
   for (std::size_t i = 0; i < cutters.size(); ++i)
     cutters[i].feature += fmt::format(" {}", i);
   auto made = Recipe::make({"block", Box{{}, kSize}}, cutters);
@@ -61,7 +61,7 @@ double least_of_near(const NearCuts& near, std::size_t cut) {
 }
 
 TEST(NearCuts, FindTheLeastOfAllWalls) {
-  testing::Random random(46);
+  tests::Random random(46);
   int found = 0;
   for (int part = 0; part < 60; ++part) {
     const Recipe recipe = random_block(random);
@@ -78,7 +78,7 @@ TEST(NearCuts, FindTheLeastOfAllWalls) {
 }
 
 TEST(NearCuts, AGapIsNeverMoreThanTheDistance) {
-  testing::Random random(47);
+  tests::Random random(47);
   int apart = 0;
   for (int part = 0; part < 60; ++part) {
     const Recipe recipe = random_block(random);

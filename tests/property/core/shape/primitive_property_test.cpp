@@ -15,10 +15,10 @@ constexpr int kPrimitives = 300;
 constexpr double kRounding_mm = 1e-10;
 
 TEST(PrimitiveProperty, RaysEnterAndLeaveAtTheSurface) {
-  testing::Random random(11);
+  tests::Random random(11);
   int hits = 0;
   for (int i = 0; i < kPrimitives; ++i) {
-    const Primitive p = testing::random_primitive(random, 20.0, 2.0);
+    const Primitive p = tests::random_primitive(random, 20.0, 2.0);
     for (int k = 0; k < 20; ++k) {
       const Ray ray = ray_through(random.point(30.0), random.point(10.0));
       const auto found = inside(p, ray);
@@ -38,9 +38,9 @@ TEST(PrimitiveProperty, RaysEnterAndLeaveAtTheSurface) {
 }
 
 TEST(PrimitiveProperty, ClearanceIsTheDistanceToTheNearestOfManySurfacePoints) {
-  testing::Random random(12);
+  tests::Random random(12);
   for (int i = 0; i < kPrimitives; ++i) {
-    const Primitive p = testing::random_primitive(random, 10.0, 2.0);
+    const Primitive p = tests::random_primitive(random, 10.0, 2.0);
     const std::vector<Point> surface = surface_points(p);
     ASSERT_GE(surface.size(), 100U);
     for (const Point& s : surface)
@@ -60,9 +60,9 @@ TEST(PrimitiveProperty, ClearanceIsTheDistanceToTheNearestOfManySurfacePoints) {
 }
 
 TEST(PrimitiveProperty, ClearanceIsConvex) {
-  testing::Random random(13);
+  tests::Random random(13);
   for (int i = 0; i < kPrimitives; ++i) {
-    const Primitive p = testing::random_primitive(random, 10.0);
+    const Primitive p = tests::random_primitive(random, 10.0);
     for (int k = 0; k < 20; ++k) {
       const Point a = random.point(40.0);
       const Point b = random.point(40.0);
@@ -73,9 +73,9 @@ TEST(PrimitiveProperty, ClearanceIsConvex) {
 }
 
 TEST(PrimitiveProperty, NoSurfacePointIsFartherThanTheFarthest) {
-  testing::Random random(14);
+  tests::Random random(14);
   for (int i = 0; i < kPrimitives; ++i) {
-    const Primitive p = testing::random_primitive(random, 10.0);
+    const Primitive p = tests::random_primitive(random, 10.0);
     const Vector d = random.direction();
     const Point far = farthest(p, d);
     ASSERT_NEAR(clearance(p, far).distance_mm, 0.0, kRounding_mm);
@@ -88,11 +88,11 @@ TEST(PrimitiveProperty, NoSurfacePointIsFartherThanTheFarthest) {
 }
 
 TEST(PrimitiveProperty, RayVolumeComesWithinItsErrorOfTheClosedForm) {
-  testing::Random random(15);
+  tests::Random random(15);
   int within = 0;
   int far_out = 0;
   for (int i = 0; i < kPrimitives; ++i) {
-    const Primitive p = testing::random_primitive(random, 10.0);
+    const Primitive p = tests::random_primitive(random, 10.0);
     const RayVolume found = metal_volume({p, {}});
     const double off = std::abs(found.volume_mm3 - volume_mm3(p));
     if (off <= found.error_mm3) ++within;

@@ -23,7 +23,7 @@ const Vector kSize{60.0, 40.0, 25.0};
 const Frame kBlank{};
 
 // Two cuts to measure between, upright holes or pockets from the top, then one to three steps off the sides.
-std::vector<Cutter> stepped(testing::Random& random) {
+std::vector<Cutter> stepped(tests::Random& random) {
   std::vector<Cutter> cutters;
   for (int i = 0; i < 2; ++i) {
     const double x = random.between(5.0 + 16.0 * i, 26.0 + 16.0 * i);
@@ -145,7 +145,7 @@ struct Tally {
 };
 
 TEST(SteppedWall, TheTwinNeverFindsAThinnerOne) {
-  testing::Random random(kSeed);
+  tests::Random random(kSeed);
   Tally between;
   Tally outwards;
   for (int part = 0; part < kParts && !HasFailure(); ++part) {

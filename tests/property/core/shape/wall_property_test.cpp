@@ -16,12 +16,12 @@ constexpr std::size_t kPoints = 200;
 const Vector kSize{60.0, 40.0, 25.0};
 
 // Cuts that mostly meet the block, some of them each other, in any direction.
-std::vector<Cutter> random_cutters(testing::Random& random, int count) {
+std::vector<Cutter> random_cutters(tests::Random& random, int count) {
   std::vector<Cutter> cutters;
   for (int i = 0; i < count; ++i) {
     const Point middle{random.between(0.0, kSize.x), random.between(0.0, kSize.y),
                        random.between(0.0, kSize.z)};
-    Primitive body = testing::random_primitive(random, 1.0, 2.0, 25.0);
+    Primitive body = tests::random_primitive(random, 1.0, 2.0, 25.0);
     const Frame to = Frame::at(middle);
     cutters.push_back({"cut " + std::to_string(i + 1), placed(body, to), Open::kNone});
   }
@@ -39,7 +39,7 @@ bool stretch_is_metal(const Work& work, const Point& a, const Point& b, int step
 }
 
 // Points of a body's surface that the part has too.
-std::vector<Point> part_surface(testing::Random& random, const Work& work, std::size_t cut) {
+std::vector<Point> part_surface(tests::Random& random, const Work& work, std::size_t cut) {
   const Primitive& body = work.cuts[cut].body;
   std::vector<Point> all;
   for (int tries = 0; tries < 20000 && all.size() < kPoints; ++tries) {
@@ -56,7 +56,7 @@ std::vector<Point> part_surface(testing::Random& random, const Work& work, std::
 }
 
 // The shortest stretch of metal found; none where there is none.
-std::optional<double> twin_mm(testing::Random& random, const Work& work, std::size_t one, std::size_t other) {
+std::optional<double> twin_mm(tests::Random& random, const Work& work, std::size_t one, std::size_t other) {
   struct Pair {
     double length_mm;
     Point p;
@@ -84,7 +84,7 @@ bool is_wall(const Wall& w) {
 }
 
 TEST(WallProperty, TheTwinNeverFindsAThinnerOne) {
-  testing::Random random(41);
+  tests::Random random(41);
   int walls = 0;
   int open = 0;
   int nothing = 0;
@@ -123,7 +123,7 @@ TEST(WallProperty, TheTwinNeverFindsAThinnerOne) {
 
 // Without a third cut the answer is exact, and so proven from below.
 TEST(WallProperty, TwoCutsAloneAreExact) {
-  testing::Random random(42);
+  tests::Random random(42);
   int walls = 0;
   for (int part = 0; part < 100; ++part) {
     const auto made = Recipe::make({"block", Box{{}, kSize}}, random_cutters(random, 2));
@@ -137,7 +137,7 @@ TEST(WallProperty, TwoCutsAloneAreExact) {
 }
 
 TEST(WallProperty, DoesNotDependOnOrder) {
-  testing::Random random(43);
+  tests::Random random(43);
   for (int part = 0; part < 40; ++part) {
     const auto made = Recipe::make({"block", Box{{}, kSize}}, random_cutters(random, 2));
     ASSERT_TRUE(made);
@@ -150,7 +150,7 @@ TEST(WallProperty, DoesNotDependOnOrder) {
 
 // Towards the side of a bar, from anywhere: the twin walks outwards from every point of the cut.
 TEST(WallProperty, TowardsTheRoundSide) {
-  testing::Random random(44);
+  tests::Random random(44);
   int walls = 0;
   constexpr double kRadius_mm = 30.0;
   for (int part = 0; part < 60; ++part) {

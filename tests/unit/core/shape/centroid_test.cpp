@@ -13,9 +13,9 @@ namespace {
 constexpr double kRounding_mm = 1e-7;
 
 TEST(CentreOfGravity, OfABoxIsExactWhereverItStands) {
-  testing::Random random(52);
+  tests::Random random(52);
   for (int i = 0; i < 50; ++i) {
-    const Frame frame = testing::random_frame(random, 100.0);
+    const Frame frame = tests::random_frame(random, 100.0);
     const Box box{frame, {random.size(1.0, 100.0), random.size(1.0, 100.0), random.size(1.0, 100.0)}};
     const auto found = centre_of_gravity({box, {}}, Effort::kQuick);
     ASSERT_TRUE(found);
@@ -34,7 +34,7 @@ TEST(CentreOfGravity, IsNowhereWhereNoMetalIs) {
 
 // The moments of a part and of what is cut off it are together those of the blank.
 TEST(CentreOfGravity, BalancesWithWhatIsCutOff) {
-  testing::Random random(53);
+  tests::Random random(53);
   for (int i = 0; i < 40; ++i) {
     const Box block{{}, {60.0, 40.0, 25.0}};
     const Frame plane = Frame::along({30.0, 20.0, 12.0}, random.direction());

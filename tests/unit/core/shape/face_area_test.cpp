@@ -63,9 +63,9 @@ TEST(FaceArea, WhereARoundFaceTouchesThereIsNone) {
 TEST(FaceArea, AgreesWithCountingPoints) {
   constexpr int kAcross = 400;
   const Vector size{60.0, 40.0, 25.0};
-  testing::Random random(51);
+  tests::Random random(51);
   for (int trial = 0; trial < 20; ++trial) {
-    const auto part = Recipe::make({"block", Box{{}, size}}, testing::grid_cutters(random, 6, size));
+    const auto part = Recipe::make({"block", Box{{}, size}}, tests::grid_cutters(random, 6, size));
     ASSERT_TRUE(part);
     const double z = 5.0 * random.whole(1, 5);
     const Frame plane = Frame::along({0.0, 0.0, z}, {0.0, 0.0, 1.0});

@@ -24,10 +24,10 @@ TEST(Frame, AlongTheAxesIsExact) {
 }
 
 TEST(Frame, GoesThereAndBack) {
-  testing::Random random(1);
+  tests::Random random(1);
   for (int i = 0; i < 200; ++i) {
-    const Frame outer = testing::random_frame(random, 10.0);
-    const Frame inner = testing::random_frame(random, 10.0);
+    const Frame outer = tests::random_frame(random, 10.0);
+    const Frame inner = tests::random_frame(random, 10.0);
     const Point p = random.point(10.0);
     expect_near(outer.to_local(outer.to_world(p)), p);
     expect_near(inner.in(outer).to_world(p), outer.to_world(inner.to_world(p)));

@@ -59,11 +59,11 @@ TEST(Metal, MembershipKeepsTheSurface) {
 
 // The twin of the intervals is point membership, step by step.
 TEST(Metal, AgreesWithMembershipOnPartsFullOfCoincidentFaces) {
-  testing::Random random(31);
+  tests::Random random(31);
   int steps_in_metal = 0;
   for (int part = 0; part < 60; ++part) {
     const Vector size{60.0, 40.0, 25.0};
-    const auto made = Recipe::make({"block", Box{{}, size}}, testing::grid_cutters(random, 8, size));
+    const auto made = Recipe::make({"block", Box{{}, size}}, tests::grid_cutters(random, 8, size));
     ASSERT_TRUE(made);
     for (int k = 0; k < 30; ++k) {
       const Ray ray =
@@ -112,18 +112,18 @@ TEST(RayVolume, TakesAHalfSpace) {
 }
 
 TEST(RayVolume, RepeatsBitForBit) {
-  testing::Random random(32);
+  tests::Random random(32);
   const Vector size{60.0, 40.0, 25.0};
-  const auto made = Recipe::make({"block", Box{{}, size}}, testing::grid_cutters(random, 8, size));
+  const auto made = Recipe::make({"block", Box{{}, size}}, tests::grid_cutters(random, 8, size));
   ASSERT_TRUE(made);
   EXPECT_EQ(metal_volume(made->work()).volume_mm3, metal_volume(made->work()).volume_mm3);
 }
 
 TEST(RayVolume, BitesAddUpToWhatHasGone) {
-  testing::Random random(33);
+  tests::Random random(33);
   for (int part = 0; part < 20; ++part) {
     const Vector size{60.0, 40.0, 25.0};
-    const auto made = Recipe::make({"block", Box{{}, size}}, testing::grid_cutters(random, 6, size));
+    const auto made = Recipe::make({"block", Box{{}, size}}, tests::grid_cutters(random, 6, size));
     ASSERT_TRUE(made);
     double left = size.x * size.y * size.z;
     double error = 0.0;
