@@ -48,6 +48,8 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_hand_checks(subject, all);
   add_clean_up_checks(subject, all);
   add_holding_checks(subject, all);
+  add_lathe_holding_checks(subject, all);
+  add_turned_size_checks(subject, all);
   add_drill_room_checks(subject, all);
   add_build_up_checks(subject, all);
   add_tooling_checks(subject, all);
