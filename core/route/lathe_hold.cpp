@@ -58,8 +58,9 @@ const Figure* held_on(LatheBench& bench, const Figure& in_jaws) {
 void say_how_it_is_held(LatheBench& bench, const Figure& in_jaws, const Figure& showing) {
   std::string held = bench.on.holder.name;
   if (!bench.on.on.empty()) held += " on " + bench.on.on;
+  const bool right = bench.on.free_end == part::Face::kRightEnd;
   bench.sheet.hold.push_back(
-      fmt::format("{}. {} towards the tailstock.", held, part::name_of(bench.on.free_end)));
+      fmt::format("{}. {} end towards the tailstock.", held, right ? "Right" : "Left"));
   if (grips_by_jaws(bench))
     bench.sheet.hold.push_back(fmt::format("{} gripped, {} standing out.",
                                            or_not_known(in_jaws, bench.print.plain(in_jaws.value)),

@@ -46,12 +46,13 @@ std::string diameter_of(const part::Formed& formed) {
   }
 }
 
-double size_of(const LatheBench& bench, const std::string& feature, const part::Formed& formed,
-               std::string_view local) {
-  return formed.sizes.contains(local) ? bench.feature_figure(feature, local).value : 0.0;
+double size_of(LatheBench& bench, const std::string& feature, const part::Formed& formed,
+               const std::string& local) {
+  const auto size = formed.sizes.find(local);
+  return size == formed.sizes.end() ? 0.0 : size_to_make(bench, feature, local, size->second).value;
 }
 
-double length_of(const LatheBench& bench, const std::string& feature, const part::Formed& formed) {
+double length_of(LatheBench& bench, const std::string& feature, const part::Formed& formed) {
   return size_of(bench, feature, formed, "length") + size_of(bench, feature, formed, "width");
 }
 

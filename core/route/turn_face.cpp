@@ -68,16 +68,20 @@ void stop_before_last(LatheBench& bench, const std::string& feature, double befo
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
+// Roughing in one line, then the two like cuts with the STOP between them.
 void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, const Figure& leaves) {
   const std::string& feature = face.work.feature;
   const shop::Collar* collar =
       lathe_collar(bench, bench.along_by == AlongBy::kCarriage ? kCarriage : kCompound);
   const double step = collar == nullptr || bench.along_by == AlongBy::kStop ? 0.0 : collar->division().base();
-  const auto passes =
-      cutting::share_out(stands.value, leaves.value, {kGreatest_mm, kLike_mm, kLeast_mm, step});
+  const double like = step > 0.0 ? std::max(1.0, std::floor(kLike_mm / step)) * step : kLike_mm;
+  const auto passes = cutting::share_out(stands.value, leaves.value, {kGreatest_mm, like, kLeast_mm, 0.0});
+  const std::size_t finishing = passes.two_like_last ? 2 : 1;
+  const std::size_t count = passes.sizes_mm.size();
   double before = stands.value;
-  for (std::size_t i = 0; i < passes.sizes_mm.size(); ++i) {
-    const bool last = i + 1 == passes.sizes_mm.size();
+  for (std::size_t i = count > finishing ? count - finishing - 1 : 0; i < count; ++i) {
+    const bool last = i + 1 == count;
+    const bool rough = count - i > finishing;
     const double size = passes.sizes_mm[i];
     const std::string name = fmt::format("{}/cut {}", feature, i + 1);
     if (last && passes.two_like_last) stop_before_last(bench, feature, before, size);
@@ -85,8 +89,11 @@ void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, c
         bench.choice(name, Kind::kLength, size, "metal shared out, two like cuts last (common practice)",
                      {&stands, &leaves});
     const Figure& in = in_from_end(bench, name, stands, after);
-    Line& line = bench.add_line(last ? fmt::format("{}: face to AIM {} long", feature, bench.print.fine(size))
-                                     : fmt::format("{}: face", feature));
+    Line& line =
+        bench.add_line(last    ? fmt::format("{}: face to AIM {} long", feature, bench.print.fine(size))
+                       : rough ? fmt::format("{}: face, {} off in cuts of {} at most", feature,
+                                             bench.print.plain(in.value), bench.print.plain(kGreatest_mm))
+                               : fmt::format("{}: face", feature));
     line.z_reads = in_reads(bench, name, in);
     line.rpm = face.rpm;
     line.feed = face.feed;

@@ -23,14 +23,14 @@ struct Plunges {
 };
 
 // It touched the end with that edge, so the width of the tool counts once at the near side.
+// wide_enough: it makes the width by itself, in the middle of the groove.
 Plunges plunges(LatheBench& bench, const std::string& feature, const Figure& from_end, const Figure& width,
-                double tool_mm) {
-  constexpr double kSame_mm = 0.001;
+                double tool_mm, bool wide_enough) {
   const double more = width.value - tool_mm;
-  const int count = more <= kSame_mm ? 1 : 1 + static_cast<int>(std::ceil(more / tool_mm - 1e-9));
+  const int count = wide_enough ? 1 : 1 + static_cast<int>(std::ceil(more / tool_mm - 1e-9));
   Plunges all;
   for (int i = 1; i <= count; ++i) {
-    const double from_far = count == 1 ? 0.0 : more * (count - i) / (count - 1);
+    const double from_far = count == 1 ? more / 2.0 : more * (count - i) / (count - 1);
     const std::string name = fmt::format("{}/plunge {}", feature, i);
     const Figure& at = along_wanted(bench, name, feature, {&from_end, &width}, from_far);
     const std::string reads = along_reads(bench, name, at);
@@ -60,7 +60,8 @@ void turn_groove(LatheBench& bench, const Work& work, const part::Formed& groove
     return;
   }
   touch(bench, *tool, *stands);
-  const Plunges at = plunges(bench, feature, from_end, width, tool->width->base());
+  const Plunges at = plunges(bench, feature, from_end, width, tool->width->base(),
+                             tool->width->base() >= bench.feature_figure(feature, "width/least").value);
   const std::string name = fmt::format("{}/{}", feature, tool->name);
   const CrossReading in =
       cross_reads(bench, feature + "/bottom", bottom, bench.feature_figure(feature, "diameter/least").value);

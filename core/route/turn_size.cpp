@@ -53,6 +53,23 @@ cutting::PassLimits pass_limits(const LatheBench& bench, const Diameter& d, doub
   return {std::max(2.0 * depth, like), like, inch ? 0.002 * kInch_mm : kLeast_mm, step_mm};
 }
 
+// Nothing to hit closely: as few cuts as the greatest allows, alike in whole divisions, the first what is left over.
+std::vector<double> alike_cuts(double from_mm, double aim_mm, const cutting::PassLimits& limits) {
+  const double way = aim_mm < from_mm ? -1.0 : 1.0;
+  const double metal = std::abs(aim_mm - from_mm);
+  constexpr double kSame = 1e-6;
+  int count = std::max(1, static_cast<int>(std::ceil(metal / limits.greatest_mm - kSame)));
+  double alike = metal / count;
+  if (limits.step_mm > 0.0 && limits.step_mm < limits.greatest_mm) {
+    alike = std::max(1.0, std::floor(limits.greatest_mm / limits.step_mm + kSame)) * limits.step_mm;
+    count = std::max(1, static_cast<int>(std::ceil(metal / alike - kSame)));
+  }
+  std::vector<double> sizes;
+  for (int i = 1; i <= count; ++i)
+    sizes.push_back(aim_mm - way * alike * (count - i));
+  return sizes;
+}
+
 Cuts cuts_of(LatheBench& bench, const Diameter& d, const Figure& aim, const Figure& least,
              const Figure& most) {
   const shop::Collar* collar = lathe_collar(bench, kCrossSlide);
@@ -67,13 +84,7 @@ Cuts cuts_of(LatheBench& bench, const Diameter& d, const Figure& aim, const Figu
     const auto shared = cutting::share_out(d.from->value, aim.value, limits);
     return {shared.sizes_mm, shared.two_like_last, false};
   }
-  // Nothing to hit closely: cuts alike.
-  const double metal = aim.value - d.from->value;
-  const int count = std::max(1, static_cast<int>(std::ceil(std::abs(metal) / limits.greatest_mm - 1e-6)));
-  Cuts cuts;
-  for (int i = 1; i <= count; ++i)
-    cuts.sizes_mm.push_back(d.from->value + metal * i / count);
-  return cuts;
+  return {alike_cuts(d.from->value, aim.value, limits), false, false};
 }
 
 Speeds speeds_of(LatheBench& bench, const Diameter& d, const Figure& aim, bool two_speeds) {
@@ -99,25 +110,25 @@ std::string size_text(const LatheBench& bench, double mm, bool fine) {
   return fine ? bench.print.fine(mm) : bench.print.plain(mm);
 }
 
+enum class GoesOnBy { kCross, kCrossFromZeroHere, kCompound };
+
 void stop_before_last(LatheBench& bench, const Diameter& d, const Figure& aim, const Figure& before,
-                      bool sets_zero) {
+                      GoesOnBy how) {
   Stop stop;
-  stop.says = fmt::format("STOP. {}: let it cool, wipe. Measure at both ends of it, two ways.{}", d.feature,
-                          sets_zero ? " Leave the cross where it stands, its collar to 0." : "");
+  stop.says = fmt::format(
+      "STOP. {}: let it cool, wipe. Measure at both ends of it, two ways.{}", d.feature,
+      how == GoesOnBy::kCrossFromZeroHere ? " Leave the cross where it stands, its collar to 0." : "");
   stop.readings.push_back({"found, should be", bench.print.fine(before.value)});
   const double left = std::abs(before.value - aim.value);
+  stop.rule = fmt::format(
+      "Left to go = {}. It should be about {}; if it is half or double, do NOT cut.",
+      d.inside ? bench.print.fine(aim.value) + " less found" : "found less " + bench.print.fine(aim.value),
+      bench.print.fine(left));
   const shop::Collar* collar = lathe_collar(bench, kCrossSlide);
   const bool travel = collar != nullptr && collar->reads == shop::CollarReads::kTravel;
-  stop.rule = fmt::format(
-      "Left to go = {}. It should be about {}; if it is half or double, do NOT cut. From where it stands the "
-      "cross "
-      "goes on by {}.",
-      d.inside ? bench.print.fine(aim.value) + " less found" : "found less " + bench.print.fine(aim.value),
-      bench.print.fine(left), travel ? "HALF of what is left" : "what is left");
-  if (has_fine_feed(bench) && !d.inside)
-    stop.rule =
-        fmt::format("Left to go = found less {}. It should be about {}; if it is half or double, do NOT cut.",
-                    bench.print.fine(aim.value), bench.print.fine(left));
+  if (how != GoesOnBy::kCompound)
+    stop.rule += fmt::format(" From where it stands the cross goes on by {}.",
+                             travel ? "HALF of what is left" : "what is left");
   if (d.work->found) stop.rule += fmt::format(" Found {}.", bench.print.fine(d.work->found->base));
   bench.sheet.items.emplace_back(std::move(stop));
 }
@@ -141,6 +152,7 @@ struct Cut {
   bool first = false;
   bool last = false;
   bool to_shoulder = false;
+  bool finishes = false;  // one of the like cuts, or the last: speed and feed are theirs
 };
 
 Line& cut_line(LatheBench& bench, const Diameter& d, const Cut& cut, const Figure& after,
@@ -157,8 +169,8 @@ Line& cut_line(LatheBench& bench, const Diameter& d, const Cut& cut, const Figur
                  : fmt::format("{}{}", head_of(d), where));
   line.x_reads = skim ? "" : reading.reads;
   line.z_reads = cut.to_shoulder ? d.last_along : d.rough_along;
-  line.rpm = cut.last ? speeds.last_rpm : speeds.rough_rpm;
-  line.feed = cut.last ? speeds.last_feed : speeds.rough_feed;
+  line.rpm = cut.finishes ? speeds.last_rpm : speeds.rough_rpm;
+  line.feed = cut.finishes ? speeds.last_feed : speeds.rough_feed;
   line.expect =
       cut.last
           ? limits_of(bench, d.feature, d.local, fine)
@@ -169,17 +181,20 @@ Line& cut_line(LatheBench& bench, const Diameter& d, const Cut& cut, const Figur
   return line;
 }
 
-// Many roughing cuts on one line: what the cross shows for each.
+// Many roughing cuts on one line: the first, and how far the cross goes on for each of the others.
 void rough_line(LatheBench& bench, const Diameter& d, const std::vector<const Figure*>& sizes,
                 const Speeds& speeds) {
-  std::string readings;
-  CrossReading last;
-  for (std::size_t i = 0; i < sizes.size(); ++i) {
+  const CrossReading first = cross_reads(bench, d.feature + "/cut 1", *sizes.front(), std::nan(""));
+  CrossReading last = first;
+  for (std::size_t i = 1; i < sizes.size(); ++i)
     last = cross_reads(bench, fmt::format("{}/cut {}", d.feature, i + 1), *sizes[i], std::nan(""));
-    if (i + 1 < sizes.size()) readings += (readings.empty() ? "" : ", ") + last.reads;
-  }
+  const shop::Collar* collar = lathe_collar(bench, kCrossSlide);
+  const double each = std::abs(sizes[1]->value - sizes[0]->value);
   Line& line = bench.add_line(
-      fmt::format("{}, {} cuts: cross at {}, then as it reads here", head_of(d), sizes.size(), readings));
+      collar == nullptr
+          ? fmt::format("{}, {} cuts", head_of(d), sizes.size())
+          : fmt::format("{}, {} cuts: cross at {}, then {} divisions on for each, to what it reads here",
+                        head_of(d), sizes.size(), first.reads, std::lround(each / on_diameter_mm(*collar))));
   line.x_reads = last.reads;
   line.z_reads = d.rough_along;
   line.rpm = speeds.rough_rpm;
@@ -235,6 +250,14 @@ void after_first_in_bore(const Writing& w, bool stops_anyway) {
   w.bench.touched_at = w.sizes[0];
 }
 
+void take_into_bore(LatheBench& bench, const shop::Tool& tool) {
+  bench.take(tool);
+  const shop::Collar* cross = lathe_collar(bench, kCrossSlide);
+  if (cross == nullptr) return;
+  bench.sheet.items.emplace_back(Note{fmt::format("{}: the cross goes out, every move ending {}.", tool.name,
+                                                  shop::name_of(shop::opposite(shop::feeds_in(*cross))))});
+}
+
 void write_cuts(const Writing& w) {
   const std::size_t count = w.sizes.size();
   const std::size_t finishing = w.cuts.two_like_last ? 2 : 1;
@@ -249,16 +272,17 @@ void write_cuts(const Writing& w) {
   for (; i < count; ++i) {
     const bool last = i + 1 == count && !w.cuts.fine_last;
     if (last && w.cuts.two_like_last) {
-      stop_before_last(w.bench, w.d, w.aim, *before, w.d.inside && i == 1);
+      stop_before_last(w.bench, w.d, w.aim, *before,
+                       w.d.inside && i == 1 ? GoesOnBy::kCrossFromZeroHere : GoesOnBy::kCross);
       count_from_found(w.bench, w.d, *before);
     }
-    const Cut cut{i + 1, i == 0, last, i + 1 == count};
+    const Cut cut{i + 1, i == 0, last, i + 1 == count, i >= roughing};
     cut_line(w.bench, w.d, cut, *w.sizes[i], w.speeds, last ? w.limit_mm : std::nan(""), w.close);
     before = &made_by(w, i);
     if (i == 0 && w.d.inside && !last) after_first_in_bore(w, w.cuts.two_like_last && count == 2);
   }
   if (!w.cuts.fine_last) return;
-  stop_before_last(w.bench, w.d, w.aim, *before, false);
+  stop_before_last(w.bench, w.d, w.aim, *before, GoesOnBy::kCompound);
   write_fine_last(w.bench, w.d, found_at_stop(w.bench, w.d, *before), w.speeds.last_rpm, w.speeds.last_feed);
 }
 
@@ -325,7 +349,7 @@ void write_diameter(LatheBench& bench, const Diameter& d) {
   }
   const Cuts cuts = cuts_of(bench, d, aim, least, most);
   if (d.inside && cuts.sizes_mm.size() > 1) {
-    bench.take(*d.tool);  // what the first cut makes is measured instead
+    take_into_bore(bench, *d.tool);  // what the first cut makes is measured instead of a touch
   } else {
     touch(bench, *d.tool, *d.from, d.inside);
   }
