@@ -7,18 +7,15 @@
 #include "drawing/hatch.hpp"
 #include "drawing/label.hpp"
 #include "drawing/plan_marks.hpp"
+#include "drawing/standings.hpp"
 #include "drawing/wrap.hpp"
 
 namespace sparewright::drawing {
 namespace {
 
-constexpr double kWidestName = 0.38;      // of the picture's width
-constexpr double kHatchLeftOut_mm = 0.7;  // round text
+constexpr double kWidestName = 0.38;  // of the picture's width
 constexpr Hatching kFlatHatching{Slant::kRising, 3.2};
 constexpr double kAxisArrow_mm = 2.6;
-
-// What a name with no room is shown by: a letter not easily taken for another or for a figure.
-constexpr std::string_view kLetters = "ABCDEFGHJKLMNPQRSTUVWXYZ";
 
 std::string joined(const std::vector<std::string>& lines) {
   std::string all;
@@ -26,13 +23,6 @@ std::string joined(const std::vector<std::string>& lines) {
     all += (all.empty() ? "" : " ") + line;
   return all;
 }
-
-// A label, and the name it was broken from.
-struct Name {
-  std::string says;
-  Label label;
-  bool of_feature = false;
-};
 
 class Naming {
  public:
@@ -178,72 +168,6 @@ void add_legend(DisplayList& list, const PlanFrame& frame, const route::PlanView
   }
   add_directions(list, frame, view, ruler);
 }
-
-// Letters for names that find no room, as long as that helps the rest.
-class Standings {
- public:
-  Standings(std::vector<Name> names, const Ground& ground, const Ruler& ruler)
-      : names_(std::move(names)), by_letter_(names_.size(), false), ground_(ground), ruler_(ruler) {
-    constexpr int kTries = 4;
-    for (int i = 0; i < kTries; ++i) {
-      place();
-      if (!give_letters()) break;
-    }
-  }
-
-  void add_to(Picture& picture, DisplayList& words, std::vector<Box>& not_hatched) const {
-    for (std::size_t i = 0; i < names_.size(); ++i) {
-      if (!standing_[i]) {
-        picture.not_named.push_back(names_[i].says);
-        continue;
-      }
-      if (by_letter_[i]) picture.key.push_back({labels_[i].lines.front(), names_[i].says});
-      add_label(words, ruler_, labels_[i], *standing_[i]);
-      not_hatched.push_back(grown(standing_[i]->box, kHatchLeftOut_mm));
-    }
-  }
-
- private:
-  void place() {
-    labels_.clear();
-    std::size_t letter = 0;
-    for (std::size_t i = 0; i < names_.size(); ++i) {
-      labels_.push_back(names_[i].label);
-      if (by_letter_[i]) labels_.back().lines = {next_letter(letter)};
-    }
-    standing_ = place_labels(ruler_, labels_, ground_);
-  }
-
-  // Not one that is a name in the picture. Past the last letter they go on as A2, B2.
-  [[nodiscard]] std::string next_letter(std::size_t& letter) const {
-    while (true) {
-      const std::size_t round = letter / kLetters.size();
-      const std::string says =
-          kLetters[letter % kLetters.size()] + (round == 0 ? std::string() : std::to_string(round + 1));
-      ++letter;
-      if (std::none_of(names_.begin(), names_.end(), [&](const Name& name) { return name.says == says; }))
-        return says;
-    }
-  }
-
-  // Whether there was one to give.
-  bool give_letters() {
-    bool any = false;
-    for (std::size_t i = 0; i < names_.size(); ++i) {
-      if (standing_[i] || by_letter_[i] || !names_[i].of_feature) continue;
-      by_letter_[i] = true;
-      any = true;
-    }
-    return any;
-  }
-
-  std::vector<Name> names_;
-  std::vector<bool> by_letter_;
-  std::vector<Label> labels_;
-  std::vector<std::optional<Standing>> standing_;
-  const Ground& ground_;
-  const Ruler& ruler_;
-};
 
 }  // namespace
 

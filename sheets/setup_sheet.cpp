@@ -4,6 +4,7 @@
 
 #include "core/base/messages.hpp"
 #include "drawing/plan_view.hpp"
+#include "drawing/turned_view.hpp"
 #include "sheets/grid.hpp"
 #include "sheets/head.hpp"
 #include "sheets/line_table.hpp"
@@ -85,10 +86,11 @@ std::string listed(const std::vector<std::string>& names) {
 
 Block picture_block(const Setting& setting, const route::SetupSheet& sheet, const drawing::HeldViews* held,
                     const drawing::PictureRoom& room) {
-  const auto* seen = std::get_if<route::PlanView>(&sheet.view);
-  if (seen == nullptr) return {};
-  const route::PlanView& view = *seen;
-  const auto picture = drawing::plan_view(view, held, room, setting.ruler);
+  if (std::holds_alternative<std::monostate>(sheet.view)) return {};
+  const auto* turned = std::get_if<route::TurnedView>(&sheet.view);
+  const auto picture = turned != nullptr ? drawing::turned_view(*turned, room, setting.ruler)
+                                         : drawing::plan_view(std::get<route::PlanView>(sheet.view), held,
+                                                              room, setting.ruler);
   if (!picture) {
     return setting.paragraph("No picture: " + base::sentence(picture.error()) + ".", setting.type.body,
                              room.width_mm);

@@ -181,6 +181,18 @@ void set_spring_pin_limits(part::Formed& formed) {
   tolerance.typed = "H12 (ISO 8752, from memory)";
 }
 
+// The mate is no size of this part: without limits of its own its corner is taken as written, the least there is.
+void set_mate_corner_limits(part::Formed& formed) {
+  const auto corner = formed.sizes.find("mate corner");
+  if (corner == formed.sizes.end()) return;
+  quantity::Tolerance& tolerance = corner->second.tolerance;
+  if (!std::holds_alternative<quantity::GeneralTolerance>(tolerance.form)) return;
+  quantity::Typed nothing;
+  nothing.kind = quantity::Kind::kLength;
+  tolerance.form = quantity::Deviations{nothing, nothing};
+  tolerance.typed = "as written: the mate's, at the least";
+}
+
 void read_profile(const TableReader& in, const Names& names, part::Formed& formed) {
   formed.keeps_inside = in.word("takes", kTakes).value_or(false);
   const auto axes = part::axes_in(formed.side);
@@ -251,6 +263,7 @@ std::optional<part::Formed> read_form(const TableReader& in, part::BlankShape bl
       formed.sizes.emplace(size.name, std::move(*dimension));
   }
   if (row->form == part::Form::kSpringPinHole) set_spring_pin_limits(formed);
+  set_mate_corner_limits(formed);
   check_side(in, *row, formed, blank);
   return formed;
 }

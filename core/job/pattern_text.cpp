@@ -238,7 +238,8 @@ std::vector<text::Field> place_fields(const text::Shape& dimension, const text::
                  "first of their two axes towards the second")});
   return {
       field("at", by_angle)
-          .says("its place along the two axes that lie in that side; left out on a bolt circle"),
+          .says("its place along the two axes that lie in that side; left out on a bolt circle, and in "
+                "the end of a bar on its axis"),
       field("row", text::one_of({row, text::list_of(row).at_least(1).at_most(2)}))
           .says("several in a row from this one; two rows are a grid"),
       field("bolt_circle",
@@ -281,7 +282,9 @@ std::vector<part::Hole> placed_holes(const TableReader& in, const part::Hole& co
     in.problems().add(text::failure_at(around->node(), Code::kValueNotAccepted, "around_bar with row",
                                        "one of row and around_bar"));
   if (!circle && !in.node().find("at")) {
-    need_key(in, "at");
+    const bool on_axis = part::is_bar(blank) && part::axis_of(common.into) == part::Axis::kX &&
+                         !in.node().find("row") && !around && !common.lean;
+    if (!on_axis) need_key(in, "at");
     return {common};
   }
   part::Hole hole = common;

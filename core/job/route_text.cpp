@@ -106,7 +106,7 @@ route::OnMill read_on_mill(const TableReader& in, const TableReader& hold, const
   route::OnMill on;
   for (const char* key : {"sits_on", "fixed_jaw", "parallels"})
     need(hold, machine, key);
-  for (const char* key : {"free_end", "on", "gripped", "sticks_out", "tail", "up"})
+  for (const char* key : {"free_end", "on", "gripped", "tail", "up"})
     refuse_key(hold, machine, key);
   refuse_key(in, machine, "compound");
   need(in, machine, "pick_up");
@@ -146,7 +146,6 @@ route::OnLathe read_on_lathe(const TableReader& in, const TableReader& hold, con
       std::find(names.features.begin(), names.features.end(), on.on) == names.features.end())
     refuse(in, *hold.node().find("on"), Code::kNotInTheJob, "feature", names.features);
   if (const auto gripped = hold.number("gripped", quantity::Kind::kLength)) on.gripped = gripped->length();
-  if (const auto out = hold.number("sticks_out", quantity::Kind::kLength)) on.sticks_out = out->length();
   on.tail = hold.word("tail", kTails).value_or(route::TailSupport::kNone);
   if (const auto angle = in.number("compound", quantity::Kind::kAngle))
     on.compound = quantity::Angle::from_base(angle->base);
@@ -158,7 +157,7 @@ route::ByMarks read_by_marks(const TableReader& in, const TableReader& hold, con
   route::ByMarks by;
   need(hold, machine, "up");
   for (const char* key :
-       {"sits_on", "fixed_jaw", "parallels", "free_end", "on", "gripped", "sticks_out", "tail"})
+       {"sits_on", "fixed_jaw", "parallels", "free_end", "on", "gripped", "tail"})
     refuse_key(hold, machine, key);
   for (const char* key : {"pick_up", "compound"})
     refuse_key(in, machine, key);

@@ -269,13 +269,23 @@ Shape setup() {
                field("free_end", word_of(kFaces)).says("on a lathe: the end towards the tailstock"),
                field("on", free_text("a feature"))
                    .says("on a lathe: what it is gripped on; the blank where left out"),
-               field("gripped", measure(Kind::kLength)).says("on a lathe: how much lies in the jaws"),
-               field("sticks_out", measure(Kind::kLength))
-                   .says(
-                       "on a lathe: out of the jaws, the rest of the bar in the spindle; all where left out"),
+               field("gripped", measure(Kind::kLength)).says("on a lathe: how much lies in the jaws"), 
                field("tail", word_of(kTails)).says("on a lathe: what holds up the free end"),
                field("up", word_of(kFaces))
                    .says("at a drill press, a saw or a bench: the side the tool comes to")}))
+          table({field("in", free_text("a holding device")).required().says("as the shop names it"),
+                 field("sits_on", word_of(kFaces)).says("on a mill: the side that lies on the parallels"),
+                 field("fixed_jaw", word_of(kFaces)).says("on a mill: the side against the fixed jaw"),
+                 field("parallels", free_text("a pair of parallels"))
+                     .says("on a mill: height x thickness, as the shop lists them"),
+                 field("free_end", word_of(kFaces)).says("on a lathe: the end towards the tailstock"),
+                 field("on", free_text("a feature"))
+                     .says("on a lathe: what it is gripped on; the blank where left out"),
+                 field("gripped", measure(Kind::kLength))
+                     .says("on a lathe: how much lies in the jaws and behind them; the jaws where left out"),
+                 field("tail", word_of(kTails)).says("on a lathe: what holds up the free end"),
+                 field("up", word_of(kFaces))
+                     .says("at a drill press, a saw or a bench: the side the tool comes to")}))
           .required()
           .says("how the work is held"),
       field("pick_up",

@@ -1,4 +1,6 @@
 // Whether a feature cuts anything: a hole off the part is a wrong number.
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
@@ -28,10 +30,21 @@ void judge_bite(Pen& pen, const part::Feature& feature) {
   }
 }
 
+// Its end is faced when it is off: the flat there takes all of it in the finished part, flats being cut first.
+bool is_faced_after(const part::Part& part, const part::Feature& feature) {
+  const auto* piece = std::get_if<part::Formed>(&feature.shape);
+  if (piece == nullptr || piece->form != part::Form::kChuckingPiece) return false;
+  return std::any_of(part.features.begin(), part.features.end(), [&](const part::Feature& other) {
+    const auto* flat = std::get_if<part::Flat>(&other.shape);
+    return flat != nullptr && flat->side == piece->side && !flat->region;
+  });
+}
+
 }  // namespace
 
 void add_bite_checks(const Shared& subject, Stages& stages) {
   for (const part::Feature& feature : subject->route.part.features) {
+    if (is_faced_after(subject->route.part, feature)) continue;
     stages.push_back(
         check_stage(subject, "bite", feature.name, [feature](Pen& pen) { judge_bite(pen, feature); }));
   }

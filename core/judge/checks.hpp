@@ -52,7 +52,9 @@ void add_drill_room_checks(const Shared& subject, Stages& stages);
 void add_clean_up_checks(const Shared& subject, Stages& stages);
 void add_holding_checks(const Shared& subject, Stages& stages);
 void add_lathe_holding_checks(const Shared& subject, Stages& stages);
+void add_lathe_support_checks(const Shared& subject, Stages& stages);
 void add_lathe_room_checks(const Shared& subject, Stages& stages);
+void add_turned_size_checks(const Shared& subject, Stages& stages);
 void add_build_up_checks(const Shared& subject, Stages& stages);
 void add_tooling_checks(const Shared& subject, Stages& stages);
 void add_tool_size_checks(const Shared& subject, Stages& stages);
@@ -70,9 +72,15 @@ struct Made {
   const part::Feature& feature;
 
   [[nodiscard]] bool on_mill() const { return std::holds_alternative<route::OnMill>(setup.held); }
+  [[nodiscard]] bool on_lathe() const { return std::holds_alternative<route::OnLathe>(setup.held); }
   // A hole that a mill makes and whose cuts are worked out; none for all else.
   [[nodiscard]] const part::Hole* hole() const {
     const bool worked_out = on_mill() && route::cuts_are_worked_out(setup, feature);
+    return worked_out ? std::get_if<part::Hole>(&feature.shape) : nullptr;
+  }
+  // A hole that a lathe makes from its free end.
+  [[nodiscard]] const part::Hole* hole_on_lathe() const {
+    const bool worked_out = on_lathe() && route::cuts_are_worked_out(setup, feature);
     return worked_out ? std::get_if<part::Hole>(&feature.shape) : nullptr;
   }
 };

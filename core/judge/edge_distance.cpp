@@ -53,6 +53,16 @@ bool lies_beside(const shape::Wall& wall, const part::Hole& hole) {
   return std::abs(shape::dot(shape::direction(wall.to - wall.from), part::outward(hole.into))) < kFortyFive;
 }
 
+// What is cut off square to the hole, over the whole side: its mouth or its far end, and no edge beside it.
+bool is_an_end_of(const part::Hole& hole, const part::Feature& feature) {
+  const auto along = part::axis_of(hole.into);
+  if (const auto* flat = std::get_if<part::Flat>(&feature.shape))
+    return !flat->region && part::axis_of(flat->side) == along;
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  return formed != nullptr && formed->form == part::Form::kChuckingPiece &&
+         part::axis_of(formed->side) == along;
+}
+
 Edge nearest_edge(const part::Part& part, const Ground& ground, std::size_t cut, const part::Hole& hole,
                   double radius_mm) {
   const double of_interest = 2 * kEasy * radius_mm;
@@ -65,6 +75,7 @@ Edge nearest_edge(const part::Part& part, const Ground& ground, std::size_t cut,
   for (const auto& [other, gap_mm] : ground.near.within(cut, of_interest)) {
     const part::Feature* feature = part::find_feature(part, ground.recipe->cuts()[other].feature);
     if (feature == nullptr || std::holds_alternative<part::Hole>(feature->shape)) continue;
+    if (is_an_end_of(hole, *feature)) continue;
     const shape::Wall wall = ground.near.wall_between(cut, other, of_interest);
     if (lies_beside(wall, hole)) take(edge, wall, radius_mm, feature->name);
   }
@@ -108,6 +119,7 @@ void add_edge_distance_checks(const Shared& subject, Stages& stages) {
   for (const part::Feature& feature : subject->route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
     if (hole == nullptr || !takes_something(*hole)) continue;
+    if (part::is_on_axis(*hole)) continue;  // metal all round it: that is a wall
     stages.push_back(check_stage(subject, "edge distance", feature.name, [subject, feature](Pen& pen) {
       judge_distance(pen, *subject, feature, std::get<part::Hole>(feature.shape));
     }));

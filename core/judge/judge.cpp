@@ -63,7 +63,9 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_clean_up_checks(subject, all);
   add_holding_checks(subject, all);
   add_lathe_holding_checks(subject, all);
+  add_lathe_support_checks(subject, all);
   add_lathe_room_checks(subject, all);
+  add_turned_size_checks(subject, all);
   add_drill_room_checks(subject, all);
   add_build_up_checks(subject, all);
   add_tooling_checks(subject, all);

@@ -22,13 +22,15 @@
 //   drill_start.cpp    a drill starts square: not on a slope, a round side or over an edge
 //   drill_meets.cpp    a drill runs into a hole that is there before it
 //   blind_end.cpp      a blind hole comes out in a slot or a pocket
-//   shoulder.cpp    the fillet in a turned shoulder against the corner of what is pushed up to it
+//   shoulder.cpp    the fillet in a turned shoulder, or the nose of the tool, against the corner of what is pushed up to it
 //   space.cpp       the room for the part on its machine, and what it has to pass through
 //   hand.cpp        whether the part has a hand, and what turning it over does
 //   drill_room.cpp  the deepest drill against parallels and table; a blind hole's point against the far side
 //   clean_up.cpp    whether the blank has the metal that each flat takes
 //   share_out.cpp   a casting: every machined surface cleans up, and the sharing that leaves most
 //   holding.cpp     grip, opening of the jaws, cutter above the jaws
+//   lathe_holding.cpp  the chuck takes it, cuts stay off the jaws, it swings clear, how far it stands out
+//   turned_size.cpp    collar and headstock of a lathe against a turned size; whether there is metal
 //   build_up.cpp    a located place as the collar readings make it, against its tolerance
 //   tooling.cpp     a tool for every feature, a speed for every tool
 //   tool_size.cpp   drill, reamer, tap and boring bar against the hole they are named for

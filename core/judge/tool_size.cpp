@@ -162,17 +162,20 @@ void judge_hole(Pen& pen, const Making& m) {
   if (const Tool* tap = last_of(m.work, ToolKind::kTap);
       tap != nullptr && m.hole.make == part::HoleMake::kTapped)
     judge_tap(pen, m, *tap);
-  if (const Tool* head = last_of(m.work, ToolKind::kBoringHead)) judge_bar(pen, m, *head);
+  for (const ToolKind bar : {ToolKind::kBoringHead, ToolKind::kBoringBar}) {
+    if (const Tool* head = last_of(m.work, bar)) judge_bar(pen, m, *head);
+  }
 }
 
 }  // namespace
 
 void add_tool_size_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
-    if (made.hole() == nullptr) continue;
+    const part::Hole* hole = made.hole() != nullptr ? made.hole() : made.hole_on_lathe();
+    if (hole == nullptr) continue;
     stages.push_back(
         check_stage(subject, "tool sizes in " + route::setup_path(made.setup), made.work.feature,
-                    [subject, &setup = made.setup, work = made.work, hole = *made.hole()](Pen& pen) {
+                    [subject, &setup = made.setup, work = made.work, hole = *hole](Pen& pen) {
                       judge_hole(pen, {*subject, setup, work, hole, route::Printing(subject->route.system)});
                     }));
   }

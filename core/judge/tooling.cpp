@@ -33,9 +33,36 @@ std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
   return {};
 }
 
-// "a keyway", "a hole that leans"
-std::string what_it_is(const part::Feature& feature) {
+// On a lathe; of those named any one does.
+std::vector<ToolKind> turning_tools(const part::Formed& formed) {
+  switch (formed.form) {
+    case part::Form::kGroove:
+      return {ToolKind::kGroovingTool, ToolKind::kPartingTool};
+    case part::Form::kThread:
+      return {ToolKind::kThreadingTool, ToolKind::kDie};
+    case part::Form::kCentreHole:
+      return {ToolKind::kCentreDrill};
+    case part::Form::kKnurl:
+      return {ToolKind::kKnurlingTool};
+    case part::Form::kChuckingPiece:
+      return {ToolKind::kPartingTool};
+    default:
+      return {ToolKind::kTurningTool};
+  }
+}
+
+std::vector<ToolKind> finishing_tools_on_lathe(const part::Feature& feature) {
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  if (hole != nullptr && hole->make == part::HoleMake::kBored) return {ToolKind::kBoringBar};
+  if (hole != nullptr) return finishing_tools(feature);
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  return formed != nullptr ? turning_tools(*formed) : std::vector{ToolKind::kTurningTool};
+}
+
+// "a keyway", "a hole that leans"
+std::string what_it_is(const part::Feature& feature, bool off_axis) {
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  if (off_axis) return "a hole off the axis, on a lathe";
   if (hole == nullptr) return fmt::format("a {}", part::kind_of(feature));
   if (hole->placed_by != part::PlacedBy::kCoordinates)
     return fmt::format("a hole {}", part::name_of(hole->placed_by));
@@ -44,18 +71,28 @@ std::string what_it_is(const part::Feature& feature) {
 }
 
 // What is not worked out is not OK.
-void judge_form_cut(Pen& pen, const part::Feature& feature) {
+void judge_form_cut(Pen& pen, const part::Feature& feature, bool off_axis) {
   pen.state({.check = "how it is cut",
              .subject = feature.name,
              .state = ledger::State::kNotKnown,
-             .reason = fmt::format("cuts and collar readings of {} are not worked out", what_it_is(feature)),
+             .reason = fmt::format("cuts and collar readings of {} are not worked out",
+                                   what_it_is(feature, off_axis)),
              .source = "what this version does not do",
              .todo = "work them out by hand, or leave it out of the setup",
              .missing = {fmt::format("the cuts of {}", feature.name)}});
 }
 
-void judge_tools(Pen& pen, const route::Work& work, const part::Feature& feature) {
-  const auto kinds = finishing_tools(feature);
+// Of a hole on a lathe.
+bool is_off_axis(Pen& pen, const route::Setup& setup, const part::Feature& feature) {
+  if (!std::holds_alternative<route::OnLathe>(setup.held)) return false;
+  const ledger::Figure& off =
+      pen.ask(fmt::format("{}/{}/off the axis", route::setup_path(setup), feature.name));
+  return off.known() && off.value > route::kOnAxis_mm;
+}
+
+void judge_tools(Pen& pen, const route::Setup& setup, const route::Work& work, const part::Feature& feature) {
+  const bool on_lathe = std::holds_alternative<route::OnLathe>(setup.held);
+  const auto kinds = on_lathe ? finishing_tools_on_lathe(feature) : finishing_tools(feature);
   const bool there = std::any_of(work.tools.begin(), work.tools.end(), [&](const shop::Tool& tool) {
     return std::find(kinds.begin(), kinds.end(), tool.kind) != kinds.end();
   });
@@ -101,9 +138,10 @@ void add_tooling_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
     stages.push_back(check_stage(subject, "tools", made.work.feature,
                                  [setup = made.setup, work = made.work, feature = made.feature](Pen& pen) {
-                                   route::cuts_are_worked_out(setup, feature)
-                                       ? judge_tools(pen, work, feature)
-                                       : judge_form_cut(pen, feature);
+                                   const bool off_axis = is_off_axis(pen, setup, feature);
+                                   route::cuts_are_worked_out(setup, feature) && !off_axis
+                                       ? judge_tools(pen, setup, work, feature)
+                                       : judge_form_cut(pen, feature, off_axis);
                                  }));
   }
   for (const route::Setup& setup : subject->route.plan.setups) {

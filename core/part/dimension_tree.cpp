@@ -306,6 +306,8 @@ bool has_place(const Feature& feature, Axis axis) {
   if (flat != nullptr && axis_of(flat->side) == axis) return true;
   const auto* formed = std::get_if<Formed>(&feature.shape);
   if (formed != nullptr && formed->form == Form::kChuckingPiece && axis_of(formed->side) == axis) return true;
+  const auto* hole = std::get_if<Hole>(&feature.shape);
+  if (hole != nullptr && is_on_axis(*hole) && axis != Axis::kX) return true;
   const std::vector<Place> places = places_of(feature);
   return std::any_of(places.begin(), places.end(), [&](const Place& place) { return place.axis == axis; });
 }

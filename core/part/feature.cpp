@@ -115,6 +115,10 @@ std::string mate_of(const Hole& hole) {
   return on != nullptr ? on->mate : hole.mate;
 }
 
+bool is_on_axis(const Hole& hole) {
+  return hole.at.empty() && !hole.around_bar && axis_of(hole.into) == Axis::kX;
+}
+
 bool cuts_are_worked_out(const Feature& feature) {
   if (std::holds_alternative<Flat>(feature.shape)) return true;
   const auto* hole = std::get_if<Hole>(&feature.shape);

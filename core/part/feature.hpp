@@ -81,8 +81,9 @@ struct TappedBeyond {
 
 struct Hole {
   HoleMake make = HoleMake::kDrilled;
-  Face into = Face::kTop;           // the side it starts on
-  std::map<Axis, Position> at;      // the two axes that lie in that side; round a bar the one along it
+  Face into = Face::kTop;  // the side it starts on
+  std::map<Axis, Position>
+      at;  // the two axes that lie in that side; round a bar the one along it; on its axis none
   std::optional<ByAngle> by_angle;  // what `at` is worked out from, where it is
   std::optional<Lean> lean;
   std::optional<Dimension>
@@ -100,6 +101,9 @@ struct Hole {
   std::string mate;                          // the named dimension that goes in; empty where none
   std::optional<Dimension> clearance_asked;  // with a mate: the clearance wanted, as limits
 };
+
+// In an end of a bar and given no place: on the bar's axis.
+[[nodiscard]] bool is_on_axis(const Hole& hole);
 
 // The named dimension of the old parts that goes into the hole, whether its size is taken from it or not; empty where none.
 [[nodiscard]] std::string mate_of(const Hole& hole);

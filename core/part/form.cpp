@@ -36,7 +36,7 @@ constexpr std::array kTurnedSizes{
     FormSize{"length", Kind::kLength, kGrows, true, "from the end to the shoulder"},
     FormSize{"fillet", Kind::kRadius, CutMakesIt::kNeither, false, "radius in the corner of the shoulder"},
     FormSize{"mate corner", Kind::kRadius, CutMakesIt::kNeither, false,
-             "of what is pushed up to the shoulder: the radius or chamfer of its corner"}};
+             "of what is pushed up to the shoulder: the radius or chamfer of its corner, the least"}};
 constexpr std::array kGrooveSizes{
     FormSize{"diameter", Kind::kDiameter, kShrinks, true, "at its bottom"},
     FormSize{"from end", Kind::kLength, CutMakesIt::kNeither, true, "from the end to its near side"},

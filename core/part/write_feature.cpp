@@ -142,6 +142,16 @@ void write_gap(Pen& pen, const Part& part, const Hole& hole) {
       [out](auto m, auto w) { return m - out * w / 2.0; }, *middle, width);
 }
 
+// A hole into an end of a bar that is given no place lies on its axis.
+void write_on_axis(Pen& pen, Face into) {
+  for (const Axis axis : axes_in(into)) {
+    pen.work(
+        fmt::format("at {}", name_of(axis)), Kind::kCoordinate, "the middle of the bar",
+        [](auto low, auto high) { return (low + high) / 2.0; },
+        pen.ask(blank_side_path(face_at(axis, false))), pen.ask(blank_side_path(face_at(axis, true))));
+  }
+}
+
 void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   const Surroundings& s = part.surroundings;
   write_dimension(pen, "diameter", hole.diameter, s, CutMakesIt::kLarger);
@@ -156,6 +166,7 @@ void write_hole(Pen& pen, const Part& part, const Hole& hole) {
     const Written distance = write_dimension(pen, name_of(axis), position.distance, s, CutMakesIt::kNeither);
     write_at(pen, part, axis, position, *distance.nominal, fmt::format("at {}", name_of(axis)));
   }
+  if (is_on_axis(hole)) write_on_axis(pen, hole.into);
   if (hole.depth) write_dimension(pen, "depth", *hole.depth, s, CutMakesIt::kLarger);
   if (hole.counterbore) {
     write_dimension(pen, "counterbore diameter", hole.counterbore->diameter, s, CutMakesIt::kLarger);

@@ -40,9 +40,7 @@ struct MillBench : Bench {
   Orientation orientation;
 };
 
-struct LatheBench : Bench {
-  const OnLathe& on;
-};
+struct LatheBench;  // lathe_bench.hpp
 
 struct MarksBench : Bench {
   const ByMarks& by;
@@ -129,8 +127,9 @@ Line& place(Line& line, const HoleWork& hole);
 [[nodiscard]] bool is_fine(const part::Dimension& dimension);
 void write_flat(MillBench& bench, const Work& work, const part::Flat& flat);
 
-// The speed for a tool of a diameter, written as a figure; empty text where it is not known.
+// The speed for a tool of a diameter, written as a figure; NOT KNOWN where it is not. Not above what is engraved on the
+// chuck. share: how much of the cutting speed is wanted, less than 1 for threads and knurls.
 [[nodiscard]] std::string rpm_text(Bench& bench, const std::string& name, const shop::Tool& tool,
-                                   handbook::Operation operation, double diameter_mm);
+                                   handbook::Operation operation, double diameter_mm, double share = 1.0);
 
 }  // namespace sparewright::route

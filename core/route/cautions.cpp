@@ -48,8 +48,10 @@ void add_for(Bench& bench, const Work& work, const part::Hole& hole) {
     say(fmt::format("{}: {} grabs in this metal. Dub its lips, hold the feed back as it breaks through.",
                     work.feature, largest->name));
   else if (largest->diameter->base >= kGrabbing_mm)
-    say(fmt::format("{}: {} grabs as it breaks through. Ease the feed there; the [vise] stays bolted down.",
-                    work.feature, largest->name));
+    say(fmt::format(
+        "{}: {} grabs as it breaks through. Ease the feed there; {}.", work.feature, largest->name,
+        std::holds_alternative<OnLathe>(bench.setup.held) ? "it can pull the tailstock along: lock it"
+                                                          : "the [vise] stays bolted down"));
 }
 
 }  // namespace

@@ -5,9 +5,9 @@
 #include <fmt/format.h>
 
 #include "core/handbook/drill_points.hpp"
-#include "core/handbook/drilled_holes.hpp"
 #include "core/handbook/feeds.hpp"
 #include "core/route/bench.hpp"
+#include "core/route/hole_tools.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -30,17 +30,6 @@ std::string depth_words(MillBench& bench, const HoleWork& w, const char* figure,
   const Figure& depth = bench.feature_figure(w.work->feature, figure);
   return fmt::format("{} deep{}", or_not_known(depth, bench.print.plain(depth.value)),
                      full_diameter ? " at full diameter" : "");
-}
-
-// Whether nothing after this tool makes the hole larger.
-bool is_last_size(const HoleWork& w, const Tool& tool) {
-  const auto found = std::find_if(w.work->tools.begin(), w.work->tools.end(),
-                                  [&](const Tool& other) { return other.name == tool.name; });
-  return std::none_of(found == w.work->tools.end() ? found : std::next(found), w.work->tools.end(),
-                      [](const Tool& later) {
-                        return later.kind == ToolKind::kTwistDrill || later.kind == ToolKind::kReamer ||
-                               later.kind == ToolKind::kBoringHead || later.kind == ToolKind::kTap;
-                      });
 }
 
 void touch_off(MillBench& bench, const HoleWork& w, const Tool& tool) {
@@ -73,41 +62,6 @@ const Figure& through_length(MillBench& bench, const HoleWork& w) {
       bench.feature_figure(w.work->feature, "starts at"), bench.side(part::opposite(w.hole->into)));
 }
 
-const Figure& tool_diameter(MillBench& bench, const std::string& name, const Tool& tool) {
-  ledger::Root root;
-  root.kind = Kind::kDiameter;
-  root.origin = tool.diameter_measured ? ledger::Origin::kReading : ledger::Origin::kChoice;
-  root.source = fmt::format("{}, {}", tool.name, tool.diameter_measured ? "as measured" : "as marked");
-  if (tool.diameter) {
-    root.value = tool.diameter->base;
-    root.typed = tool.diameter->typed;
-  }
-  return bench.pen.root(name, root);
-}
-
-// What a drill leaves, least to most; empty text where it is not tabled.
-std::string drilled_expect(MillBench& bench, const std::string& name, const Tool& tool) {
-  const Figure& drill = tool_diameter(bench, name + " diameter", tool);
-  if (!drill.known()) return "NOT KNOWN";
-  const auto limits = handbook::drilled_hole_limits(quantity::Diameter::from_base(drill.value));
-  if (!limits) return "";
-  const auto deviation = [&](const char* which, double base) -> const Figure& {
-    ledger::Root root;
-    root.kind = Kind::kLength;
-    root.value = base;
-    root.origin = ledger::Origin::kStandard;
-    root.source = handbook::cite(limits->source);
-    return bench.pen.root(fmt::format("{} {}", name, which), root);
-  };
-  const auto plus = [](auto d, auto e) { return d + e; };
-  const Figure& least =
-      bench.pen.work(name + " leaves at least", Kind::kDiameter, "drill and its usual limits", plus, drill,
-                     deviation("lower limit", limits->lower.base()));
-  const Figure& most = bench.pen.work(name + " leaves at most", Kind::kDiameter, "drill and its usual limits",
-                                      plus, drill, deviation("upper limit", limits->upper.base()));
-  return bench.print.limits(least.value, most.value, false);
-}
-
 void drill_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   const std::string name = fmt::format("{}/{}", w.work->feature, tool.name);
   if (w.hole->depth) touch_off(bench, w, tool);
@@ -120,7 +74,7 @@ void drill_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   line.feed = "hand, oil";
   const std::string leaves = drilled_expect(bench, name, tool);
   line.expect =
-      is_last_size(w, tool) ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter)) : leaves;
+      is_last_size(*w.work, tool) ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter)) : leaves;
 }
 
 void ream_line(MillBench& bench, const HoleWork& w, const Tool& tool) {

@@ -1,41 +1,73 @@
 // A setup on a lathe: the machine, how the work is held, where the zeros are, and its works in their order.
+#include <algorithm>
+
 #include <fmt/format.h>
 
-#include "core/route/bench.hpp"
+#include "core/route/lathe_bench.hpp"
+#include "core/route/lathe_works.hpp"
 
 namespace sparewright::route {
 namespace {
 
-std::string collar_sentence(const Bench& bench, const std::string& wheel, const shop::Collar& collar) {
-  std::string name = wheel;
-  name.front() = static_cast<char>(name.front() - 'a' + 'A');
-  return fmt::format("{} collar {} a turn, {} divisions, reads {}, slack {}; feed in {}.", name,
-                     bench.print.plain(collar.per_turn.base()), collar.divisions,
-                     collar.reads == shop::CollarReads::kDiameter ? "DIAMETER" : "travel",
-                     bench.print.plain(collar.slack.base()), shop::name_of(shop::feeds_in(collar)));
+// A compound goes about so far. Common practice.
+constexpr double kCompoundGoes_mm = 60.0;
+
+bool swivels(const Bench& bench, const Work& work) {
+  const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
+  const auto* formed = feature == nullptr ? nullptr : std::get_if<part::Formed>(&feature->shape);
+  if (formed == nullptr) return false;
+  return formed->form == part::Form::kTaper ||
+         (formed->form == part::Form::kThread &&
+          tool_of_kind(work, shop::ToolKind::kThreadingTool) != nullptr);
 }
 
-void write_lathe(LatheBench& bench) {
-  const shop::Machine& machine = bench.setup.machine;
-  bench.sheet.machine.push_back(fmt::format("{}, no readout. Sizes in {}.", machine.name,
-                                            bench.print.unit_name() == "in" ? "inches" : "mm"));
-  for (const auto& [wheel, collar] : machine.collars)
-    bench.sheet.machine.push_back(collar_sentence(bench, wheel, collar));
-  bench.sheet.hold.push_back(
-      fmt::format("{}. {} towards the tailstock.", bench.on.holder.name, part::name_of(bench.on.free_end)));
+AlongBy along_by(LatheBench& bench) {
+  if (lathe_collar(bench, kCarriage) != nullptr) return AlongBy::kCarriage;
+  const bool is_turned = bench.on.compound || std::any_of(bench.setup.works.begin(), bench.setup.works.end(),
+                                                          [&](const Work& w) { return swivels(bench, w); });
+  const bool reaches = bench.farthest_mm <= kCompoundGoes_mm;
+  return !is_turned && reaches && lathe_collar(bench, kCompound) != nullptr ? AlongBy::kCompound
+                                                                            : AlongBy::kStop;
+}
+
+void find_farthest(LatheBench& bench) {
+  for (const Work& work : bench.setup.works) {
+    const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
+    if (feature == nullptr || work.joins) continue;
+    bench.cut_to_mm = std::max(bench.cut_to_mm, reaches_mm(bench, *feature));
+    double tool_goes = bench.cut_to_mm;
+    const shop::Tool* parting = tool_of_kind(work, shop::ToolKind::kPartingTool);
+    if (parting != nullptr && parting->width) tool_goes += parting->width->base();
+    const auto* hole = std::get_if<part::Hole>(&feature->shape);
+    if (hole != nullptr && hole->depth) {
+      const ledger::Figure& depth = bench.feature_figure(feature->name, "depth");
+      if (depth.known()) tool_goes = std::max(tool_goes, depth.value);
+    }
+    bench.farthest_mm = std::max(bench.farthest_mm, tool_goes);
+  }
 }
 
 }  // namespace
 
+const shop::Tool* tool_of_kind(const Work& work, shop::ToolKind kind) {
+  const auto found =
+      std::find_if(work.tools.begin(), work.tools.end(), [&](const shop::Tool& t) { return t.kind == kind; });
+  return found == work.tools.end() ? nullptr : &*found;
+}
+
 void write_lathe_setup(LatheBench& bench) {
   bench.sheet.dials = {"CROSS READS", "[COMPOUND] READS", "ALONG READS"};
-  write_lathe(bench);
-  for (const Work& work : bench.setup.works) {
-    const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
-    if (feature != nullptr) write_not_worked_out(bench, *feature);
-  }
+  start_from_work_before(bench);
+  find_farthest(bench);
+  bench.along_by = along_by(bench);
+  write_lathe_machine(bench);
+  write_lathe_hold(bench);
+  write_lathe_zeros(bench);
+  write_lathe_works(bench);
   write_before_unclamp(bench);
   write_cautions(bench);
+  write_lathe_cautions(bench);
+  write_turned_view(bench);
 }
 
 }  // namespace sparewright::route

@@ -19,7 +19,6 @@ void add(base::Hasher& h, const OnMill& on) {
 void add(base::Hasher& h, const OnLathe& on) {
   h.add(fingerprint(on.holder)).add(static_cast<int>(on.free_end)).add(on.on);
   h.add(on.gripped.has_value()).add(on.gripped ? on.gripped->base() : 0.0);
-  h.add(on.sticks_out.has_value()).add(on.sticks_out ? on.sticks_out->base() : 0.0);
   h.add(static_cast<int>(on.tail)).add(on.compound.has_value());
   h.add(on.compound ? on.compound->base() : 0.0);
 }

@@ -46,7 +46,6 @@ struct OnLathe {
   part::Face free_end = part::Face::kRightEnd;  // the end towards the tailstock
   std::string on;                               // the feature it is gripped on; empty: the blank's outside
   std::optional<quantity::Length> gripped;      // how much of it lies in the jaws
-  std::optional<quantity::Length> sticks_out;   // of the jaws; the rest of a bar lies in the spindle
   TailSupport tail = TailSupport::kNone;
   std::optional<quantity::Angle> compound;  // of the compound slide's travel to the axis of the work
 };

@@ -8,6 +8,12 @@
 //   <feature>/below, to parallel                             room for the deepest tool
 //   <feature>/cut 1 ...                                      size after each cut
 //   <feature>/rpm <tool>                                     the speed chosen
+// and on a lathe (core/route/lathe_bench.hpp):
+//   hold/on, hold/room to the jaws, hold/diameters standing out
+//   <feature>/metal, cut 1, cut 1 turns, division, rounding, lands    a diameter from the touch, cut by cut
+//   <feature>/found, left to go, compound divisions, compound lands   the last cut by the compound
+//   <feature>/shoulder wanted, turns, division or spacer              along the bed
+//   <feature>/headstock taper
 // and the value "op 20/sheet" (a SetupSheet). A second stage for each setup, "work after op 20", writes no figure but
 // the value "work after op 20/recipe" (a shape::Recipe).
 #pragma once
@@ -32,7 +38,11 @@ struct Route {
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
 };
 
-// Whether speeds, cuts and readings of a feature are worked out where this setup makes it.
+// A hole within this of the axis lies on it, on a lathe: a bar is not known better. A choice made here, without a source.
+inline constexpr double kOnAxis_mm = 0.05;
+
+// Whether speeds, cuts and readings of a feature are worked out where this setup makes it. On a lathe whether a hole
+// lies on the axis is not looked at: "op 20/<feature>/off the axis" tells.
 [[nodiscard]] bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature);
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "core/route/bench.hpp"
+#include "core/route/lathe_works.hpp"
 #include "core/route/work_after.hpp"
 
 namespace sparewright::route {
@@ -59,6 +59,7 @@ std::vector<ledger::Stage> stages(const Route& route) {
 }
 
 bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature) {
+  if (const auto* on = std::get_if<OnLathe>(&setup.held)) return lathe_works_it_out(*on, feature);
   return std::holds_alternative<OnMill>(setup.held) && part::cuts_are_worked_out(feature);
 }
 

@@ -48,7 +48,9 @@ void write_before_unclamp(Bench& bench) {
   }
   bench.sheet.before_unclamp.emplace_back("nothing else wants this holding");
   bench.sheet.if_wrong.emplace_back(
-      "A place more than its limit out: do not drill, do not unclamp; write down what was found.");
+      std::holds_alternative<OnLathe>(bench.setup.held)
+          ? "A size lost: stop, leave it where it is held; write down what was found."
+          : "A place more than its limit out: do not drill, do not unclamp; write down what was found.");
   const auto& general = bench.route.part.surroundings.general;
   bench.sheet.the_rest = fmt::format("all others: two places and fractions {}, three places {}",
                                      general.two_places.typed, general.three_places.typed);

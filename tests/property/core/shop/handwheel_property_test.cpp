@@ -68,5 +68,40 @@ TEST(HandwheelProperty, NeverMoreThanHalfADivisionOff) {
   EXPECT_GT(moved_back, kMoves / 4);  // the slack was really met
 }
 
+// A lathe's cross slide from the touch, turning and boring, on collars that read travel or diameter, a metric collar under
+// an inch job: never more than half a division off on the collar, from whichever side it comes.
+TEST(HandwheelProperty, ADiameterIsNeverMoreThanHalfADivisionOff) {
+  constexpr unsigned kSeed = 20262;
+  constexpr int kMoves = 100000;
+  std::mt19937 random(kSeed);
+  RecordProperty("seed", static_cast<int>(kSeed));
+  std::uniform_real_distribution<double> off(0.0, 2.0);  // inches on diameter
+  int moved_back = 0;
+  for (const CollarReads reads : {CollarReads::kTravel, CollarReads::kDiameter}) {
+    for (const bool bores : {false, true}) {
+      Collar collar;
+      collar.per_turn = Length::of(reads == CollarReads::kDiameter ? 4.0 : 2.0, quantity::unit::millimetre);
+      collar.divisions = 100;
+      collar.reads = reads;
+      const Turning finish = bores ? opposite(feeds_in(collar)) : feeds_in(collar);
+      Handwheel wheel(
+          Length::of(0.15, quantity::unit::millimetre).base());  // as the collar reads it, rising the way it
+                                                                 // feeds
+      const double on_diameter = reads == CollarReads::kDiameter ? 1.0 : 2.0;
+      for (int i = 0; i < kMoves / 4; ++i) {
+        const double wanted = off(random) * 25.4;  // on diameter, from the touch
+        moved_back += wanted < on_diameter * wheel.slide_mm() ? 1 : 0;
+        const auto reading = collar_reading(collar, Length::from_base(wanted / on_diameter), finish);
+        follow(wheel, collar, reading);
+        ASSERT_LE(std::abs(on_diameter * wheel.slide_mm() - wanted),
+                  on_diameter * collar.division().base() * (0.5 + 1e-6))
+            << "seed " << kSeed;
+        ASSERT_NEAR(reading.rounding.base(), reading.lands_at.base() - wanted / on_diameter, 1e-9);
+      }
+    }
+  }
+  EXPECT_GT(moved_back, kMoves / 4);  // the slack was really met
+}
+
 }  // namespace
 }  // namespace sparewright::shop
