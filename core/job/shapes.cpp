@@ -146,6 +146,8 @@ Shape feature() {
                .says("of a tapped hole the tap drill; of a counterbored one the body"),
            field("depth", dimension()).says("at full diameter; through where it is left out"),
            field("thread", free_text("a thread")).says("of a tapped hole: 1/4-20 UNC-2B, M8x1.25"),
+           field("mate_hole", dimension())
+               .says("diameter of the hole in the mate that lies over it: its screw's way through"),
            field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
            field("head", word_of(kHeads))
                .says("how the screw's head is to stand; flush or below where left out"),

@@ -169,10 +169,10 @@ void judge_hole(Pen& pen, const Making& m) {
 
 void add_tool_size_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
-    if (made.hole() == nullptr) continue;
+    if (made.drilled() == nullptr) continue;
     stages.push_back(
         check_stage(subject, "tool sizes in " + route::setup_path(made.setup), made.work.feature,
-                    [subject, &setup = made.setup, work = made.work, hole = *made.hole()](Pen& pen) {
+                    [subject, &setup = made.setup, work = made.work, hole = *made.drilled()](Pen& pen) {
                       judge_hole(pen, {*subject, setup, work, hole, route::Printing(subject->route.system)});
                     }));
   }

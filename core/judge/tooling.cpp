@@ -10,10 +10,30 @@ namespace {
 using ledger::Pen;
 using shop::ToolKind;
 
+// The same at a saw or a bench, for what is no hole.
+std::vector<ToolKind> hand_tools(const route::Setup& setup, const part::Feature& feature) {
+  if (setup.machine.kind == shop::MachineKind::kSaw) return {ToolKind::kSawBlade, ToolKind::kSlittingSaw};
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  if (formed == nullptr) return {ToolKind::kFile};
+  switch (formed->form) {
+    case part::Form::kSplit:
+    case part::Form::kSlit:
+      return {ToolKind::kSawBlade, ToolKind::kSlittingSaw};
+    case part::Form::kThread:
+      return {ToolKind::kDie};
+    case part::Form::kBush:
+      return formed->is_bonded ? std::vector<ToolKind>{} : std::vector{ToolKind::kPress};
+    default:
+      return {ToolKind::kFile};
+  }
+}
+
 // The tool that brings a feature to its size.
-std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
+std::vector<ToolKind> finishing_tools(const route::Setup& setup, const part::Feature& feature) {
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
-  if (hole == nullptr) return {ToolKind::kEndMill};
+  if (hole == nullptr)
+    return shop::is_by_hand(setup.machine.kind) ? hand_tools(setup, feature)
+                                                : std::vector{ToolKind::kEndMill};
   switch (hole->make) {
     case part::HoleMake::kDrilled:
       return {ToolKind::kTwistDrill};
@@ -27,7 +47,7 @@ std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
     case part::HoleMake::kSpotfaced:
       return {ToolKind::kCounterbore, ToolKind::kEndMill};
     case part::HoleMake::kCountersunk:
-      return {};  // its cuts are not worked out
+      return {ToolKind::kCountersink};
   }
   return {};
 }
@@ -53,8 +73,8 @@ void judge_form_cut(Pen& pen, const part::Feature& feature) {
              .missing = {fmt::format("the cuts of {}", feature.name)}});
 }
 
-void judge_tools(Pen& pen, const route::Work& work, const part::Feature& feature) {
-  const auto kinds = finishing_tools(feature);
+void judge_tools(Pen& pen, const route::Setup& setup, const route::Work& work, const part::Feature& feature) {
+  const auto kinds = finishing_tools(setup, feature);
   const bool there = std::any_of(work.tools.begin(), work.tools.end(), [&](const shop::Tool& tool) {
     return std::find(kinds.begin(), kinds.end(), tool.kind) != kinds.end();
   });
@@ -101,7 +121,7 @@ void add_tooling_checks(const Shared& subject, Stages& stages) {
     stages.push_back(check_stage(subject, "tools", made.work.feature,
                                  [setup = made.setup, work = made.work, feature = made.feature](Pen& pen) {
                                    route::cuts_are_worked_out(setup, feature)
-                                       ? judge_tools(pen, work, feature)
+                                       ? judge_tools(pen, setup, work, feature)
                                        : judge_form_cut(pen, feature);
                                  }));
   }

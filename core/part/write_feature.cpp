@@ -116,6 +116,7 @@ void write_clearance_asked(Pen& pen, const Hole& hole, const Surroundings& surro
 void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   const Surroundings& s = part.surroundings;
   write_dimension(pen, "diameter", hole.diameter, s, CutMakesIt::kLarger);
+  if (hole.mate_hole) write_dimension(pen, "mate hole", *hole.mate_hole, s, CutMakesIt::kNeither);
   if (hole.by_angle) {
     write_dimension(pen, hole.by_angle->is_diameter ? "bolt circle" : "radius", hole.by_angle->radius, s,
                     CutMakesIt::kNeither);

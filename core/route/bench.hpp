@@ -69,6 +69,8 @@ void write_cautions(Bench& bench);
 
 // --- of a setup on a mill -----------------------------------------------------------------------------------------
 void write_machine(MillBench& bench);
+// That the head of a round column loses its place when it is raised between tools.
+void say_round_column(MillBench& bench);
 void write_hold(MillBench& bench);
 void write_pick_up(MillBench& bench);
 void write_works(MillBench& bench);
@@ -128,6 +130,13 @@ Line& place(Line& line, const HoleWork& hole);
 // Whether it is printed to the finest place.
 [[nodiscard]] bool is_fine(const part::Dimension& dimension);
 void write_flat(MillBench& bench, const Work& work, const part::Flat& flat);
+
+// The tool's diameter as a figure called `name`.
+const ledger::Figure& tool_diameter(Bench& bench, const std::string& name, const shop::Tool& tool);
+// What a drill leaves, least to most; empty text where it is not tabled. Writes "<name> diameter" too.
+[[nodiscard]] std::string drilled_expect(Bench& bench, const std::string& name, const shop::Tool& tool);
+// Whether no tool after this one makes the hole larger.
+[[nodiscard]] bool is_last_size(const Work& work, const shop::Tool& tool);
 
 // The speed for a tool of a diameter, written as a figure; empty text where it is not known.
 [[nodiscard]] std::string rpm_text(Bench& bench, const std::string& name, const shop::Tool& tool,

@@ -73,7 +73,7 @@ const Figure& through_length(MillBench& bench, const HoleWork& w) {
       bench.feature_figure(w.work->feature, "starts at"), bench.side(part::opposite(w.hole->into)));
 }
 
-const Figure& tool_diameter(MillBench& bench, const std::string& name, const Tool& tool) {
+const Figure& tool_diameter_of(Bench& bench, const std::string& name, const Tool& tool) {
   ledger::Root root;
   root.kind = Kind::kDiameter;
   root.origin = tool.diameter_measured ? ledger::Origin::kReading : ledger::Origin::kChoice;
@@ -86,8 +86,8 @@ const Figure& tool_diameter(MillBench& bench, const std::string& name, const Too
 }
 
 // What a drill leaves, least to most; empty text where it is not tabled.
-std::string drilled_expect(MillBench& bench, const std::string& name, const Tool& tool) {
-  const Figure& drill = tool_diameter(bench, name + " diameter", tool);
+std::string drilled_limits(Bench& bench, const std::string& name, const Tool& tool) {
+  const Figure& drill = tool_diameter_of(bench, name + " diameter", tool);
   if (!drill.known()) return "NOT KNOWN";
   const auto limits = handbook::drilled_hole_limits(quantity::Diameter::from_base(drill.value));
   if (!limits) return "";
@@ -118,13 +118,13 @@ void drill_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   line.z_reads = z;
   line.rpm = rpm_text(bench, name, tool, Operation::kDrilling, diameter_mm(tool));
   line.feed = "hand, oil";
-  const std::string leaves = drilled_expect(bench, name, tool);
+  const std::string leaves = drilled_limits(bench, name, tool);
   line.expect =
       is_last_size(w, tool) ? feature_limits(bench, w, "diameter", is_fine(w.hole->diameter)) : leaves;
 }
 
 void ream_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
-  tool_diameter(bench, fmt::format("{}/{} diameter", w.work->feature, tool.name), tool);
+  tool_diameter_of(bench, fmt::format("{}/{} diameter", w.work->feature, tool.name), tool);
   Line& line = place(bench.add_line(fmt::format("{}, {}: {}", w.work->feature, tool.name,
                                                 depth_words(bench, w, "depth", false))),
                      w);
@@ -225,6 +225,18 @@ void write_room(MillBench& bench, const HoleWork& w) {
 }
 
 }  // namespace
+
+const Figure& tool_diameter(Bench& bench, const std::string& name, const Tool& tool) {
+  return tool_diameter_of(bench, name, tool);
+}
+
+std::string drilled_expect(Bench& bench, const std::string& name, const Tool& tool) {
+  return drilled_limits(bench, name, tool);
+}
+
+bool is_last_size(const Work& work, const Tool& tool) {
+  return is_last_size(HoleWork{&work, nullptr, {}, {}}, tool);
+}
 
 Line& place(Line& line, const HoleWork& w) {
   line.x_reads = w.x.reads;

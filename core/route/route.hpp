@@ -8,6 +8,13 @@
 //   <feature>/below, to parallel                             room for the deepest tool
 //   <feature>/cut 1 ...                                      size after each cut
 //   <feature>/rpm <tool>                                     the speed chosen
+// at a drill press, a saw or a bench
+//   <feature>/x mark                                         how high its line is scribed, from which side (y, z alike)
+//   <feature>/place good to, /least, /most                   how far a punched place comes out
+//   <feature>/<tool> first peck, peck                        how far a drill goes before it is drawn out
+//   <feature>/spot off at most                               how far a drill through the mate's hole can lie off
+//   <feature>/saw's cut, left on each face, sawn good to     what is sawn
+//   <feature>/closes by                                      what a joint comes nearer by
 // and the value "op 20/sheet" (a SetupSheet). A second stage for each setup, "work after op 20", writes no figure but
 // the value "work after op 20/recipe" (a shape::Recipe).
 #pragma once
@@ -34,6 +41,10 @@ struct Route {
 
 // Whether speeds, cuts and readings of a feature are worked out where this setup makes it.
 [[nodiscard]] bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature);
+
+// The side a line across the work is scribed from: where the feature is made by marks the one its place is dimensioned
+// from; on a mill the picked-up one; else the left end, the front or the underside, rather one that is not cut.
+[[nodiscard]] part::Face marked_from(const Route& route, const std::string& feature, part::Axis axis);
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);
 
