@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/handbook/drill_points.hpp"
+#include "core/handbook/feeds.hpp"
 #include "core/route/marks.hpp"
 
 namespace sparewright::route {
@@ -91,6 +92,35 @@ void say_pilot(const Making& m, const Tool& tool, bool is_first) {
   }
 }
 
+// Without a dimple the point wanders before it bites: half its cone shows where it goes, and it can still be drawn over.
+void say_start(const Making& m) {
+  const bool is_spotted = tool_of_kind(m.work, ToolKind::kSpotDrill) != nullptr ||
+                          tool_of_kind(m.work, ToolKind::kCentreDrill) != nullptr;
+  if (is_spotted) return;
+  m.bench.sheet.items.emplace_back(Note{fmt::format(
+      "{}: half the point in, lift, look. Off the cross: cut a groove on the side it should go to, "
+      "start again.",
+      m.feature())});
+}
+
+// "hand, 0.10 a turn, oil": where the handbook starts.
+std::string drill_feed_words(const Making& m, const Tool& tool) {
+  if (m.bench.setup.machine.speeds_rpm.empty() || !tool.diameter) return "hand, oil";
+  const auto feed = handbook::drill_feed(tool.diameter->diameter());
+  if (!feed) return "hand, oil";
+  ledger::Root root;
+  root.kind = Kind::kLength;
+  root.value = feed->start.in(quantity::unit::millimetre_per_turn);
+  root.origin = ledger::Origin::kStandard;
+  root.source = fmt::format("{}; the lowest in print", handbook::cite(feed->printed.front().source));
+  const Figure& start = m.bench.pen.root(m.name(tool) + " feed per turn", root);
+  return fmt::format("hand, about {} a turn, oil", m.bench.print.plain(start.value));
+}
+
+std::string touched(const Making& m) {
+  return m.bench.setup.machine.collars.contains("quill") ? "quill collar to 0" : "depth stop to 0";
+}
+
 // A blind hole by the quill, from where the drill's point touches.
 std::string blind_reads(const Making& m, const Tool& tool) {
   ledger::Root point;
@@ -137,19 +167,20 @@ void write_below(const Making& m) {
 void drill_line(const Making& m, const Tool& tool, bool is_first) {
   MarksBench& bench = m.bench;
   say_pilot(m, tool, is_first);
+  if (is_first) say_start(m);
   const Figure& length = drilled_length(m);
   std::string z;
   if (m.hole.depth) {
     z = blind_reads(m, tool);
     bench.sheet.items.emplace_back(
-        Note{fmt::format("{}: {} just touching with its point, depth stop to 0.", m.feature(), tool.name)});
+        Note{fmt::format("{}: {} just touching with its point, {}.", m.feature(), tool.name, touched(m))});
   }
   const std::string how = m.hole.depth ? deep(m, length) + " at full diameter" : "through";
   Line& line =
       bench.add_line(fmt::format("{}, {}: {}{}", m.feature(), tool.name, how, pecks(m, tool, length)));
   line.z_reads = z;
   line.rpm = turning(bench, m.name(tool), tool, Operation::kDrilling);
-  line.feed = "hand, oil";
+  line.feed = drill_feed_words(m, tool);
   const std::string leaves = drilled_expect(bench, m.name(tool), tool);
   line.expect =
       is_last_size(m.work, tool) ? limits_of(bench, m.feature(), m.hole.diameter, "diameter") : leaves;
@@ -169,7 +200,7 @@ void ream_line(const Making& m, const Tool& tool) {
 void counterbore_line(const Making& m, const Tool& tool) {
   if (!m.hole.counterbore) return;
   m.bench.sheet.items.emplace_back(
-      Note{fmt::format("{}: {} just touching the face, depth stop to 0.", m.feature(), tool.name)});
+      Note{fmt::format("{}: {} just touching the face, {}.", m.feature(), tool.name, touched(m))});
   const Figure& depth = to_make(m.bench, m.feature(), "counterbore depth", m.hole.counterbore->depth);
   const std::string z = quill_reads(m.bench, m.name(tool), depth);
   Line& line = m.bench.add_line(fmt::format("{}, {}: {}", m.feature(), tool.name, deep(m, depth)));
@@ -197,8 +228,8 @@ void countersink_line(const Making& m, const Tool& tool) {
       m.bench.feature_figure(m.feature(), "countersink diameter"),
       m.bench.feature_figure(m.feature(), "diameter"),
       m.bench.feature_figure(m.feature(), "countersink angle"));
-  m.bench.sheet.items.emplace_back(Note{fmt::format(
-      "{}: {} touching the edge of the hole all round, depth stop to 0.", m.feature(), tool.name)});
+  m.bench.sheet.items.emplace_back(Note{fmt::format("{}: {} touching the edge of the hole all round, {}.",
+                                                    m.feature(), tool.name, touched(m))});
   const std::string z = quill_reads(m.bench, m.name(tool), depth);
   Line& line = m.bench.add_line(fmt::format("{}, {}: try the screw's head in it", m.feature(), tool.name));
   line.z_reads = z;

@@ -87,8 +87,9 @@ std::vector<std::string> screws_across(const MarksBench& bench, const part::Form
   std::vector<std::string> names;
   for (const part::Feature& feature : bench.route.part.features) {
     const auto* hole = std::get_if<part::Hole>(&feature.shape);
-    if (hole != nullptr && !hole->lean && part::axis_of(hole->into) == part::axis_of(split.side))
-      names.push_back(feature.name);
+    const bool is_across =
+        hole != nullptr && !hole->lean && part::axis_of(hole->into) == part::axis_of(split.side);
+    if (is_across && (hole->screw || !hole->thread.empty() || !hole->depth)) names.push_back(feature.name);
   }
   return names;
 }

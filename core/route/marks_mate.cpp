@@ -72,6 +72,8 @@ void write_spotted(MarksBench& bench, const Work& work, const part::Hole& hole) 
     drills += tool.kind == shop::ToolKind::kTwistDrill ? 1 : 0;
   if (drills > 1) std::erase_if(rest.tools, [&](const shop::Tool& tool) { return tool.name == drill->name; });
   write_drilled(bench, rest, hole);
+  bench.add_line(fmt::format("{}: put it to its mate by the marks, all screws in by fingers", feature))
+      .expect = "all start";
 }
 
 void write_together(MarksBench& bench, const Work& work, const part::Hole& hole) {

@@ -31,7 +31,10 @@ std::string how_held(const ByMarks& by, MachineKind machine) {
   }
   switch (holder->kind) {
     case HolderKind::kClamps:
-      return "one strap on each side, on packing as high as the work, bolts next to the work";
+      return machine == MachineKind::kDrillPress
+                 ? "one strap on each side, on packing as high as the work, bolts next to the work"
+                 : "tight on the side that is kept, the other end held up, so that nothing closes on the "
+                   "blade";
     case HolderKind::kVBlocks:
       return "strapped down in the V, level";
     case HolderKind::kBenchVise:

@@ -51,6 +51,8 @@ TEST(LineBearing, IsSawnJoinedAndBored) {
   EXPECT_EQ(job.state("the joint comes back", "joint"), State::kOk);
   EXPECT_NEAR(job.ledger.get("op 20/joint/left on each face").value, (3.0 - 1.2) / 2.0, 1e-9);
   EXPECT_NEAR(job.ledger.get("op 30/joint/closes by").value, 0.0, 1e-9);
+  EXPECT_THAT(items_of(sheet_of(job, 30)),
+              Contains(HasSubstr("screws into cap screw 1, cap screw 2: all in")));
   const double shaft = (34.96 + 34.95 + 34.96) / 3.0;
   EXPECT_NEAR(job.ledger.get("feature/bore/diameter/least").value, shaft + 0.05, 1e-3);
   EXPECT_EQ(line_with(sheet_of(job, 20), "two lines").x_reads, "30.50");
@@ -89,6 +91,7 @@ TEST(ShiftArm, TheBushIsPressedInAndReamed) {
               Contains(HasSubstr("Bush less hole must be 0.0007 to 0.0021. Loose: do NOT press")));
   EXPECT_EQ(job.state("its bore is finished after it is in", "pivot bush"), State::kOk);
   EXPECT_EQ(job.state("the reamer has its bore", "pivot bush"), State::kOk);
+  EXPECT_THAT(sheet_of(job, 40).before_unclamp, Not(Contains(HasSubstr("1.0015"))));  // it is in its hole
   const route::Line marked = line_with(sheet_of(job, 30), "mark and punch stop screw");
   EXPECT_EQ(marked.x_reads, "5.500");
   EXPECT_EQ(marked.y_reads, "1.000");

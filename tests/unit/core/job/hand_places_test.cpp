@@ -64,6 +64,7 @@ TEST(DrillPress, ADeepHoleIsPecked) {
   EXPECT_THAT(line_with(sheet, "short, drill 8.5").says,
               Not(HasSubstr("clear")));  // 25.5 is past the far side
   EXPECT_NEAR(job.ledger.get("op 10/hole/drill 5 first peck").value, 15.0, 1e-9);
+  EXPECT_THAT(items_of(sheet), Contains(HasSubstr("hole: half the point in, lift, look.")));
 }
 
 TEST(DrillPress, ABlindHoleStopsByItsPoint) {  // 10 deep and (8.5 / 2) / tan 59 degrees = 2.55 of point
@@ -205,6 +206,7 @@ TEST(ThroughTheMate, TheLinesAreInOrder) {
   EXPECT_LT(at("to a full cone"), at("match-mark it and its mate, then take it off"));
   EXPECT_LT(at("match-mark"), at("hole 2, drill 6.8"));
   EXPECT_LT(at("hole 2, drill 6.8"), at("hole 2, tap M8"));
+  EXPECT_LT(at("hole 2, tap M8"), at("hole 2: put it to its mate by the marks"));
   EXPECT_THAT(items, Not(Contains(HasSubstr("62.3"))));
   for (const auto& line : sheet.before_unclamp)
     EXPECT_THAT(line, Not(HasSubstr("62.3")));
