@@ -214,7 +214,7 @@ class Marking {
   void add_hole(std::size_t index, const Hole& hole) {
     const Feature& feature = part_.features[index];
     const shape::Point at = place(feature, hole.into);
-    if (!hole.by_angle) {
+    if (!hole.by_angle && hole.placed_by == part::PlacedBy::kCoordinates) {
       for (const auto& [axis, position] : hole.at)
         add_position(feature, axis, position, std::string(part::name_of(axis)), at, hole.into);
     }

@@ -172,6 +172,7 @@ std::vector<part::Hole> read_holes(const TableReader& in, part::BlankShape blank
   hole.make = in.word("how", kMakes).value_or(part::HoleMake::kDrilled);
   hole.into = in.word("into", kFaces).value_or(part::Face::kTop);
   hole.placed_by = in.word("placed_by", kPlacedBy).value_or(part::PlacedBy::kCoordinates);
+  hole.mate_hole = read_dimension(in, "mate_hole", Kind::kDiameter, "inside jaws", names);
   read_lean(in, names, hole);
   hole.depth = read_dimension(in, "depth", Kind::kLength, "depth rod", names);
   hole.thread = in.text("thread").value_or("");

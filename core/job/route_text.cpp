@@ -229,6 +229,10 @@ void read_work(const TableReader& in, const TableReader& table, const char* key,
     if (std::find(names.features.begin(), names.features.end(), feature) == names.features.end())
       refuse(in, *table.node().find(key), Code::kNotInTheJob, "feature", names.features);
     const bool joins = std::string_view(key) == "join";
+    const bool joined =
+        joins && std::any_of(setup.works.begin(), setup.works.end(),
+                             [&](const route::Work& work) { return work.joins && work.feature == feature; });
+    if (joined) refuse_twice(in, *table.node().find(key), "joint", "each joint once, in one setup");
     if (!joins && makes(setup, feature))
       refuse_twice(in, *table.node().find(key), "feature made", "each feature once, in one setup");
     setup.works.push_back({feature, tools, found, joins});
@@ -244,6 +248,9 @@ void read_works(const TableReader& in, const shop::Shop& shop, const Names& name
     }
     if (!joins && !table.node().find("with"))
       in.problems().add(text::failure_at(table.node(), Code::kKeyMissing, "with", "its tools"));
+    if (joins && !shop::is_by_hand(setup.machine.kind))
+      in.problems().add(text::failure_at(*table.node().find("join"), Code::kValueNotAccepted, "join",
+                                         "make, on this machine; pieces are joined at a bench"));
     read_work(in, table, joins ? "join" : "make", shop, names, setup);
   }
 }

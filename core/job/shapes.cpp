@@ -204,6 +204,9 @@ Shape feature() {
            field("across", free_text("a slit or a split"))
                .says("of a hole that is tapped beyond a slit or a split: which; the only one where left out"),
            field("tap_drill", dimension()).says("of its tapped part; the charted one where left out"),
+           field("mate_hole", dimension())
+               .says("diameter of the hole in the mate that lies over it: its screw's way through"),
+           field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
            field("head", word_of(kHeads))
                .says("how the screw's head is to stand; flush or below where left out"),
            field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))

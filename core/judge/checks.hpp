@@ -64,6 +64,15 @@ void add_measuring_checks(const Shared& subject, Stages& stages);
 void add_thread_size_checks(const Shared& subject, Stages& stages);
 void add_split_checks(const Shared& subject, Stages& stages);
 void add_bush_checks(const Shared& subject, Stages& stages);
+void add_marked_place_checks(const Shared& subject, Stages& stages);
+void add_mate_float_checks(const Shared& subject, Stages& stages);
+void add_hand_cut_checks(const Shared& subject, Stages& stages);
+void add_order_pieces_checks(const Shared& subject, Stages& stages);
+void add_order_datum_checks(const Shared& subject, Stages& stages);
+void add_order_cut_checks(const Shared& subject, Stages& stages);
+void add_order_bush_checks(const Shared& subject, Stages& stages);
+void add_order_tools_checks(const Shared& subject, Stages& stages);
+void add_order_thread_checks(const Shared& subject, Stages& stages);
 
 // A feature as one setup of the order of work makes it. Valid as long as the subject.
 struct Made {
@@ -73,6 +82,12 @@ struct Made {
 
   [[nodiscard]] bool on_mill() const { return std::holds_alternative<route::OnMill>(setup.held); }
   [[nodiscard]] bool on_lathe() const { return std::holds_alternative<route::OnLathe>(setup.held); }
+  [[nodiscard]] bool by_marks() const { return std::holds_alternative<route::ByMarks>(setup.held); }
+  // A hole whose cuts are worked out, on a mill or by marks; none for all else.
+  [[nodiscard]] const part::Hole* drilled() const {
+    const bool worked_out = (on_mill() || by_marks()) && route::cuts_are_worked_out(setup, feature);
+    return worked_out ? std::get_if<part::Hole>(&feature.shape) : nullptr;
+  }
   // A hole that a mill makes and whose cuts are worked out; none for all else.
   [[nodiscard]] const part::Hole* hole() const {
     const bool worked_out = on_mill() && route::cuts_are_worked_out(setup, feature);

@@ -60,9 +60,10 @@ void judge_blind(Pen& pen, const Subject& subject, const route::Setup& setup, co
 
 void add_drill_room_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
-    const part::Hole* hole = made.hole();
+    const part::Hole* hole = made.drilled();
     if (hole == nullptr) continue;
     const bool blind = hole->depth.has_value();
+    if (!blind && !made.on_mill()) continue;  // a hole in the table, or wood under the work
     stages.push_back(check_stage(subject, "drill room", made.work.feature,
                                  [subject, &setup = made.setup, work = made.work, blind](Pen& pen) {
                                    blind ? judge_blind(pen, *subject, setup, work.feature)

@@ -1,14 +1,48 @@
 #include "core/judge/drill_work.hpp"
 
 #include <algorithm>
+#include <utility>
+
+#include "core/judge/order.hpp"
 
 namespace sparewright::judge {
 namespace {
 
-const shape::Recipe& recipe_with(ledger::Pen& pen, const Subject& subject, const Drilling& drilling) {
-  if (!drilling.setup) return pen.need_value<shape::Recipe>(part::kRecipe);
+// The splits whose pieces are together again when a hole is made.
+std::vector<std::string> joined_before(const Subject& subject, const std::string& feature) {
+  std::vector<std::string> joined;
+  for (const Step& step : steps_of(subject)) {
+    if (!step.joins() && step.feature->name == feature) break;
+    if (step.joins()) joined.push_back(step.feature->name);
+  }
+  return joined;
+}
+
+// A recipe without the cuts of some features.
+std::shared_ptr<const shape::Recipe> without(const shape::Recipe& recipe,
+                                             const std::vector<std::string>& names) {
+  std::vector<shape::Cutter> cutters;
+  for (const shape::Cut& cut : recipe.cuts()) {
+    if (std::find(names.begin(), names.end(), cut.feature) == names.end())
+      cutters.push_back({cut.feature, cut.nominal, cut.open});
+  }
+  auto made = shape::Recipe::make(recipe.blank(), cutters);
+  return made ? std::make_shared<const shape::Recipe>(std::move(*made)) : nullptr;
+}
+
+std::shared_ptr<const shape::Recipe> recipe_with(ledger::Pen& pen, const Subject& subject,
+                                                 const Drilling& drilling) {
+  // The ledger keeps what it has published until the stage returns.
+  const auto kept = [](const shape::Recipe& recipe) {
+    return std::shared_ptr<const shape::Recipe>(std::shared_ptr<void>(), &recipe);
+  };
+  if (!drilling.setup) return kept(pen.need_value<shape::Recipe>(part::kRecipe));
   const auto path = route::recipe_path_after(subject.route.plan, drilling.setup->op);
-  return pen.need_value<shape::Recipe>(path ? *path : std::string(part::kRecipe));
+  const auto& recipe = pen.need_value<shape::Recipe>(path ? *path : std::string(part::kRecipe));
+  const std::vector<std::string> joined = joined_before(subject, drilling.feature.name);
+  if (joined.empty()) return kept(recipe);
+  const auto closed = without(recipe, joined);
+  return closed ? closed : kept(recipe);
 }
 
 // From the other side of the work, the same way along.
@@ -49,13 +83,13 @@ std::vector<Drilling> all_drillings(const Subject& subject) {
 }
 
 std::optional<DrillWork> drill_work(ledger::Pen& pen, const Subject& subject, const Drilling& drilling) {
-  const shape::Recipe& recipe = recipe_with(pen, subject, drilling);
-  const auto cuts = recipe.cuts();
+  const std::shared_ptr<const shape::Recipe> recipe = recipe_with(pen, subject, drilling);
+  const auto cuts = recipe->cuts();
   const auto own = std::find_if(cuts.begin(), cuts.end(),
                                 [&](const shape::Cut& cut) { return cut.feature == drilling.feature.name; });
   if (own == cuts.end()) return std::nullopt;
   DrillWork work;
-  work.recipe = &recipe;
+  work.recipe = recipe;
   work.cut = static_cast<std::size_t>(own - cuts.begin());
   work.frame = shape::frame_of(own->nominal);
   if (const auto* cylinder = std::get_if<shape::Cylinder>(&own->nominal)) {

@@ -1,6 +1,7 @@
 // What a drill meets: the work as it stands when a hole is drilled. Used inside this room only.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <span>
 #include <vector>
@@ -28,9 +29,11 @@ struct Drilling {
 
 // Valid as long as the stage that asked for it.
 struct DrillWork {
-  const shape::Recipe* recipe = nullptr;  // as the setup leaves the work; without a setup the finished part
-  std::size_t cut = 0;                    // the hole's own in it; what stands before it is cut before
-  shape::Frame frame;                     // z: the way the drill goes; the origin lies on the blank's outside
+  // As the setup leaves the work; without a setup the finished part. The cut of a split that is joined again before the
+  // drill comes is not in it: it is closed, or filled with shims.
+  std::shared_ptr<const shape::Recipe> recipe;
+  std::size_t cut = 0;  // the hole's own in it; what stands before it is cut before
+  shape::Frame frame;   // z: the way the drill goes; the origin lies on the blank's outside
   double radius_mm = 0.0;
   double length_mm = 0.0;  // at full diameter, from the origin
 

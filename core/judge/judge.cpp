@@ -75,6 +75,15 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_radius_queries(subject, all);
   add_mirror_query(subject, all);
   add_larger_queries(subject, all);
+  add_marked_place_checks(subject, all);
+  add_mate_float_checks(subject, all);
+  add_hand_cut_checks(subject, all);
+  add_order_pieces_checks(subject, all);
+  add_order_datum_checks(subject, all);
+  add_order_cut_checks(subject, all);
+  add_order_bush_checks(subject, all);
+  add_order_tools_checks(subject, all);
+  add_order_thread_checks(subject, all);
   return all;
 }
 

@@ -37,6 +37,16 @@
 //   query_*.cpp     the queries: numbers that cannot, or may not, be true (queries.hpp)
 //   reach.cpp       whether the spindle reaches a feature as the work is held, the slides go that far, and every feature is
 //                   made
+//   marked_place.cpp   a located place that is punched and drilled by hand, against its tolerance
+//   mate_float.cpp  holes for screws through a mate: whether the float takes up the marks, and the drill put through them
+//   hand_cut.cpp    a size that is sawn or filed to a line, and the saw's cut against a split or a slit
+//   order.hpp       the order of work as one row of steps, for those that follow
+//   order_pieces.cpp   a part sawn in two and joined again: what goes through the joint, what is made on one piece
+//   order_datum.cpp    what a place is measured from is there when it is made, and stays
+//   order_cut.cpp   there is still metal when a feature's turn comes
+//   order_bush.cpp  a bush goes in after its hole, its bore is finished after that
+//   order_tools.cpp the tools of one hole in their order
+//   order_thread.cpp   the groove a thread runs out in comes first
 #pragma once
 
 #include <optional>

@@ -22,6 +22,24 @@ bool reached_from(const part::Feature& feature, part::Face up) {
   return flat == nullptr || flat->side == up;
 }
 
+// A saw goes down through the work: what it cuts stands upright.
+bool sawn_from(const part::Feature& feature, part::Face up) {
+  const auto* flat = std::get_if<part::Flat>(&feature.shape);
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  if (flat != nullptr) return part::axis_of(flat->side) != part::axis_of(up);
+  if (formed == nullptr) return false;
+  return formed->form == part::Form::kSlit ? formed->side == up
+                                           : part::axis_of(formed->side) != part::axis_of(up);
+}
+
+bool is_sawn(const route::Setup& setup, const part::Feature& feature) {
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  const bool is_cut_off =
+      formed != nullptr && (formed->form == part::Form::kSplit || formed->form == part::Form::kSlit);
+  return setup.machine.kind == shop::MachineKind::kSaw ||
+         (setup.machine.kind == shop::MachineKind::kBench && is_cut_off);
+}
+
 part::Face starts_on(const part::Feature& feature) {
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
   if (hole != nullptr) return hole->into;
@@ -31,6 +49,18 @@ part::Face starts_on(const part::Feature& feature) {
 
 void judge_reach(Pen& pen, const route::Setup& setup, const part::Feature& feature) {
   const part::Face up = route::worked_side(setup);
+  if (is_sawn(setup, feature)) {
+    if (sawn_from(feature, up)) return;
+    return pen.state({.check = "the saw reaches it",
+                      .subject = feature.name,
+                      .state = ledger::State::kNo,
+                      .reason = fmt::format("it lies on the {} and in {} the {} is up: the blade comes down "
+                                            "beside it, not through",
+                                            part::name_of(starts_on(feature)), route::setup_path(setup),
+                                            part::name_of(up)),
+                      .source = std::string(kSource),
+                      .todo = "hold it so that the blade comes down along the cut"});
+  }
   if (reached_from(feature, up)) return;
   pen.state(
       {.check = "spindle reaches it",

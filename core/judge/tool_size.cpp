@@ -171,7 +171,7 @@ void judge_hole(Pen& pen, const Making& m) {
 
 void add_tool_size_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
-    const part::Hole* hole = made.hole() != nullptr ? made.hole() : made.hole_on_lathe();
+    const part::Hole* hole = made.drilled() != nullptr ? made.drilled() : made.hole_on_lathe();
     if (hole == nullptr) continue;
     stages.push_back(
         check_stage(subject, "tool sizes in " + route::setup_path(made.setup), made.work.feature,

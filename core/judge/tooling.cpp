@@ -10,10 +10,30 @@ namespace {
 using ledger::Pen;
 using shop::ToolKind;
 
+// The same at a saw or a bench, for what is no hole.
+std::vector<ToolKind> hand_tools(const route::Setup& setup, const part::Feature& feature) {
+  if (setup.machine.kind == shop::MachineKind::kSaw) return {ToolKind::kSawBlade, ToolKind::kSlittingSaw};
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  if (formed == nullptr) return {ToolKind::kFile};
+  switch (formed->form) {
+    case part::Form::kSplit:
+    case part::Form::kSlit:
+      return {ToolKind::kSawBlade, ToolKind::kSlittingSaw};
+    case part::Form::kThread:
+      return {ToolKind::kDie};
+    case part::Form::kBush:
+      return formed->is_bonded ? std::vector<ToolKind>{} : std::vector{ToolKind::kPress};
+    default:
+      return {ToolKind::kFile};
+  }
+}
+
 // The tool that brings a feature to its size.
-std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
+std::vector<ToolKind> finishing_tools(const route::Setup& setup, const part::Feature& feature) {
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
-  if (hole == nullptr) return {ToolKind::kEndMill};
+  if (hole == nullptr)
+    return shop::is_by_hand(setup.machine.kind) ? hand_tools(setup, feature)
+                                                : std::vector{ToolKind::kEndMill};
   switch (hole->make) {
     case part::HoleMake::kDrilled:
       return {ToolKind::kTwistDrill};
@@ -27,6 +47,7 @@ std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
     case part::HoleMake::kSpotfaced:
       return {ToolKind::kCounterbore, ToolKind::kEndMill};
     case part::HoleMake::kCountersunk:
+      return {ToolKind::kCountersink};
     case part::HoleMake::kThroughAndTapped:
       return {};  // its cuts are not worked out
   }
@@ -92,7 +113,7 @@ bool is_off_axis(Pen& pen, const route::Setup& setup, const part::Feature& featu
 
 void judge_tools(Pen& pen, const route::Setup& setup, const route::Work& work, const part::Feature& feature) {
   const bool on_lathe = std::holds_alternative<route::OnLathe>(setup.held);
-  const auto kinds = on_lathe ? finishing_tools_on_lathe(feature) : finishing_tools(feature);
+  const auto kinds = on_lathe ? finishing_tools_on_lathe(feature) : finishing_tools(setup, feature);
   const bool there = std::any_of(work.tools.begin(), work.tools.end(), [&](const shop::Tool& tool) {
     return std::find(kinds.begin(), kinds.end(), tool.kind) != kinds.end();
   });

@@ -49,6 +49,7 @@ void add(base::Hasher& h, const Hole& hole) {
   if (hole.lean) h.add(static_cast<int>(hole.lean->towards)).add(fingerprint(hole.lean->angle));
   add(h, hole.around_bar);
   h.add(static_cast<int>(hole.placed_by)).add(fingerprint(hole.diameter));
+  add(h, hole.mate_hole);
   add(h, hole.depth);
   h.add(hole.countersink.has_value());
   if (hole.countersink)
@@ -144,13 +145,15 @@ namespace {
 void add_dimensions(const Hole& hole, std::vector<NamedDimension>& all) {
   all.push_back({"diameter", &hole.diameter, ""});
   if (hole.beyond) all.push_back({"tap drill", &hole.beyond->tap_drill, ""});
-  if (hole.by_angle) {
+  const bool is_placed_here = hole.placed_by == PlacedBy::kCoordinates;
+  if (hole.by_angle && is_placed_here) {
     all.push_back(
         {hole.by_angle->is_diameter ? "bolt circle" : "radius", &hole.by_angle->radius, hole.by_angle->from});
     all.push_back({"angle", &hole.by_angle->angle, hole.by_angle->from});
   }
-  for (const auto& [axis, position] : hole.at)
-    all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
+  for (const auto& [axis, position] : hole.at) {
+    if (is_placed_here) all.push_back({std::string(name_of(axis)), &position.distance, from_words(position)});
+  }
   if (hole.around_bar) all.push_back({"around bar", &*hole.around_bar, std::string(name_of(Face::kTop))});
   if (hole.lean) all.push_back({"lean", &hole.lean->angle, std::string(name_of(hole.into))});
   if (hole.depth) all.push_back({"depth", &*hole.depth, std::string(name_of(hole.into))});

@@ -89,6 +89,7 @@ struct Hole {
   std::optional<Dimension>
       around_bar;  // angle round the bar, from its top towards its back; towards its middle
   PlacedBy placed_by = PlacedBy::kCoordinates;
+  std::optional<Dimension> mate_hole;      // diameter of the mate's hole that lies over it, for its screw
   Dimension diameter;                      // of a tapped hole: the tap drill
   std::optional<Dimension> depth;          // full diameter; none: through
   std::optional<Counterbore> counterbore;  // or spotface
@@ -133,7 +134,8 @@ struct Feature {
 [[nodiscard]] std::string_view kind_of(const Feature& feature);  // "hole", "flat", "slot", ...
 [[nodiscard]] base::Fingerprint fingerprint(const Feature& feature);
 
-// Every dimension of a feature with the local name its figures have below "feature/<name>".
+// Every dimension of a feature with the local name its figures have below "feature/<name>". A place that comes from the
+// mate is none: it is not measured here.
 struct NamedDimension {
   std::string local;
   const Dimension* dimension = nullptr;

@@ -40,6 +40,8 @@ struct Part {
 [[nodiscard]] std::string blank_path(const Blank& blank, Axis axis);
 // The figure that says where a side lies once all its flats are cut: "blank/top" or "feature/relief/at z".
 [[nodiscard]] std::string side_path(const Part& part, Face face);
+// The side as the features listed before a place leave it.
+[[nodiscard]] std::string side_path_before(const Part& part, Face face, std::size_t before);
 // "feature/pivot bore/at x"
 [[nodiscard]] std::string at_path(std::string_view feature, Axis axis);
 

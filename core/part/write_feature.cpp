@@ -155,6 +155,7 @@ void write_on_axis(Pen& pen, Face into) {
 void write_hole(Pen& pen, const Part& part, const Hole& hole) {
   const Surroundings& s = part.surroundings;
   write_dimension(pen, "diameter", hole.diameter, s, CutMakesIt::kLarger);
+  if (hole.mate_hole) write_dimension(pen, "mate hole", *hole.mate_hole, s, CutMakesIt::kNeither);
   if (hole.by_angle) {
     write_dimension(pen, hole.by_angle->is_diameter ? "bolt circle" : "radius", hole.by_angle->radius, s,
                     CutMakesIt::kNeither);

@@ -13,7 +13,5 @@ void write_least_wall(ledger::Pen& pen, const Part& part);
 
 // "blank/top": the side of the blank before anything is cut.
 [[nodiscard]] std::string blank_side_path(Face face);
-// The side as the features listed before a place leave it.
-[[nodiscard]] std::string side_path_before(const Part& part, Face face, std::size_t before);
 
 }  // namespace sparewright::part

@@ -67,6 +67,8 @@ void write_cautions(Bench& bench);
 
 // --- of a setup on a mill -----------------------------------------------------------------------------------------
 void write_machine(MillBench& bench);
+// That the head of a round column loses its place when it is raised between tools.
+void say_round_column(MillBench& bench);
 void write_hold(MillBench& bench);
 void write_pick_up(MillBench& bench);
 void write_works(MillBench& bench);

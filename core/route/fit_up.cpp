@@ -69,9 +69,18 @@ void add_mates(Desk& desk, ListTable& table) {
   }
 }
 
+// Whether a setup does it: put a bush in, or a split part's pieces together.
+bool is_done_in_a_setup(const Route& route, const std::string& feature, bool joins) {
+  const auto does = [&](const Work& work) { return work.feature == feature && work.joins == joins; };
+  return std::any_of(route.plan.setups.begin(), route.plan.setups.end(), [&](const Setup& setup) {
+    return std::any_of(setup.works.begin(), setup.works.end(), does);
+  });
+}
+
 // A bush goes in before its bore is finished.
 void add_bushes(Desk& desk, ListTable& table) {
   for (const auto& [feature, bush] : bushes_of(desk.route.part)) {
+    if (is_done_in_a_setup(desk.route, feature.name, false)) continue;
     const std::string path = part::feature_path(feature.name);
     table.rows.push_back(
         {fmt::format("{} into {}", feature.name, bush.of),
@@ -94,11 +103,14 @@ void add_screws(const Desk& desk, ListTable& table) {
   }
 }
 
-bool is_split(const part::Part& part) {
-  return std::any_of(part.features.begin(), part.features.end(), [](const part::Feature& feature) {
-    const auto* formed = std::get_if<part::Formed>(&feature.shape);
-    return formed != nullptr && formed->form == part::Form::kSplit;
-  });
+// Sawn in two, and no setup joins it again.
+bool lies_in_pieces(const Route& route) {
+  return std::any_of(route.part.features.begin(), route.part.features.end(),
+                     [&](const part::Feature& feature) {
+                       const auto* formed = std::get_if<part::Formed>(&feature.shape);
+                       return formed != nullptr && formed->form == part::Form::kSplit &&
+                              !is_done_in_a_setup(route, feature.name, true);
+                     });
 }
 
 }  // namespace
@@ -113,7 +125,7 @@ void write_fit(Desk& desk) {
   order.table.ticks = true;
   ListTable steps;
   steps.rows.push_back({"all edges", "burrs off, a lead-in where something goes in; wash, dry, wipe"});
-  if (is_split(desk.route.part))
+  if (lies_in_pieces(desk.route))
     steps.rows.push_back({"the pieces", "joined again as they were, with their shims; marks together"});
   add_bushes(desk, steps);
   add_mates(desk, steps);

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "core/route/desk.hpp"
+#include "core/route/marks.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -53,26 +54,6 @@ std::optional<Placed> placed(const part::Blank& blank, const part::Feature& feat
   return Placed{flat.side, {flat.region->along}, true};
 }
 
-bool is_cut(const part::Part& part, Face side) {
-  return part::side_path(part, side) != fmt::format("blank/{}", part::name_of(side));
-}
-
-// The side the work is picked up from where the feature is made, else the left end, the front or the underside; rather one
-// that is not cut.
-Face stands_on(const Route& route, const std::string& feature, Axis axis) {
-  Face side = part::face_at(axis, false);
-  for (const Setup& setup : route.plan.setups) {
-    const bool makes = std::any_of(setup.works.begin(), setup.works.end(),
-                                   [&](const Work& work) { return work.feature == feature && !work.joins; });
-    const auto* on = std::get_if<OnMill>(&setup.held);
-    if (!makes || on == nullptr) continue;
-    for (const EdgePickUp& pick_up : {on->x, on->y}) {
-      if (part::axis_of(pick_up.side) == axis) side = pick_up.side;
-    }
-  }
-  return is_cut(route.part, side) && !is_cut(route.part, part::opposite(side)) ? part::opposite(side) : side;
-}
-
 const Figure& height(Desk& desk, Face on, Face from, const std::string& feature, Axis axis) {
   const bool from_above = part::at_greater_end(from);
   return desk.pen.work(
@@ -100,7 +81,7 @@ std::vector<Scribed> lines_of(Desk& desk) {
     const auto place = placed(desk.route.part.blank, feature);
     if (!place) continue;
     for (const Axis axis : place->axes) {
-      const Face from = stands_on(desk.route, feature.name, axis);
+      const Face from = marked_from(desk.route, feature.name, axis);
       const Figure& up = height(desk, place->on, from, feature.name, axis);
       add_line(all,
                {place->on, from, up.value, up.known(), {feature.name + (place->is_wall ? ", wall" : "")}},

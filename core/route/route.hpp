@@ -14,6 +14,13 @@
 //   <feature>/found, left to go, compound divisions, compound lands   the last cut by the compound
 //   <feature>/shoulder wanted, turns, division or spacer              along the bed
 //   <feature>/headstock taper
+// and at a drill press, a saw or a bench
+//   <feature>/x mark                                         how high its line is scribed, from which side (y, z alike)
+//   <feature>/place good to, /least, /most                   how far a punched place comes out
+//   <feature>/<tool> first peck, peck                        how far a drill goes before it is drawn out
+//   <feature>/spot off at most                               how far a drill through the mate's hole can lie off
+//   <feature>/saw's cut, left on each face, sawn good to     what is sawn
+//   <feature>/closes by                                      what a joint comes nearer by
 // and the value "op 20/sheet" (a SetupSheet). A second stage for each setup, "work after op 20", writes no figure but
 // the value "work after op 20/recipe" (a shape::Recipe).
 #pragma once
@@ -44,6 +51,10 @@ inline constexpr double kOnAxis_mm = 0.05;
 // Whether speeds, cuts and readings of a feature are worked out where this setup makes it. On a lathe whether a hole
 // lies on the axis is not looked at: "op 20/<feature>/off the axis" tells.
 [[nodiscard]] bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature);
+
+// The side a line across the work is scribed from: where the feature is made by marks the one its place is dimensioned
+// from; on a mill the picked-up one; else the left end, the front or the underside, rather one that is not cut.
+[[nodiscard]] part::Face marked_from(const Route& route, const std::string& feature, part::Axis axis);
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);
 

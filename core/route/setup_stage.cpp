@@ -2,7 +2,9 @@
 
 #include <fmt/format.h>
 
+#include "core/route/bench.hpp"
 #include "core/route/lathe_works.hpp"
+#include "core/route/marks.hpp"
 #include "core/route/work_after.hpp"
 
 namespace sparewright::route {
@@ -60,6 +62,7 @@ std::vector<ledger::Stage> stages(const Route& route) {
 
 bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature) {
   if (const auto* on = std::get_if<OnLathe>(&setup.held)) return lathe_works_it_out(*on, feature);
+  if (std::holds_alternative<ByMarks>(setup.held)) return is_worked_out_by_marks(setup.machine.kind, feature);
   return std::holds_alternative<OnMill>(setup.held) && part::cuts_are_worked_out(feature);
 }
 
@@ -127,6 +130,7 @@ Line& Bench::add_line(std::string says) {
 
 void write_mill_setup(MillBench& bench) {
   write_machine(bench);
+  say_round_column(bench);
   write_hold(bench);
   write_pick_up(bench);
   write_works(bench);

@@ -1,4 +1,6 @@
 // What must be measured while the work is still held, what matters, and what to do if a size is lost.
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "core/route/bench.hpp"
@@ -20,7 +22,7 @@ void add_if_wrong(Bench& bench, const part::Feature& feature, const part::NamedD
   const Figure& least = bench.feature_figure(feature.name, d.local + "/least");
   const Figure& most = bench.feature_figure(feature.name, d.local + "/most");
   if (!most.known()) return;
-  const bool grows = std::holds_alternative<part::Hole>(feature.shape);
+  const bool grows = std::holds_alternative<part::Hole>(feature.shape) || d.local == "bore";
   bench.sheet.if_wrong.push_back(
       grows
           ? fmt::format(
@@ -29,6 +31,20 @@ void add_if_wrong(Bench& bench, const part::Feature& feature, const part::NamedD
                 feature.name, bench.print.most(most.value, true))
           : fmt::format("{} under {}: stop, leave it clamped, write down the size found.", feature.name,
                         bench.print.least(least.value, true)));
+}
+
+// The outside of a bush is in its hole by then.
+bool is_hidden(const part::Feature& feature, const part::NamedDimension& d) {
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  return formed != nullptr && formed->form == part::Form::kBush && d.local == "diameter";
+}
+
+// Whether the setup drills anything that has a place.
+bool places_holes(const Bench& bench) {
+  return std::any_of(bench.setup.works.begin(), bench.setup.works.end(), [&](const Work& work) {
+    const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
+    return feature != nullptr && !work.joins && std::holds_alternative<part::Hole>(feature->shape);
+  });
 }
 
 }  // namespace
@@ -41,16 +57,19 @@ void write_before_unclamp(Bench& bench) {
     for (const part::NamedDimension& d : part::dimensions_of(*feature)) {
       if (d.dimension->duty != Duty::kFits && d.dimension->duty != Duty::kLocates) continue;
       add_size_that_matters(bench, *feature, d);
+      if (is_hidden(*feature, d)) continue;
       if (const auto reading = touch.reading(*feature, d))
         bench.sheet.before_unclamp.push_back(fmt::format("{} {}", reading->what, reading->expect));
       add_if_wrong(bench, *feature, d);
     }
   }
   bench.sheet.before_unclamp.emplace_back("nothing else wants this holding");
-  bench.sheet.if_wrong.emplace_back(
-      std::holds_alternative<OnLathe>(bench.setup.held)
-          ? "A size lost: stop, leave it where it is held; write down what was found."
-          : "A place more than its limit out: do not drill, do not unclamp; write down what was found.");
+  if (std::holds_alternative<OnLathe>(bench.setup.held))
+    bench.sheet.if_wrong.emplace_back(
+        "A size lost: stop, leave it where it is held; write down what was found.");
+  else if (!std::holds_alternative<ByMarks>(bench.setup.held) || places_holes(bench))
+    bench.sheet.if_wrong.emplace_back(
+        "A place more than its limit out: do not drill, do not unclamp; write down what was found.");
   const auto& general = bench.route.part.surroundings.general;
   bench.sheet.the_rest = fmt::format("all others: two places and fractions {}, three places {}",
                                      general.two_places.typed, general.three_places.typed);

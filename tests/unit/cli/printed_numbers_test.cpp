@@ -31,7 +31,10 @@ class NumbersOnSheets : public tests::ProgramTest, public testing::WithParamInte
   PrintedNumbers numbers(const std::string& job) {
     const auto listed = nlohmann::json::parse(run("numbers " + job + " --json").out);
     const std::string usual_general = " 0.13 0.25 ";  // a tolerance as typed, where the job types none
-    return {listed, read(job) + read("forms.shop.toml") + read("farm.shop.toml") + usual_general};
+    std::string typed = read(job) + usual_general;
+    for (const char* shop : {"forms", "farm", "hand", "boatyard", "smithy"})
+      typed += read(std::string(shop) + ".shop.toml");
+    return {listed, typed};
   }
 };
 
@@ -50,7 +53,9 @@ TEST_F(NumbersOnSheets, WouldBeMissed) {
               testing::ElementsAre("1.0650", "0.6291", "5t + 63"));
 }
 
-INSTANTIATE_TEST_SUITE_P(Jobs, NumbersOnSheets, testing::Values("bracket", "pump_body", "shift_lever"),
+INSTANTIATE_TEST_SUITE_P(Jobs, NumbersOnSheets,
+                         testing::Values("bracket", "pump_body", "shift_lever", "guard_bracket",
+                                         "line_bearing", "shift_arm"),
                          [](const auto& job) { return std::string(job.param); });
 
 }  // namespace
