@@ -22,9 +22,13 @@
 //   clean_up.cpp    whether the blank has the metal that each flat takes
 //   share_out.cpp   a casting: every machined surface cleans up, and the sharing that leaves most
 //   holding.cpp     grip, opening of the jaws, cutter above the jaws
-//   build_up.cpp    a located place as the collar readings make it, against its tolerance
+//   build_up.cpp    a located place, a width and a depth as the collar readings make them, against their tolerance
 //   tooling.cpp     a tool for every feature, a speed for every tool
-//   tool_size.cpp   drill, reamer, tap and boring bar against the hole they are named for
+//   tool_size.cpp   drill, reamer, tap, counterbore and boring bar against the hole they are named for
+//   mill_cutter.cpp cutters, saws and points against slots, pockets, keyseats, edges, seats and pin holes
+//   tool_reach.cpp  how deep each tool used at one place goes, against its reach
+//   right_across.cpp what is milled from air to air, against the travel of the slide
+//   bar_in_vise.cpp round work in a mill's vise: gripped past its middle, a keyseat over its middle
 //   reach.cpp       whether the spindle reaches a feature as the work is held, the slides go that far, and every feature is
 //                   made
 #pragma once

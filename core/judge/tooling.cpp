@@ -3,34 +3,12 @@
 #include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
+#include "core/judge/mill_tools.hpp"
 
 namespace sparewright::judge {
 namespace {
 
 using ledger::Pen;
-using shop::ToolKind;
-
-// The tool that brings a feature to its size.
-std::vector<ToolKind> finishing_tools(const part::Feature& feature) {
-  const auto* hole = std::get_if<part::Hole>(&feature.shape);
-  if (hole == nullptr) return {ToolKind::kEndMill};
-  switch (hole->make) {
-    case part::HoleMake::kDrilled:
-      return {ToolKind::kTwistDrill};
-    case part::HoleMake::kBored:
-      return {ToolKind::kBoringHead};
-    case part::HoleMake::kReamed:
-      return {ToolKind::kReamer};
-    case part::HoleMake::kTapped:
-      return {ToolKind::kTap};
-    case part::HoleMake::kCounterbored:
-    case part::HoleMake::kSpotfaced:
-      return {ToolKind::kCounterbore, ToolKind::kEndMill};
-    case part::HoleMake::kCountersunk:
-      return {};  // its cuts are not worked out
-  }
-  return {};
-}
 
 // "a keyway", "a hole that leans"
 std::string what_it_is(const part::Feature& feature) {
@@ -54,7 +32,7 @@ void judge_form_cut(Pen& pen, const part::Feature& feature) {
 }
 
 void judge_tools(Pen& pen, const route::Work& work, const part::Feature& feature) {
-  const auto kinds = finishing_tools(feature);
+  const auto kinds = mill_finishing_tools(feature);
   const bool there = std::any_of(work.tools.begin(), work.tools.end(), [&](const shop::Tool& tool) {
     return std::find(kinds.begin(), kinds.end(), tool.kind) != kinds.end();
   });

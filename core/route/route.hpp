@@ -6,6 +6,7 @@
 //   <feature>/x lands, x made                                where that puts the feature: from the zero, and as the
 //                                                            distance its dimension is measured by (y alike)
 //   <feature>/below, to parallel                             room for the deepest tool
+//   <feature>/width made, length made, depth made            of a slot, a keyseat, a pocket (opening.hpp lists all)
 //   <feature>/cut 1 ...                                      size after each cut
 //   <feature>/rpm <tool>                                     the speed chosen
 // and the value "op 20/sheet" (a SetupSheet). A second stage for each setup, "work after op 20", writes no figure but
@@ -34,6 +35,9 @@ struct Route {
 
 // Whether speeds, cuts and readings of a feature are worked out where this setup makes it.
 [[nodiscard]] bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature);
+
+// The same on a mill, as the work is held there.
+[[nodiscard]] bool mill_works_out(const OnMill& on, const part::Feature& feature);
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);
 

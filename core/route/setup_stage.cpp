@@ -59,7 +59,8 @@ std::vector<ledger::Stage> stages(const Route& route) {
 }
 
 bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature) {
-  return std::holds_alternative<OnMill>(setup.held) && part::cuts_are_worked_out(feature);
+  const auto* on = std::get_if<OnMill>(&setup.held);
+  return on != nullptr && mill_works_out(*on, feature);
 }
 
 std::string sheet_path(const Setup& setup) {
@@ -129,6 +130,7 @@ void write_mill_setup(MillBench& bench) {
   write_hold(bench);
   write_pick_up(bench);
   write_works(bench);
+  write_rounding(bench);
   write_before_unclamp(bench);
   write_cautions(bench);
   write_view(bench);
