@@ -60,6 +60,12 @@ class EndView {
     const double thick = frame_.end_scale * view_.parallel_mm;
     const double top = bed_mm_ - frame_.end_scale * view_.parallel_high_mm;
     if (!(thick > 0.0 && top < bed_mm_ && 2.0 * thick < far_mm_ - near_mm_)) return;
+    if (view_.parallels_in_middle) {
+      const double middle = (near_mm_ + far_mm_) / 2.0;
+      add_outline(list_, {middle - thick, top, middle, bed_mm_}, Weight::kThin);
+      add_outline(list_, {middle, top, middle + thick, bed_mm_}, Weight::kThin);
+      return;
+    }
     add_outline(list_, {near_mm_, top, near_mm_ + thick, bed_mm_}, Weight::kThin);
     add_outline(list_, {far_mm_ - thick, top, far_mm_, bed_mm_}, Weight::kThin);
   }

@@ -1,6 +1,7 @@
 #include "drawing/plan_marks.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -83,7 +84,11 @@ class Marking {
     const double left = std::max(work.left_mm, frame_.fixed_jaw.left_mm);
     const double right = std::min(work.right_mm, frame_.fixed_jaw.right_mm);
     if (!(thick > 0.0 && 2.0 * thick < work.height() && left < right)) return;
-    for (const double y : {work.top_mm + thick, work.bottom_mm - thick})
+    const double middle = (work.top_mm + work.bottom_mm) / 2.0;
+    const std::array edges = view_.parallels_in_middle
+                                 ? std::array{middle - thick, middle + thick}
+                                 : std::array{work.top_mm + thick, work.bottom_mm - thick};
+    for (const double y : edges)
       line({left, y}, {right, y}, Weight::kHidden);
   }
 

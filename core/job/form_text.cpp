@@ -88,7 +88,8 @@ std::vector<text::Field> fields_of(const FormRow& row, const text::Shape& dimens
     fields.push_back(
         field("at", text::table({field("x", position), field("y", position), field("z", position)}))
             .required()
-            .says("its middle, along the two axes that lie in that side"));
+            .says("its middle, along the two axes that lie in that side; across a bar its middle where left "
+                  "out"));
   }
   if (row.along)
     fields.push_back(field("along", text::word_of(kAxes))
@@ -249,7 +250,10 @@ std::optional<part::Formed> read_form(const TableReader& in, part::BlankShape bl
   formed.side = in.word("side", kFaces).value_or(part::Face::kTop);
   if (row->edge) formed.edge = in.word("edge", kFaces);
   if (row->along) formed.along = in.word("along", kAxes);
-  if (row->placed) formed.at = read_places(in, names, formed.side);
+  const bool across_bar = part::is_bar(blank) && part::axis_of(formed.side) != part::Axis::kX;
+  if (row->placed)
+    formed.at =
+        read_places(in, names, formed.side, across_bar ? PlaceAxes::kAcrossBarIfSaid : PlaceAxes::kBoth);
   if (row->in_hole) formed.of = in.text("in").value_or("");
   if (row->form == part::Form::kThread) formed.thread = read_thread(in);
   if (row->towards) formed.edge = in.word("towards", kFaces);

@@ -288,7 +288,7 @@ std::vector<part::Hole> placed_holes(const TableReader& in, const part::Hole& co
     return {common};
   }
   part::Hole hole = common;
-  if (around) hole.at = read_places(in, names, hole.into, part::Axis::kX);
+  if (around) hole.at = read_places(in, names, hole.into, PlaceAxes::kAlongBarAlone);
   auto holes = circle   ? on_bolt_circle(*circle, hole, names)
                : around ? round_bar(in, hole, blank, names)
                         : at_places(in, hole, names);

@@ -7,10 +7,13 @@
 
 namespace sparewright::job {
 
-// at = { x = ..., y = ... }: the two axes that lie in the side, both or it is told. only: where one axis says it all.
+// Of the two axes that lie in a side, those a place has to say.
+enum class PlaceAxes { kBoth, kAlongBarAlone, kAcrossBarIfSaid };
+
+// at = { x = ..., y = ... }: what is left out and has to be there is told.
 [[nodiscard]] std::map<part::Axis, part::Position> read_places(const text::TableReader& in,
                                                                const Names& names, part::Face side,
-                                                               std::optional<part::Axis> only = {});
+                                                               PlaceAxes wanted = PlaceAxes::kBoth);
 
 // A key that has to be there and is not.
 void need_key(const text::TableReader& in, std::string_view key);

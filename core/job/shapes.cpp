@@ -447,7 +447,7 @@ Shape tool() {
       field("measured", measure(Kind::kDiameter)).says("as measured, which counts instead"),
       field("material", word_of(kToolMaterials)).says("high-speed steel where it is left out"),
       field("flutes", whole_number()).says("of an end mill or a reamer"),
-      field("reach", length).says("how deep it can go"),
+      field("reach", length).says("how deep it can go: flutes or bar; of a slitting saw, teeth to washers"),
       field("pilot", length).says("of a counterbore"),
       field("bar", length).says("of a boring head"),
       field("least_bore", length).says("of a boring head"),
@@ -458,6 +458,8 @@ Shape tool() {
       field("nose_radius", length).says("of a turning tool or a boring bar"),
       field("width", length).says("of a parting or grooving tool, a slitting saw, a blade's cut"),
       field("pitch", length).says("of a knurling tool's wheels"),
+      field("angle", measure(Kind::kAngle))
+          .says("of the point of a countersink, a spot drill or a twist drill, included"),
   });
 }
 

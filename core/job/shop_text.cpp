@@ -256,6 +256,8 @@ shop::Tool read_tool(const TableReader& in) {
   tool.nose_radius = length(in, "nose_radius");
   if (in.node().find("width")) tool.width = positive(in, "width");
   if (in.node().find("pitch")) tool.pitch = positive(in, "pitch");
+  if (const auto angle = in.number("angle", Kind::kAngle))
+    tool.angle = quantity::Angle::from_base(angle->base);
   return tool;
 }
 

@@ -56,10 +56,54 @@ void judge_blind(Pen& pen, const Subject& subject, const route::Setup& setup, co
              .todo = "drill less deep, or through"});
 }
 
+// A slot or a pocket that goes right through, against the parallels and what is below.
+void judge_opening(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
+  const route::Printing print(subject.route.system);
+  const std::string op = route::setup_path(setup);
+  const Figure& beside = pen.ask(fmt::format("{}/{}/to parallel", op, feature));
+  pen.judge({.check = "cutter clears the parallels",
+             .subject = feature,
+             .figure = &beside,
+             .low = &limit(pen, "keep off", kKeepOff_mm, Origin::kDefault, "common practice"),
+             .reason = beside.value < 0
+                           ? fmt::format("it runs {} into a parallel", print.plain(-beside.value))
+                           : fmt::format("it passes a parallel by {}",
+                                         route::or_not_known(beside, print.plain(beside.value))),
+             .source = "plain geometry; 0.020 in kept off by common practice",
+             .todo = "use thinner parallels, or hold it the other way round",
+             .margin = "parallel margin"});
+  const Figure& below = pen.ask(fmt::format("{}/{}/below", op, feature));
+  const Figure& under = pen.ask(op + "/hold/under the work");
+  pen.judge({.check = "cutter clears what is under the work",
+             .subject = feature,
+             .figure = &below,
+             .high = &under,
+             .reason = fmt::format("it goes {} past the work and there is {} under it",
+                                   route::or_not_known(below, print.plain(below.value)),
+                                   route::or_not_known(under, print.plain(under.value))),
+             .source = "1 mm run through by common practice",
+             .todo = "use higher parallels",
+             .margin = "under margin"});
+}
+
+// Closed at both ends: what is open is judged against the jaws.
+bool goes_through(const Made& made) {
+  const auto* formed = std::get_if<part::Formed>(&made.feature.shape);
+  const bool opening =
+      formed != nullptr && (formed->form == part::Form::kSlot || formed->form == part::Form::kPocket);
+  return opening && formed->sizes.contains("length") && !formed->sizes.contains("depth") && made.on_mill() &&
+         route::cuts_are_worked_out(made.setup, made.feature);
+}
+
 }  // namespace
 
 void add_drill_room_checks(const Shared& subject, Stages& stages) {
   for (const Made& made : all_made(*subject)) {
+    if (goes_through(made))
+      stages.push_back(check_stage(subject, "cutter room", made.work.feature,
+                                   [subject, &setup = made.setup, work = made.work](Pen& pen) {
+                                     judge_opening(pen, *subject, setup, work.feature);
+                                   }));
     const part::Hole* hole = made.drilled();
     if (hole == nullptr) continue;
     const bool blind = hole->depth.has_value();

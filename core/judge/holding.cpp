@@ -63,6 +63,17 @@ void judge_above_jaws(Pen& pen, const Subject& subject, const route::Setup& setu
              .todo = "use higher parallels"});
 }
 
+// What a cutter runs over the jaws for: flats, saw cuts, slots that are open towards the jaws.
+bool runs_over_jaws(const Made& made) {
+  if (std::holds_alternative<part::Flat>(made.feature.shape)) return true;
+  const auto* formed = std::get_if<part::Formed>(&made.feature.shape);
+  if (formed == nullptr || !route::cuts_are_worked_out(made.setup, made.feature)) return false;
+  if (formed->form == part::Form::kSlit || formed->form == part::Form::kSplit) return true;
+  const part::Axis across_jaws = part::axis_of(std::get<route::OnMill>(made.setup.held).holding.fixed_jaw);
+  return formed->form == part::Form::kSlot && !formed->sizes.contains("length") &&
+         formed->along.value_or(part::axes_in(formed->side)[0]) == across_jaws;
+}
+
 }  // namespace
 
 void add_holding_checks(const Shared& subject, Stages& stages) {
@@ -74,8 +85,7 @@ void add_holding_checks(const Shared& subject, Stages& stages) {
         [subject, setup, holding = on->holding](Pen& pen) { judge_holding(pen, *subject, setup, holding); }));
   }
   for (const Made& made : all_made(*subject)) {
-    if (!std::holds_alternative<part::Flat>(made.feature.shape)) continue;
-    if (!std::holds_alternative<route::OnMill>(made.setup.held)) continue;
+    if (!std::holds_alternative<route::OnMill>(made.setup.held) || !runs_over_jaws(made)) continue;
     stages.push_back(check_stage(subject, "above jaws", made.work.feature,
                                  [subject, &setup = made.setup, work = made.work](Pen& pen) {
                                    judge_above_jaws(pen, *subject, setup, work.feature);

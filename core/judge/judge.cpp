@@ -70,6 +70,10 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_build_up_checks(subject, all);
   add_tooling_checks(subject, all);
   add_tool_size_checks(subject, all);
+  add_mill_cutter_checks(subject, all);
+  add_tool_reach_checks(subject, all);
+  add_right_across_checks(subject, all);
+  add_bar_in_vise_checks(subject, all);
   add_reach_checks(subject, all);
   add_moved_queries(subject, all);
   add_radius_queries(subject, all);

@@ -35,6 +35,13 @@
 //   tooling.cpp     a tool for every feature, a speed for every tool
 //   tool_size.cpp   drill, reamer, tap and boring bar against the hole they are named for
 //   query_*.cpp     the queries: numbers that cannot, or may not, be true (queries.hpp)
+//   build_up.cpp    a located place, a width and a depth as the collar readings make them, against their tolerance
+//   tooling.cpp     a tool for every feature, a speed for every tool
+//   tool_size.cpp   drill, reamer, tap, counterbore and boring bar against the hole they are named for
+//   mill_cutter.cpp cutters, saws and points against slots, pockets, keyseats, edges, seats and pin holes
+//   tool_reach.cpp  how deep each tool used at one place goes, against its reach
+//   right_across.cpp what is milled from air to air, against the travel of the slide
+//   bar_in_vise.cpp round work in a mill's vise: gripped past its middle, a keyseat over its middle
 //   reach.cpp       whether the spindle reaches a feature as the work is held, the slides go that far, and every feature is
 //                   made
 //   marked_place.cpp   a located place that is punched and drilled by hand, against its tolerance

@@ -12,8 +12,30 @@ using ledger::Pen;
 
 constexpr std::string_view kSource = "the job's order of work";
 
+// On a mill what is milled or drilled from a side wants that side up, an edge one of its two sides; what goes right through
+// may come from behind. A saw lies flat: whether it does is asked elsewhere.
+bool form_reached_from(const part::Formed& formed, part::Face up) {
+  using part::Form;
+  switch (formed.form) {
+    case Form::kSlot:
+    case Form::kPocket:
+    case Form::kSpringPinHole:
+      return formed.side == up || (!formed.sizes.contains("depth") && formed.side == part::opposite(up));
+    case Form::kKeyseat:
+    case Form::kDimple:
+    case Form::kTaperPinHole:
+      return formed.side == up;
+    default:
+      return true;
+  }
+}
+
 // On a mill the spindle comes down: a cutter reaches the side that is up. On a lathe tools come from the free end.
-bool reached_from(const part::Feature& feature, part::Face up) {
+bool reached_from(const route::Setup& setup, const part::Feature& feature, part::Face up) {
+  if (const auto* formed = std::get_if<part::Formed>(&feature.shape)) {
+    const bool on_mill = std::holds_alternative<route::OnMill>(setup.held);
+    return !on_mill || form_reached_from(*formed, up);
+  }
   if (const auto* hole = std::get_if<part::Hole>(&feature.shape)) {
     const bool through = !hole->depth && !hole->counterbore;
     return hole->into == up || (through && part::opposite(hole->into) == up);
@@ -61,7 +83,7 @@ void judge_reach(Pen& pen, const route::Setup& setup, const part::Feature& featu
                       .source = std::string(kSource),
                       .todo = "hold it so that the blade comes down along the cut"});
   }
-  if (reached_from(feature, up)) return;
+  if (reached_from(setup, feature, up)) return;
   pen.state(
       {.check = "spindle reaches it",
        .subject = feature.name,
@@ -93,9 +115,10 @@ void judge_travel(Pen& pen, const Subject& subject, const route::Setup& setup, c
   double high = 0.0;
   const ledger::Figure* far = nullptr;
   for (const std::string& name : pen.names(op)) {
-    if (!name.ends_with("/" + axis + " wanted")) continue;
+    // "op 10/bore/x wanted", "op 10/way/x near wanted"
+    if (name.find("/" + axis + " ") == std::string::npos || !name.ends_with(" wanted")) continue;
     const ledger::Figure& wanted = pen.ask(name);
-    if (!wanted.known()) continue;
+    if (!wanted.known() || wanted.kind != quantity::Kind::kCoordinate) continue;
     if (wanted.value < low || wanted.value > high) far = &wanted;
     low = std::min(low, wanted.value);
     high = std::max(high, wanted.value);

@@ -149,12 +149,59 @@ void judge_bar(Pen& pen, const Making& m, const Tool& head) {
        .margin = "bar margin"});
 }
 
+// What a drill takes before the boring head is gone; what it takes before a tap is the thread.
+void judge_drill_leaves(Pen& pen, const Making& m, const Tool& drill) {
+  const bool bored = m.hole.make == part::HoleMake::kBored;
+  const auto thread = read_thread(m.hole.thread);
+  if (!bored && !thread) return;
+  const Figure& size = m.diameter_of(pen, drill);
+  const Figure& most = bored ? m.limit_of(pen, "least")
+                             : limit(pen, "outside of the thread", thread->major_mm, Origin::kStandard,
+                                     "basic major diameter, " + m.hole.thread);
+  pen.judge({.check = bored ? "the drill leaves metal for the bore" : "the drill leaves metal for the thread",
+             .subject = m.work.feature,
+             .figure = &size,
+             .high = &most,
+             .reason = fmt::format("{} is {} and the {} {}", drill.name,
+                                   route::or_not_known(size, m.print.plain(size.value)),
+                                   bored ? "bore at its least" : "outside of the thread",
+                                   route::or_not_known(most, m.print.fine(most.value))),
+             .source = "the shop, the tool as it is",
+             .todo = "take a smaller drill",
+             .margin = "metal margin"});
+}
+
+// A counterbore cannot be set: it is what the tool is. An end mill as counterbore alike.
+void judge_counterbore(Pen& pen, const Making& m) {
+  const Tool* tool = last_of(m.work, ToolKind::kCounterbore);
+  if (tool == nullptr) tool = last_of(m.work, ToolKind::kEndMill);
+  if (tool == nullptr || !tool->diameter) return;
+  const std::string path = fmt::format("{}/counterbore diameter/", part::feature_path(m.work.feature));
+  const Figure& size = m.diameter_of(pen, *tool);
+  const Figure& least = pen.ask(path + "least");
+  const Figure& most = pen.ask(path + "most");
+  pen.judge({.check = "the counterbore has the size",
+             .subject = m.work.feature,
+             .figure = &size,
+             .low = &least,
+             .high = &most,
+             .reason = fmt::format("{} is {} and the counterbore {}", tool->name,
+                                   route::or_not_known(size, m.print.fine(size.value)),
+                                   route::or_not_known(least, m.print.limits(least.value, most.value, true))),
+             .source = "the shop, the tool as it is",
+             .todo = "take a counterbore of that size",
+             .margin = "counterbore margin"});
+}
+
 void judge_hole(Pen& pen, const Making& m) {
-  const bool drill_makes_it = m.hole.make == part::HoleMake::kDrilled ||
-                              m.hole.make == part::HoleMake::kTapped ||
-                              m.hole.make == part::HoleMake::kCounterbored;
+  const bool drill_makes_it =
+      m.hole.make == part::HoleMake::kDrilled || m.hole.make == part::HoleMake::kTapped ||
+      m.hole.make == part::HoleMake::kCounterbored || m.hole.make == part::HoleMake::kSpotfaced ||
+      m.hole.make == part::HoleMake::kCountersunk;
   const Tool* drill = last_of(m.work, ToolKind::kTwistDrill);
   if (drill_makes_it && drill != nullptr) judge_size(pen, m, *drill, "drill");
+  if (drill != nullptr) judge_drill_leaves(pen, m, *drill);
+  if (m.hole.counterbore) judge_counterbore(pen, m);
   if (const Tool* reamer = last_of(m.work, ToolKind::kReamer); reamer != nullptr) {
     judge_size(pen, m, *reamer, "reamer");
     judge_left_for_reamer(pen, m, *reamer);

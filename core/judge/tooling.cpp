@@ -3,82 +3,12 @@
 #include <fmt/format.h>
 
 #include "core/judge/checks.hpp"
+#include "core/judge/finishing_tools.hpp"
 
 namespace sparewright::judge {
 namespace {
 
 using ledger::Pen;
-using shop::ToolKind;
-
-// The same at a saw or a bench, for what is no hole.
-std::vector<ToolKind> hand_tools(const route::Setup& setup, const part::Feature& feature) {
-  if (setup.machine.kind == shop::MachineKind::kSaw) return {ToolKind::kSawBlade, ToolKind::kSlittingSaw};
-  const auto* formed = std::get_if<part::Formed>(&feature.shape);
-  if (formed == nullptr) return {ToolKind::kFile};
-  switch (formed->form) {
-    case part::Form::kSplit:
-    case part::Form::kSlit:
-      return {ToolKind::kSawBlade, ToolKind::kSlittingSaw};
-    case part::Form::kThread:
-      return {ToolKind::kDie};
-    case part::Form::kBush:
-      return formed->is_bonded ? std::vector<ToolKind>{} : std::vector{ToolKind::kPress};
-    default:
-      return {ToolKind::kFile};
-  }
-}
-
-// The tool that brings a feature to its size.
-std::vector<ToolKind> finishing_tools(const route::Setup& setup, const part::Feature& feature) {
-  const auto* hole = std::get_if<part::Hole>(&feature.shape);
-  if (hole == nullptr)
-    return shop::is_by_hand(setup.machine.kind) ? hand_tools(setup, feature)
-                                                : std::vector{ToolKind::kEndMill};
-  switch (hole->make) {
-    case part::HoleMake::kDrilled:
-      return {ToolKind::kTwistDrill};
-    case part::HoleMake::kBored:
-      return {ToolKind::kBoringHead};
-    case part::HoleMake::kReamed:
-      return {ToolKind::kReamer};
-    case part::HoleMake::kTapped:
-      return {ToolKind::kTap};
-    case part::HoleMake::kCounterbored:
-    case part::HoleMake::kSpotfaced:
-      return {ToolKind::kCounterbore, ToolKind::kEndMill};
-    case part::HoleMake::kCountersunk:
-      return {ToolKind::kCountersink};
-    case part::HoleMake::kThroughAndTapped:
-      return {};  // its cuts are not worked out
-  }
-  return {};
-}
-
-// On a lathe; of those named any one does.
-std::vector<ToolKind> turning_tools(const part::Formed& formed) {
-  switch (formed.form) {
-    case part::Form::kGroove:
-      return {ToolKind::kGroovingTool, ToolKind::kPartingTool};
-    case part::Form::kThread:
-      return {ToolKind::kThreadingTool, ToolKind::kDie};
-    case part::Form::kCentreHole:
-      return {ToolKind::kCentreDrill};
-    case part::Form::kKnurl:
-      return {ToolKind::kKnurlingTool};
-    case part::Form::kChuckingPiece:
-      return {ToolKind::kPartingTool};
-    default:
-      return {ToolKind::kTurningTool};
-  }
-}
-
-std::vector<ToolKind> finishing_tools_on_lathe(const part::Feature& feature) {
-  const auto* hole = std::get_if<part::Hole>(&feature.shape);
-  if (hole != nullptr && hole->make == part::HoleMake::kBored) return {ToolKind::kBoringBar};
-  if (hole != nullptr) return finishing_tools(feature);
-  const auto* formed = std::get_if<part::Formed>(&feature.shape);
-  return formed != nullptr ? turning_tools(*formed) : std::vector{ToolKind::kTurningTool};
-}
 
 // "a keyway", "a hole that leans"
 std::string what_it_is(const part::Feature& feature, bool off_axis) {
@@ -112,8 +42,7 @@ bool is_off_axis(Pen& pen, const route::Setup& setup, const part::Feature& featu
 }
 
 void judge_tools(Pen& pen, const route::Setup& setup, const route::Work& work, const part::Feature& feature) {
-  const bool on_lathe = std::holds_alternative<route::OnLathe>(setup.held);
-  const auto kinds = on_lathe ? finishing_tools_on_lathe(feature) : finishing_tools(setup, feature);
+  const auto kinds = finishing_tools(setup, feature);
   const bool there = std::any_of(work.tools.begin(), work.tools.end(), [&](const shop::Tool& tool) {
     return std::find(kinds.begin(), kinds.end(), tool.kind) != kinds.end();
   });

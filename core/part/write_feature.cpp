@@ -274,6 +274,17 @@ void write_bush(Pen& pen, const std::string& name, const Formed& formed) {
   write_bush_recipe(pen, name);
 }
 
+// On a bar a place that is left out is the bar's own middle, as it was found.
+void write_middle_of_bar(Pen& pen, const Formed& formed) {
+  for (const Axis axis : axes_in(formed.side)) {
+    if (formed.at.contains(axis)) continue;
+    pen.work(
+        fmt::format("at {}", name_of(axis)), Kind::kCoordinate, "the middle of the bar",
+        [](auto low, auto high) { return (low + high) / 2.0; },
+        pen.ask(blank_side_path(face_at(axis, false))), pen.ask(blank_side_path(face_at(axis, true))));
+  }
+}
+
 void write_formed(Pen& pen, const Part& part, const std::string& name, const Formed& formed) {
   const Surroundings& s = part.surroundings;
   for (const FormSize& size : row_of(formed.form).sizes) {
@@ -284,6 +295,7 @@ void write_formed(Pen& pen, const Part& part, const std::string& name, const For
     const Written distance = write_dimension(pen, name_of(axis), position.distance, s, CutMakesIt::kNeither);
     write_at(pen, part, axis, position, *distance.nominal, fmt::format("at {}", name_of(axis)));
   }
+  if (row_of(formed.form).placed) write_middle_of_bar(pen, formed);
   write_corners(pen, part, formed);
   const bool is_piece = formed.form == Form::kChuckingPiece;  // the side is where it ends
   const Figure& side = pen.ask(is_piece ? blank_side_path(formed.side) : side_path(part, formed.side));

@@ -1,6 +1,7 @@
 // What the writers of one setup's stage share. Used inside this room only.
 #pragma once
 
+#include <map>
 #include <string>
 
 #include "core/ledger/pen.hpp"
@@ -72,7 +73,12 @@ void say_round_column(MillBench& bench);
 void write_hold(MillBench& bench);
 void write_pick_up(MillBench& bench);
 void write_works(MillBench& bench);
+// Says where setting to whole divisions costs more than a quarter of a tolerance.
+void write_rounding(MillBench& bench);
 void write_view(MillBench& bench);
+
+// Round work lies on its lowest line: the parallels stand side by side under its middle, not against the jaws.
+[[nodiscard]] bool sits_on_middle(const MillBench& bench);
 
 enum class MachineAxis { kX, kY };
 [[nodiscard]] std::string_view name_of(MachineAxis axis);
@@ -105,20 +111,35 @@ struct DepthReading {
 [[nodiscard]] DepthReading depth_reading(MillBench& bench, const std::string& name,
                                          const ledger::Figure& depth);
 
+// Writes "<feature>/depth made": what a reading of the knee makes, as known as the touch and the setting are. cut is the
+// name the reading was written under.
+void write_depth_made(MillBench& bench, const std::string& feature, const std::string& cut,
+                      const DepthReading& reading);
+
 // Writes "<feature>/x made": the distance the position is measured by, as these readings make it.
 void write_made(MillBench& bench, MachineAxis axis, const std::string& feature,
                 const part::Position& position, const ledger::Figure& lands);
 
-// The lines of one hole after its spot, and of one flat.
+// Dials one axis to where a feature's middle is, and writes what it makes of the place: "<feature>/x wanted ... made".
+Dialled dial_place(MillBench& bench, MachineAxis axis, const std::string& feature,
+                   const std::map<part::Axis, part::Position>& places);
+
+// The lines of one hole after its spot; for a pin hole, which is a form, `formed` stands for `hole`.
 struct HoleWork {
   const Work* work = nullptr;
   const part::Hole* hole = nullptr;
+  const part::Formed* formed = nullptr;
   Dialled x;
   Dialled y;
+
+  [[nodiscard]] const std::map<part::Axis, part::Position>& places() const {
+    return hole != nullptr ? hole->at : formed->at;
+  }
 };
 void write_spots(MillBench& bench, const std::vector<HoleWork>& holes);
 void write_hole(MillBench& bench, const HoleWork& hole);
 void write_bore(MillBench& bench, const HoleWork& hole, const shop::Tool& head);
+void write_countersink(MillBench& bench, const HoleWork& hole, const shop::Tool& tool);
 
 // Puts the hole's collar readings on a line.
 Line& place(Line& line, const HoleWork& hole);
@@ -128,6 +149,16 @@ Line& place(Line& line, const HoleWork& hole);
 // Whether it is printed to the finest place.
 [[nodiscard]] bool is_fine(const part::Dimension& dimension);
 void write_flat(MillBench& bench, const Work& work, const part::Flat& flat);
+// A slot, a keyseat or a pocket.
+void write_opening(MillBench& bench, const Work& work, const part::Formed& formed);
+// A chamfer on a straight edge.
+void write_chamfer(MillBench& bench, const Work& work, const part::Formed& formed);
+// A slit or a split, by a slitting saw that lies flat.
+void write_sawn(MillBench& bench, const Work& work, const part::Formed& formed);
+// A seat for the point of a set screw.
+void write_dimple(MillBench& bench, const Work& work, const part::Formed& formed);
+// A hole for a taper pin or a spring pin, after its spot.
+void write_pin_hole(MillBench& bench, const HoleWork& hole);
 
 // The speed for a tool of a diameter, written as a figure; NOT KNOWN where it is not. Not above what is engraved on the
 // chuck. share: how much of the cutting speed is wanted, less than 1 for threads and knurls.

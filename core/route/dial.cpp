@@ -106,7 +106,24 @@ DepthReading depth_reading(MillBench& bench, const std::string& name, const Figu
   if (collar == nullptr || !depth.known()) return {"NOT KNOWN", depth.value};
   const auto reading = shop::collar_reading(*collar, Length::from_base(depth.value), shop::deepens(*collar));
   write_reading(bench, name + " z", reading, depth);
-  return {shop::printed(reading), depth.value + reading.rounding.base()};
+  const Figure& set = bench.choice(name + " z set", Kind::kLength, depth.value + reading.rounding.base(),
+                                   "the depth, to the nearest division", {&depth});
+  return {shop::printed(reading), set.value};
+}
+
+void write_depth_made(MillBench& bench, const std::string& feature, const std::string& cut,
+                      const DepthReading& reading) {
+  // A cutter that just marks the work stands within this of it. Common practice.
+  constexpr double kTouch_mm = 0.001 * 25.4;
+  const shop::Collar* collar = collar_of(bench.setup, "z");
+  if (collar == nullptr || reading.reads == "NOT KNOWN") return;
+  const Figure& set = bench.pen.ask(fmt::format("{}/{} z set", bench.pen.stage(), cut));
+  const Figure& touch = bench.error_root(feature + "/touch", from_half_width(kTouch_mm),
+                                         "the cutter just touching, 0.001 in (common practice)");
+  bench.pen.work(
+      feature + "/depth made", Kind::kLength, "as set, with the errors of touch and setting",
+      [](auto s, auto t, auto e) { return s + t + e; }, set, touch,
+      setting_error(bench, *collar, cut + " z"));
 }
 
 void write_made(MillBench& bench, MachineAxis axis, const std::string& feature,

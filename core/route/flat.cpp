@@ -1,14 +1,12 @@
 // The lines that mill one flat.
 #include <cmath>
-#include <numbers>
 #include <string_view>
 #include <vector>
 
 #include <fmt/format.h>
 
 #include "core/cutting/passes.hpp"
-#include "core/handbook/feeds.hpp"
-#include "core/route/bench.hpp"
+#include "core/route/milled_cuts.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -17,42 +15,6 @@ using ledger::Figure;
 using quantity::Kind;
 using shop::Tool;
 using shop::ToolKind;
-
-// Milled depths: at most the machine's quiet cut (else 0.030 in), two like cuts of 0.010 in to finish, nothing under
-// 0.003 in. The wall keeps 0.010 in until the last cut. A pass is three quarters of the cutter wide. Common practice.
-constexpr double kInch_mm = 25.4;
-constexpr double kUsualQuietCut_mm = 0.030 * kInch_mm;
-constexpr double kLikeCut_mm = 0.010 * kInch_mm;
-constexpr double kLeastCut_mm = 0.003 * kInch_mm;
-constexpr double kWallLeave_mm = 0.010 * kInch_mm;
-constexpr double kPassWidth = 0.75;
-
-const Tool* end_mill_of(const Work& work) {
-  for (const Tool& tool : work.tools) {
-    if (tool.kind == ToolKind::kEndMill) return &tool;
-  }
-  return nullptr;
-}
-
-// Inches or millimetres a minute at the speed chosen.
-std::string feed_text(MillBench& bench, const std::string& name, const Tool& mill) {
-  const Figure& rpm = bench.pen.ask(fmt::format("{}/{} rpm", bench.pen.stage(), name));
-  if (!rpm.known() || !bench.route.work || mill.flutes == 0 || !mill.diameter) return "hand, steady";
-  const auto tooth = handbook::end_mill_feed(*bench.route.work, mill.material, mill.diameter->diameter());
-  if (!tooth) return "hand, steady";
-  ledger::Root root;
-  root.kind = Kind::kLength;
-  root.value = tooth->start.base();
-  root.origin = ledger::Origin::kStandard;
-  root.source = handbook::cite(tooth->printed.front().source);
-  const Figure& per_tooth = bench.pen.root(name + " feed per tooth", root);
-  const double teeth = mill.flutes;
-  const Figure& rate = bench.pen.work(
-      name + " feed", Kind::kFeedRate, "feed per tooth times teeth times turns",
-      [teeth](auto f, auto n) { return f * teeth * (n / (2.0 * std::numbers::pi)); }, per_tooth, rpm);
-  return quantity::shown(rate.value, Kind::kFeedRate, bench.print.system(),
-                         bench.print.system() == quantity::UnitSystem::kInch ? 1 : 0);
-}
 
 struct Walls {  // readings that put the cutter's edge on the wall, and short of it
   std::string rough_reads;
@@ -63,18 +25,7 @@ struct Walls {  // readings that put the cutter's edge on the wall, and short of
   [[nodiscard]] std::string_view wheel() const { return axis == MachineAxis::kX ? "X" : "Y"; }
 };
 
-const Figure& constant(MillBench& bench, const std::string& local, double base, std::string source) {
-  ledger::Root root;
-  root.kind = Kind::kLength;
-  root.value = base;
-  root.origin = ledger::Origin::kChoice;
-  root.source = std::move(source);
-  return bench.pen.root(local, root);
-}
-
 // Passes step over from the open side, so that no more than step_mm of the cutter is ever in the metal.
-constexpr int kMostStepsOver = 12;  // more are not listed
-
 void dial_steps_over(MillBench& bench, const std::string& name, const part::Flat& flat, const Figure& at,
                      double from_wall_mm, double step_mm, Walls& walls) {
   const part::Face open = part::face_at(flat.region->along, flat.region->towards_greater);
@@ -82,11 +33,12 @@ void dial_steps_over(MillBench& bench, const std::string& name, const part::Flat
   if (!edge.known() || !at.known() || !(step_mm > 0.0)) return;
   const double wide_mm = std::abs(edge.value - at.value);
   const int more = static_cast<int>(std::ceil(wide_mm / step_mm - 1e-9)) - 1;
-  if (more > kMostStepsOver) return;
+  if (more > kMostPassesListed) return;
   const double way = from_wall_mm < 0.0 ? -1.0 : 1.0;
   for (int i = more; i >= 1; --i) {
-    const Figure& offset = constant(bench, fmt::format("{} pass {} offset", name, more - i + 1),
-                                    from_wall_mm + way * step_mm * i, "the last pass, stepped back from it");
+    const Figure& offset =
+        stated_length(bench, fmt::format("{} pass {} offset", name, more - i + 1),
+                      from_wall_mm + way * step_mm * i, "the last pass, stepped back from it");
     walls.before.push_back(
         dial(bench, walls.axis, fmt::format("{} pass {}", name, more - i + 1), at, &offset).reads);
   }
@@ -100,17 +52,18 @@ Walls dial_wall(MillBench& bench, const std::string& feature, const part::Flat& 
       along(bench.orientation, MachineAxis::kX).axis == along_part ? MachineAxis::kX : MachineAxis::kY;
   // The cutter's centre lies half its diameter from the wall, on the side that is milled.
   const double side = (flat.region->towards_greater ? 1.0 : -1.0) * inwards(bench.on, walls.axis);
+  const double wall_leave = mill_cuts(bench).wall_leave_mm;
   const double radius = mill.diameter ? mill.diameter->base / 2.0 : std::nan("");
   const std::string name = fmt::format("{}/{}", feature, name_of(walls.axis));
   const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(along_part)));
   const std::string how =
       mill.diameter_measured ? "half the cutter as measured" : "half the cutter as marked";
   const Dialled finish =
-      dial(bench, walls.axis, name, at, &constant(bench, name + " offset", side * radius, how));
+      dial(bench, walls.axis, name, at, &stated_length(bench, name + " offset", side * radius, how));
   const Dialled rough = dial(bench, walls.axis, name + " rough", at,
-                             &constant(bench, name + " rough offset", side * (radius + kWallLeave_mm),
-                                       how + ", and metal left on the wall"));
-  dial_steps_over(bench, name, flat, at, side * (radius + kWallLeave_mm), step_mm, walls);
+                             &stated_length(bench, name + " rough offset", side * (radius + wall_leave),
+                                            how + ", and metal left on the wall"));
+  dial_steps_over(bench, name, flat, at, side * (radius + wall_leave), step_mm, walls);
   walls.reads = finish.reads;
   walls.rough_reads = rough.reads;
   const Figure& offset = bench.pen.ask(fmt::format("{}/{} offset", bench.pen.stage(), name));
@@ -176,7 +129,7 @@ void write_flat(MillBench& bench, const Work& work, const part::Flat& flat) {
   const std::string& feature = work.feature;
   const Figure& wanted = to_make(bench, feature, "leaves", flat.leaves);
   const Figure& tall = bench.pen.ask(bench.pen.stage() + "/hold/height of work");
-  const Tool* mill = end_mill_of(work);
+  const Tool* mill = first_tool(work, ToolKind::kEndMill);
   write_above_jaws(bench, feature, wanted);
   if (mill == nullptr || !wanted.known() || !tall.known()) {
     bench.add_line(fmt::format("{}: mill", feature)).expect = "NOT KNOWN";
@@ -186,11 +139,9 @@ void write_flat(MillBench& bench, const Work& work, const part::Flat& flat) {
   const std::string rpm = rpm_text(bench, name, *mill, handbook::Operation::kMilling,
                                    mill->diameter ? mill->diameter->base : 0.0);
   const std::string feed = feed_text(bench, name, *mill);
-  const double quiet =
-      bench.setup.machine.quiet_cut ? bench.setup.machine.quiet_cut->base() : kUsualQuietCut_mm;
-  const auto knee = bench.setup.machine.collars.find("z");
-  const double step = knee == bench.setup.machine.collars.end() ? 0.0 : knee->second.division().base();
-  const auto passes = cutting::share_out(tall.value, wanted.value, {quiet, kLikeCut_mm, kLeastCut_mm, step});
+  const MillCuts cuts = mill_cuts(bench);
+  const auto passes = cutting::share_out(tall.value, wanted.value,
+                                         {cuts.quiet_mm, cuts.like_mm, cuts.least_mm, cuts.step_mm});
   const Figure& step_over = bench.choice(feature + "/step over at most", Kind::kLength,
                                          kPassWidth * (mill->diameter ? mill->diameter->base : 0.0),
                                          "three quarters of the cutter");

@@ -45,6 +45,13 @@ void pick_up_axis(MillBench& bench, MachineAxis axis) {
       "{} Touch {}, lift, go on {} toward the work (edge finder {}), ending {}. {} collar to 0.",
       axis == MachineAxis::kX ? "X" : "Y", part::name_of(pick_up.side), go_on,
       finder.diameter ? finder.diameter->typed : "?", finish, axis == MachineAxis::kX ? "X" : "Y"));
+  const bool round_side = sits_on_middle(bench) && part::axis_of(pick_up.side) != part::Axis::kX;
+  if (round_side)
+    bench.sheet.pick_up.push_back(
+        fmt::format("The {} of a bar is its outermost line: touch it where the bar stands out of the jaws, "
+                    "or the face of the jaw "
+                    "that it lies against.",
+                    part::name_of(pick_up.side)));
 }
 
 std::string collar_sentence(const MillBench& bench, const std::string& axis, const shop::Collar& collar) {
@@ -59,6 +66,11 @@ std::string collar_sentence(const MillBench& bench, const std::string& axis, con
 }
 
 }  // namespace
+
+bool sits_on_middle(const MillBench& bench) {
+  return part::is_round(bench.route.part.blank.shape) &&
+         part::axis_of(bench.on.holding.sits_on) != part::Axis::kX;
+}
 
 void write_machine(MillBench& bench) {
   const shop::Machine& machine = bench.setup.machine;
@@ -111,8 +123,10 @@ void write_hold(MillBench& bench) {
   bench.sheet.hold.push_back(fmt::format("{}. {} to the FIXED jaw, {} to the moving jaw.", vise,
                                          part::name_of(holding.fixed_jaw),
                                          part::name_of(part::opposite(holding.fixed_jaw))));
-  bench.sheet.hold.push_back(fmt::format("{} parallels hard against the jaws; {} down on them.",
-                                         holding.parallels.typed, part::name_of(holding.sits_on)));
+  bench.sheet.hold.push_back(fmt::format(
+      "{} parallels {}; {} down on them.", holding.parallels.typed,
+      sits_on_middle(bench) ? "side by side under the middle of the bar" : "hard against the jaws",
+      part::name_of(holding.sits_on)));
   bench.sheet.hold.push_back(fmt::format("{} gripped, {} showing. Tap down: neither parallel moves.",
                                          or_not_known(gripped, bench.print.plain(gripped.value)),
                                          or_not_known(showing, bench.print.plain(showing.value))));

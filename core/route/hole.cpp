@@ -91,6 +91,7 @@ void ream_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
 
 void counterbore_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
   if (!w.hole->counterbore) return;
+  tool_diameter(bench, fmt::format("{}/{} diameter", w.work->feature, tool.name), tool);
   bench.sheet.items.emplace_back(
       Note{fmt::format("{}: touch the face with the {}, Z collar to 0.", w.work->feature, tool.name)});
   const Figure& depth = to_make(bench, w.work->feature, "counterbore depth", w.hole->counterbore->depth);
@@ -124,7 +125,9 @@ void tap_line(MillBench& bench, const HoleWork& w, const Tool& tool) {
 void write_room(MillBench& bench, const HoleWork& w) {
   double below = 0.0;
   for (const Tool& tool : w.work->tools) {
-    if (tool.kind == ToolKind::kSpotDrill || tool.kind == ToolKind::kCounterbore) continue;
+    if (tool.kind == ToolKind::kSpotDrill || tool.kind == ToolKind::kCounterbore ||
+        tool.kind == ToolKind::kCountersink)
+      continue;
     double tip = 0.0;
     if (tool.kind == ToolKind::kTwistDrill && tool.diameter) {
       tip = handbook::point_length(tool.diameter->diameter()).base();
@@ -162,6 +165,17 @@ void write_room(MillBench& bench, const HoleWork& w) {
     using std::abs;
     return abs(place - jaw) - r - t;
   };
+  if (sits_on_middle(bench)) {
+    bench.pen.work(
+        feature + "/to parallel", Kind::kLength, "place to the middle, less radius and the pair of parallels",
+        [](auto place, auto low, auto high, auto r, auto t) {
+          using std::abs;
+          return abs(place - (low + high) / 2.0) - r - t;
+        },
+        at, bench.side(part::face_at(y.axis, false)), bench.side(part::face_at(y.axis, true)), radius,
+        parallel);
+    return;
+  }
   const part::Face away = bench.orientation.away;
   const Figure& fixed =
       bench.pen.work(feature + "/to fixed parallel", Kind::kLength, "place to jaw, less radius and parallel",
@@ -210,6 +224,9 @@ void write_hole(MillBench& bench, const HoleWork& w) {
       case ToolKind::kCounterbore:
       case ToolKind::kEndMill:
         counterbore_line(bench, w, tool);
+        break;
+      case ToolKind::kCountersink:
+        write_countersink(bench, w, tool);
         break;
       case ToolKind::kBoringHead:
         write_bore(bench, w, tool);

@@ -6,6 +6,7 @@
 //   <feature>/x lands, x made                                where that puts the feature: from the zero, and as the
 //                                                            distance its dimension is measured by (y alike)
 //   <feature>/below, to parallel                             room for the deepest tool
+//   <feature>/width made, length made, depth made            of a slot, a keyseat, a pocket (opening.hpp lists all)
 //   <feature>/cut 1 ...                                      size after each cut
 //   <feature>/rpm <tool>                                     the speed chosen
 // and on a lathe (core/route/lathe_bench.hpp):
@@ -55,6 +56,8 @@ inline constexpr double kOnAxis_mm = 0.05;
 // The side a line across the work is scribed from: where the feature is made by marks the one its place is dimensioned
 // from; on a mill the picked-up one; else the left end, the front or the underside, rather one that is not cut.
 [[nodiscard]] part::Face marked_from(const Route& route, const std::string& feature, part::Axis axis);
+// The same on a mill, as the work is held there.
+[[nodiscard]] bool mill_works_out(const OnMill& on, const part::Feature& feature);
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Route& route);
 

@@ -61,9 +61,9 @@ std::vector<ledger::Stage> stages(const Route& route) {
 }
 
 bool cuts_are_worked_out(const Setup& setup, const part::Feature& feature) {
+  if (const auto* on = std::get_if<OnMill>(&setup.held)) return mill_works_out(*on, feature);
   if (const auto* on = std::get_if<OnLathe>(&setup.held)) return lathe_works_it_out(*on, feature);
-  if (std::holds_alternative<ByMarks>(setup.held)) return is_worked_out_by_marks(setup.machine.kind, feature);
-  return std::holds_alternative<OnMill>(setup.held) && part::cuts_are_worked_out(feature);
+  return is_worked_out_by_marks(setup.machine.kind, feature);
 }
 
 std::string sheet_path(const Setup& setup) {
@@ -134,6 +134,7 @@ void write_mill_setup(MillBench& bench) {
   write_hold(bench);
   write_pick_up(bench);
   write_works(bench);
+  write_rounding(bench);
   write_before_unclamp(bench);
   write_cautions(bench);
   write_view(bench);

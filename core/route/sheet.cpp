@@ -36,7 +36,7 @@ void add(base::Hasher& h, const PlanView& v) {
   for (const auto& flat : v.flats)
     add(h, flat);
   h.add(v.x_rises_right).add(v.y_rises_away).add(v.jaw_left_mm).add(v.jaw_right_mm).add(v.parallel_mm);
-  h.add(v.parallel_high_mm).add(v.jaw_high_mm);
+  h.add(v.parallels_in_middle).add(v.parallel_high_mm).add(v.jaw_high_mm);
   for (const part::Face side : {v.stance.right, v.stance.away, v.stance.up})
     h.add(static_cast<int>(side));
   h.add(v.stance.zero_right_mm).add(v.stance.zero_away_mm).add(v.stance.sits_at_mm);

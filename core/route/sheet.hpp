@@ -81,7 +81,8 @@ struct PlanView {
   bool y_rises_away = true;
   double jaw_left_mm = 0.0;  // the jaws along x
   double jaw_right_mm = 0.0;
-  double parallel_mm = 0.0;  // thickness of the parallels, along both jaws
+  double parallel_mm = 0.0;          // thickness of the parallels, along both jaws
+  bool parallels_in_middle = false;  // or side by side under a bar
   double parallel_high_mm = 0.0;
   double jaw_high_mm = 0.0;  // above what the parallels stand on
   Stance stance;

@@ -156,7 +156,32 @@ std::optional<ProofReading> Touch::place(const part::Feature& feature, const par
       or_not_known(nominal, print_.size_with_room(nominal.value, least.value, most.value))};
 }
 
+// From the floor of a keyseat to the far side of what is turned there.
+ProofReading Touch::over_the_back(const part::Feature& feature, part::Axis axis) {
+  const auto side = [&](bool greater) -> const Figure& {
+    return pen_.ask(fmt::format("blank/{}", part::name_of(part::face_at(axis, greater))));
+  };
+  const auto back = [&](const char* which, const char* depth) -> const Figure& {
+    return pen_.work(
+        fmt::format("{}/floor to far side{}", feature.name, which), Kind::kLength,
+        "twice from the crest to the middle of the bar, less the depth",
+        [](auto crest, auto low, auto high, auto down) {
+          using std::abs;
+          return abs(2.0 * crest - low - high) - down;
+        },
+        figure(feature.name, "starts at"), side(false), side(true), figure(feature.name, depth));
+  };
+  const Figure& least = back("/least", "depth/most");
+  const Figure& most = back("/most", "depth/least");
+  return {feature.name + ", over the back: floor to the far side of the bar",
+          or_not_known(least, print_.limits(least.value, most.value, false))};
+}
+
 std::optional<ProofReading> Touch::reading(const part::Feature& feature, const part::NamedDimension& d) {
+  const auto* keyseat = std::get_if<part::Formed>(&feature.shape);
+  if (keyseat != nullptr && keyseat->form == part::Form::kKeyseat && d.local == "depth" &&
+      part::is_bar(part_.blank.shape) && part::axis_of(keyseat->side) != part::Axis::kX)
+    return over_the_back(feature, part::axis_of(keyseat->side));
   const auto axis = axis_named(d.local);
   const auto* places = places_of(feature);
   if (axis && places != nullptr) {

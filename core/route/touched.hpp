@@ -27,7 +27,8 @@ class Touch {
       : pen_(pen), part_(part), print_(print) {}
 
   // What to measure and what it must show: the place of a hole or a slot from a side to its near edge, of two holes their
-  // nearest edges, at the size the hole is aimed at; everything else as it is dimensioned. Nothing where two holes were
+  // nearest edges, at the size the hole is aimed at; the depth of a keyseat in a bar over the back, for its crest is gone;
+  // everything else as it is dimensioned. Nothing where two holes were
   // given before: their distance is measured once, though it is located along two axes.
   [[nodiscard]] std::optional<ProofReading> reading(const part::Feature& feature,
                                                     const part::NamedDimension& dimension);
@@ -35,6 +36,7 @@ class Touch {
  private:
   [[nodiscard]] const ledger::Figure& figure(std::string_view feature, std::string_view local);
   [[nodiscard]] const ledger::Figure& touched_diameter(const std::string& hole);
+  [[nodiscard]] ProofReading over_the_back(const part::Feature& feature, part::Axis axis);
   [[nodiscard]] std::optional<ProofReading> holes_apart(const part::Feature& feature, const part::Hole& hole,
                                                         const std::string& other);
   [[nodiscard]] std::optional<ProofReading> place(const part::Feature& feature,

@@ -17,18 +17,30 @@ void add_size_that_matters(Bench& bench, const part::Feature& feature, const par
       fmt::format("{} {}", what_of(feature, d), room_of(bench.pen, bench.print, feature, d)));
 }
 
+// Whether a size of a form grows as metal comes off.
+bool form_grows(const part::Feature& feature, const std::string& local) {
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  if (formed == nullptr) return false;
+  const auto sizes = part::row_of(formed->form).sizes;
+  return std::any_of(sizes.begin(), sizes.end(), [&](const part::FormSize& size) {
+    return size.name == local && size.cut_makes_it == part::CutMakesIt::kLarger;
+  });
+}
+
 void add_if_wrong(Bench& bench, const part::Feature& feature, const part::NamedDimension& d) {
   if (d.dimension->duty != Duty::kFits) return;
   const Figure& least = bench.feature_figure(feature.name, d.local + "/least");
   const Figure& most = bench.feature_figure(feature.name, d.local + "/most");
   if (!most.known()) return;
-  const bool grows = std::holds_alternative<part::Hole>(feature.shape) || d.local == "bore";
+  const bool is_hole = std::holds_alternative<part::Hole>(feature.shape);
+  const bool grows = is_hole || form_grows(feature, d.local) || d.local == "bore";
   bench.sheet.if_wrong.push_back(
       grows
           ? fmt::format(
-                "{} over {}: stop, leave it clamped, write down the size found. A sleeve, or a mate made to "
-                "it, may still save the part.",
-                feature.name, bench.print.most(most.value, true))
+                "{} over {}: stop, leave it clamped, write down the size found. {} may still save the part.",
+                is_hole ? feature.name : fmt::format("{}, {}", feature.name, d.local),
+                bench.print.most(most.value, true),
+                is_hole ? "A sleeve, or a mate made to it," : "A mate made to it")
           : fmt::format("{} under {}: stop, leave it clamped, write down the size found.", feature.name,
                         bench.print.least(least.value, true)));
 }

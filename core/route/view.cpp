@@ -114,6 +114,7 @@ void write_view(MillBench& bench) {
   view.jaw_left_mm = middle - half_jaw;
   view.jaw_right_mm = middle + half_jaw;
   view.parallel_mm = bench.on.holding.parallels.thickness.base();
+  view.parallels_in_middle = sits_on_middle(bench);
   view.parallel_high_mm = bench.on.holding.parallels.height.base();
   view.jaw_high_mm = bench.on.holding.vise.jaw_depth.base();
   view.stance = stance(bench);

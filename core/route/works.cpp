@@ -19,22 +19,11 @@ const shop::Tool* tool_of(const Work& work, ToolKind kind) {
   return found == work.tools.end() ? nullptr : &*found;
 }
 
-Dialled dial_hole(MillBench& bench, MachineAxis axis, const Work& work, const part::Hole& hole) {
-  const part::Axis along_part = along(bench.orientation, axis).axis;
-  const std::string name = fmt::format("{}/{}", work.feature, name_of(axis));
-  const Figure& at = bench.feature_figure(work.feature, fmt::format("at {}", part::name_of(along_part)));
-  Dialled dialled = dial(bench, axis, name, at);
-  if (const auto position = hole.at.find(along_part); position != hole.at.end()) {
-    write_made(bench, axis, work.feature, position->second, *dialled.lands);
-  }
-  return dialled;
-}
-
 // The least room any located position of these holes has: half its tolerance, less what the instrument does not know.
 const Figure* room_for_error(MillBench& bench, const std::vector<HoleWork>& holes, const std::string& name) {
   const Figure* least = nullptr;
   for (const HoleWork& w : holes) {
-    for (const auto& [axis, position] : w.hole->at) {
+    for (const auto& [axis, position] : w.places()) {
       if (position.distance.duty != part::Duty::kLocates) continue;
       const std::string local = fmt::format("{}/{} room", w.work->feature, part::name_of(axis));
       const Figure& room = bench.pen.work(
@@ -100,7 +89,38 @@ void write_group(MillBench& bench, const std::vector<HoleWork>& holes, int group
   write_spots(bench, holes);
   add_proof(bench, holes, group);
   for (const HoleWork& w : holes)
-    write_hole(bench, w);
+    w.hole != nullptr ? write_hole(bench, w) : write_pin_hole(bench, w);
+}
+
+bool is_pin_hole(const part::Feature& feature) {
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  return formed != nullptr &&
+         (formed->form == part::Form::kTaperPinHole || formed->form == part::Form::kSpringPinHole);
+}
+
+HoleWork hole_work(MillBench& bench, const Work& work, const part::Feature& feature) {
+  HoleWork one;
+  one.work = &work;
+  one.hole = std::get_if<part::Hole>(&feature.shape);
+  one.formed = std::get_if<part::Formed>(&feature.shape);
+  one.x = dial_place(bench, MachineAxis::kX, work.feature, one.places());
+  one.y = dial_place(bench, MachineAxis::kY, work.feature, one.places());
+  return one;
+}
+
+// What is no hole and no flat.
+void write_form(MillBench& bench, const Work& work, const part::Formed& formed) {
+  switch (formed.form) {
+    case part::Form::kChamfer:
+      return write_chamfer(bench, work, formed);
+    case part::Form::kSlit:
+    case part::Form::kSplit:
+      return write_sawn(bench, work, formed);
+    case part::Form::kDimple:
+      return write_dimple(bench, work, formed);
+    default:
+      return write_opening(bench, work, formed);
+  }
 }
 
 }  // namespace
@@ -124,6 +144,17 @@ void write_spots(MillBench& bench, const std::vector<HoleWork>& holes) {
   }
 }
 
+Dialled dial_place(MillBench& bench, MachineAxis axis, const std::string& feature,
+                   const std::map<part::Axis, part::Position>& places) {
+  const part::Axis along_part = along(bench.orientation, axis).axis;
+  const std::string name = fmt::format("{}/{}", feature, name_of(axis));
+  const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(along_part)));
+  Dialled dialled = dial(bench, axis, name, at);
+  if (const auto position = places.find(along_part); position != places.end())
+    write_made(bench, axis, feature, position->second, *dialled.lands);
+  return dialled;
+}
+
 void write_works(MillBench& bench) {
   std::vector<HoleWork> group;
   int groups = 0;
@@ -134,17 +165,18 @@ void write_works(MillBench& bench) {
   for (const Work& work : bench.setup.works) {
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
     if (feature == nullptr) continue;  // refused when the text was read
-    const auto* hole = std::get_if<part::Hole>(&feature->shape);
-    if (hole != nullptr && part::cuts_are_worked_out(*feature)) {
-      group.push_back({&work, hole, dial_hole(bench, MachineAxis::kX, work, *hole),
-                       dial_hole(bench, MachineAxis::kY, work, *hole)});
-    } else if (const auto* flat = std::get_if<part::Flat>(&feature->shape)) {
-      finish_group();
-      write_flat(bench, work, *flat);
-    } else {
-      finish_group();
-      write_not_worked_out(bench, *feature);
+    const bool worked_out = cuts_are_worked_out(bench.setup, *feature);
+    if (worked_out && (std::holds_alternative<part::Hole>(feature->shape) || is_pin_hole(*feature))) {
+      group.push_back(hole_work(bench, work, *feature));
+      continue;
     }
+    finish_group();
+    if (!worked_out)
+      write_not_worked_out(bench, *feature);
+    else if (const auto* flat = std::get_if<part::Flat>(&feature->shape))
+      write_flat(bench, work, *flat);
+    else
+      write_form(bench, work, std::get<part::Formed>(feature->shape));
   }
   finish_group();
 }

@@ -121,6 +121,7 @@ base::Fingerprint fingerprint(const Tool& t) {
   for (const auto& size :
        {t.reach, t.pilot, t.bar, t.least_bore, t.division, t.good_to, t.nose_radius, t.width, t.pitch})
     add(h, size);
+  h.add(t.angle.has_value()).add(t.angle ? t.angle->base() : 0.0);
   return h.add(t.reads_diameter).add(t.thread).add(t.flutes).done();
 }
 

@@ -142,6 +142,8 @@ struct Tool {
   std::optional<quantity::Length>
       width;  // of a parting or grooving tool, of a slitting saw, of a blade's cut
   std::optional<quantity::Length> pitch;  // of a knurling tool's wheels
+  std::optional<quantity::Angle>
+      angle;  // included, of the point of a countersink, a spot drill or a twist drill
 };
 
 // The change gears of a lathe, as they are in the box.

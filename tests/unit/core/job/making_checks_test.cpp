@@ -117,8 +117,8 @@ TEST(ToolSizeCheck, TheFitOfADrilledHoleIsTheDrills) {
 
 TEST(ToolingCheck, AFormInASetupIsNotKnown) {
   auto job =
-      judged(job_with("[[feature]]\nname = \"way\"\nkind = \"slot\"\nalong = \"x\"\nat.x = \"2\"\nat.y = "
-                      "\"1.5\"\nlength = \"1\"\nwidth = \"0.5\"\ndepth = \"0.2\"\n" +
+      judged(job_with("[[feature]]\nname = \"way\"\nkind = \"dovetail\"\nalong = \"x\"\nat.x = \"2\"\nat.y = "
+                      "\"1.5\"\nwidth = \"0.5\"\ndepth = \"0.2\"\nangle = \"60\"\n" +
                       setup_with("[[setup.do]]\nmake = \"way\"\nwith = [\"end mill\"]\n")));
   EXPECT_EQ(job.state("how it is cut", "way"), State::kNotKnown);
 }
