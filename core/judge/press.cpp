@@ -89,6 +89,7 @@ void judge_boss(Pen& pen, const Subject& subject, const part::Feature& feature, 
     return quantity::shown(base, Kind::kPressure, subject.route.system, 0);
   };
   const std::string source = handbook::cite(handbook::kLameStress);
+  const Figure& hoop = root(pen, "hoop stress in the boss", Kind::kPressure, answer.hub_hoop.base(), source);
   const Figure& stress =
       root(pen, "stress in the boss", Kind::kPressure, answer.hub_equivalent.base(), source);
   const Figure& yield = root(pen, "yield of the boss", Kind::kPressure, fit.hub.yield->base(),
@@ -99,7 +100,7 @@ void judge_boss(Pen& pen, const Subject& subject, const part::Feature& feature, 
        .figure = &stress,
        .high = &yield,
        .reason = fmt::format("at most {} of hoop stress in the boss, {} with the pressure; it yields at {}",
-                             shown(answer.hub_hoop.base()), shown(stress.value), shown(yield.value)),
+                             shown(hoop.value), shown(stress.value), shown(yield.value)),
        .source = source,
        .todo = "a lighter press, more metal round the hole, or bond the bush",
        .margin = "boss margin",
