@@ -151,7 +151,10 @@ class Drawing {
                  weight(next_is_smaller ? next->cut_here : next != nullptr && piece.cut_here));
     }
     const TurnedPiece& first = pieces_.front();
-    both_sides(x(first.from_mm), 0.0, x(first.from_mm), first.from_radius_mm, Weight::kThin);
+    const bool faced = std::any_of(view_.steps.begin(), view_.steps.end(), [&](const auto& step) {
+      return step.cut_here && step.from_mm == step.to_mm && step.from_mm == view_.work_from_mm;
+    });
+    both_sides(x(first.from_mm), 0.0, x(first.from_mm), first.from_radius_mm, weight(faced));
   }
 
   void draw_bores() {
