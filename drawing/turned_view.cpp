@@ -235,7 +235,7 @@ class Drawing {
       for (const auto& step : view_.steps) {
         const Point at = place_of(step);
         const bool known =
-            std::isfinite(at.x_mm) && std::isfinite(at.y_mm) && step.to_mm > view_.work_from_mm;
+            std::isfinite(at.x_mm) && std::isfinite(at.y_mm) && step.to_mm >= view_.work_from_mm;
         if (step.cut_here == here && known)
           add_name(all, step.name, here ? type_.cut : type_.other, at, true);
       }
