@@ -101,7 +101,7 @@ void show_inwards(ledger::Ledger& ledger, const std::string& name, quantity::Uni
 
 // "X" of "X READS".
 std::string dial_of(const route::SetupSheet& sheet, std::size_t which) {
-  std::string dial = base::worded(sheet.dials.at(which), base::Dialect::kAmerican);
+  std::string dial = sheet.dials.at(which);
   constexpr std::string_view kReads = " READS";
   if (dial.ends_with(kReads)) dial.resize(dial.size() - kReads.size());
   return dial;
@@ -252,7 +252,10 @@ std::vector<OrderRow> Session::order() {
   for (const route::Setup& setup : inside_->job.subject.route.plan.setups) {
     const auto sheet = inside_->ledger.value<route::SetupSheet>(route::sheet_path(setup));
     if (!sheet) continue;
-    rows.push_back({setup.op, setup.name, setup.machine.name, order_lines(*sheet)});
+    std::vector<std::string> lines = order_lines(*sheet);
+    for (std::string& line : lines)
+      line = base::worded(line, inside_->job.dialect);
+    rows.push_back({setup.op, setup.name, setup.machine.name, std::move(lines)});
   }
   return rows;
 }

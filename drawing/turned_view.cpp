@@ -151,7 +151,10 @@ class Drawing {
                  weight(next_is_smaller ? next->cut_here : next != nullptr && piece.cut_here));
     }
     const TurnedPiece& first = pieces_.front();
-    both_sides(x(first.from_mm), 0.0, x(first.from_mm), first.from_radius_mm, Weight::kThin);
+    const bool faced = std::any_of(view_.steps.begin(), view_.steps.end(), [&](const auto& step) {
+      return step.cut_here && step.from_mm == step.to_mm && step.from_mm == view_.work_from_mm;
+    });
+    both_sides(x(first.from_mm), 0.0, x(first.from_mm), first.from_radius_mm, weight(faced));
   }
 
   void draw_bores() {
@@ -232,7 +235,7 @@ class Drawing {
       for (const auto& step : view_.steps) {
         const Point at = place_of(step);
         const bool known =
-            std::isfinite(at.x_mm) && std::isfinite(at.y_mm) && step.to_mm > view_.work_from_mm;
+            std::isfinite(at.x_mm) && std::isfinite(at.y_mm) && step.to_mm >= view_.work_from_mm;
         if (step.cut_here == here && known)
           add_name(all, step.name, here ? type_.cut : type_.other, at, true);
       }

@@ -8,7 +8,7 @@
 
 namespace sparewright::drawing {
 
-// The outline of the work, what is cut here thick, the rest thin; holes on the axis dashed, thick where they are cut here;
+// The outline of the work, what is cut here thick, the rest thin (the free end thick where a step of no length says so); holes on the axis dashed, thick where they are cut here;
 // the jaws hatched, the axis as a centre line, the centre in the tail; steps and holes with their names, the zero (a
 // diamond with a white eye) below the free end; below it what the lines mean and which way the readings rise. Nothing
 // overlaps.

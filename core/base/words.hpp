@@ -10,7 +10,7 @@ namespace sparewright::base {
 enum class Dialect { kAmerican, kBritish };
 
 // Replaces every bracketed trade word by the dialect's word. A bracketed word that is not in the table stays
-// as it is, brackets and all.
+// as it is, brackets and all. Written with a capital or in capitals it comes out so.
 [[nodiscard]] std::string worded(std::string_view text, Dialect dialect);
 
 }  // namespace sparewright::base

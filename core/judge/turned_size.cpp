@@ -51,7 +51,7 @@ std::string what_to_do(const Turned& t, const shop::Collar& cross) {
     return "come up by halves of a division and measure each time, or lap or ream it to size";
   const double angle = quantity::unit::degree.from_base(cutting::tenth_angle_rad());
   return fmt::format(
-      "set the [compound] to {:.2f} degrees to the axis and say compound = \"{:.2f} deg\" in the setup: ten "
+      "set the compound to {:.2f} degrees to the axis and say compound = \"{:.2f} deg\" in the setup: ten "
       "of its "
       "divisions are then one of the cross slide",
       angle, angle);
@@ -73,7 +73,7 @@ void judge_collar(Pen& pen, const Turned& t) {
              .state = coarse ? State::kClose : State::kOk,
              .figure = fine.known() ? std::string(fine.name) : std::string(least.name),
              .reason = fmt::format("one division of the {} is {} on diameter and the limits are {} apart",
-                                   fine.known() ? "[compound]" : "cross slide", t.print.fine(division),
+                                   fine.known() ? "compound" : "cross slide", t.print.fine(division),
                                    t.print.fine(window)),
              .source = "the shop's " + t.setup.machine.name,
              .todo = coarse ? what_to_do(t, *cross) : ""});

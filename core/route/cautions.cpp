@@ -44,6 +44,9 @@ void add_for(Bench& bench, const Work& work, const part::Hole& hole) {
     if (is_drill && (largest == nullptr || tool.diameter->base > largest->diameter->base)) largest = &tool;
   }
   if (largest == nullptr || !goes_through(hole)) return;
+  // On a lathe it may stop in the metal behind the part.
+  if (bench.pen.ask(fmt::format("{}/{}/{} travel", bench.pen.stage(), work.feature, largest->name)).known())
+    return;
   if (grabs_everywhere(bench.route.work))
     say(fmt::format("{}: {} grabs in this metal. Dub its lips, hold the feed back as it breaks through.",
                     work.feature, largest->name));

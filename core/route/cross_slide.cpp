@@ -69,9 +69,19 @@ const Figure& fine_division(LatheBench& bench, const std::string& name) {
       bench.pen.root(name + " compound division", travel), bench.pen.root(name + " compound angle", angle));
 }
 
+void say_with_tool(LatheBench& bench, const shop::Tool& tool, std::string says) {
+  if (bench.in_spindle == tool.name) {
+    bench.sheet.items.emplace_back(Note{fmt::format("{}: {}", tool.name, says)});
+    return;
+  }
+  bench.in_spindle = tool.name;
+  if (!says.empty() && says.front() >= 'a' && says.front() <= 'z')
+    says.front() = static_cast<char>(says.front() - 'a' + 'A');
+  bench.sheet.items.emplace_back(Note{fmt::format("TOOL: {}. {}", tool.name, says)});
+}
+
 void touch(LatheBench& bench, const shop::Tool& tool, const Figure& diameter, bool inside) {
-  bench.take(tool);
-  if (bench.touched_by == tool.name && bench.touched_at != nullptr) return;
+  if (bench.touched_by == tool.name && bench.touched_at != nullptr) return bench.take(tool);
   bench.touched_by = tool.name;
   bench.touched_at = &diameter;
   const shop::Collar* cross = lathe_collar(bench, kCrossSlide);
@@ -80,9 +90,9 @@ void touch(LatheBench& bench, const shop::Tool& tool, const Figure& diameter, bo
           ? "feeding in"
           : fmt::format("turning {}", shop::name_of(inside ? shop::opposite(shop::feeds_in(*cross))
                                                            : shop::feeds_in(*cross)));
-  bench.sheet.items.emplace_back(
-      Note{fmt::format("{}: touch the end, along to 0; touch the {} there, {}, cross to 0.", tool.name,
-                       or_not_known(diameter, bench.print.fine(diameter.value)), way)});
+  say_with_tool(bench, tool,
+                fmt::format("touch the end, along to 0; touch the {} there, {}, cross to 0.",
+                            or_not_known(diameter, bench.print.fine(diameter.value)), way));
 }
 
 void forget_touch(LatheBench& bench) {

@@ -75,6 +75,9 @@ void leave(LatheBench& bench, const part::Feature& feature);
 [[nodiscard]] std::string along_reads(LatheBench& bench, const std::string& name,
                                       const ledger::Figure& wanted);
 
+// A sentence about a tool, with its name; the tool goes in where another one was.
+void say_with_tool(LatheBench& bench, const shop::Tool& tool, std::string says);
+
 // Touches work of a known diameter with this tool and sets the cross slide to 0, where it does not stand there already.
 void touch(LatheBench& bench, const shop::Tool& tool, const ledger::Figure& diameter, bool inside = false);
 // The next tool has to touch again: the size just made is the one that is known.

@@ -21,27 +21,27 @@ bool uses(const LatheBench& bench, shop::ToolKind kind) {
 
 void write_lathe_cautions(LatheBench& bench) {
   const auto say = [&](std::string says) { bench.sheet.cautions.push_back(std::move(says)); };
-  say("Chuck key out before the hand goes to the switch. No file and no emery held in the hand on turning "
-      "work; stop, "
-      "or leave the mark. Stringy chips: a hook, never fingers.");
+  say("Chuck key out before the hand goes to the switch. No file and no emery held in the hand; stringy "
+      "chips: a "
+      "hook, never fingers.");
   if (uses(bench, shop::ToolKind::kPartingTool))
-    say("Parting off: carriage locked, tool square and at centre height, as close to the chuck as it goes. "
-        "It grabs: "
-        "feed without a pause, oil. Let the part drop; no hand under it.");
+    say("Parting off: [carriage] locked, tool square at [center] height, close to the chuck. Feed without a "
+        "pause, oil; "
+        "no hand under the part.");
   const auto figure = [&](const char* local) -> const ledger::Figure& {
     return bench.pen.ask(fmt::format("{}/hold/{}", bench.pen.stage(), local));
   };
   const ledger::Figure& slender = figure("diameters standing out");
   if (slender.known() && slender.value > kSlender && bench.on.tail == TailSupport::kNone)
     say(fmt::format(
-        "{} diameters stand out with nothing at the tail: it can climb over the tool or whip. Centre or "
+        "{} diameters stand out with nothing at the tail: it can climb over the tool or whip. [Center] or "
         "steady.",
         quantity::fixed(slender.value, 1)));
   const ledger::Figure& gripped = figure("gripped");
   if (gripped.known() && gripped.value > kBehindSpindle_mm)
     say("Bar out of the back of the spindle whips: a support for it, slow, nobody beside it.");
   if (bench.on.tail == TailSupport::kDeadCentre)
-    say("A dead centre run dry welds: grease it, and ease it as the work grows warm.");
+    say("A dead [center] run dry welds: grease it, and ease it as the work grows warm.");
 }
 
 }  // namespace sparewright::route

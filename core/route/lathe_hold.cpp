@@ -14,8 +14,9 @@ using ledger::Figure;
 using quantity::Kind;
 
 std::string collar_sentence(const Bench& bench, const std::string& wheel, const shop::Collar& collar) {
-  std::string name = wheel == kCompound ? "[Compound]" : wheel;
-  if (name.front() >= 'a') name.front() = static_cast<char>(name.front() - 'a' + 'A');
+  std::string name = wheel;
+  name.front() = static_cast<char>(name.front() - 'a' + 'A');
+  if (wheel == kCompound || wheel == kCarriage) name = "[" + name + "]";
   return fmt::format("{} collar {} a turn, {} divisions, reads {}, slack {}; feed in {}.", name,
                      bench.print.plain(collar.per_turn.base()), collar.divisions,
                      collar.reads == shop::CollarReads::kDiameter ? "DIAMETER" : "TRAVEL",
@@ -66,9 +67,9 @@ void say_how_it_is_held(LatheBench& bench, const Figure& in_jaws, const Figure& 
                                            or_not_known(in_jaws, bench.print.plain(in_jaws.value)),
                                            or_not_known(showing, bench.print.plain(showing.value))));
   if (bench.on.tail == TailSupport::kDeadCentre)
-    bench.sheet.hold.emplace_back("Dead centre: greased, just free to turn; look again as it warms.");
+    bench.sheet.hold.emplace_back("Dead [center]: greased, just free to turn; look again as it warms.");
   else if (bench.on.tail == TailSupport::kLiveCentre)
-    bench.sheet.hold.emplace_back("Live centre in the tail, its quill short and locked.");
+    bench.sheet.hold.emplace_back("Live [center] in the tail, its quill short and locked.");
   else if (bench.on.tail == TailSupport::kSteady)
     bench.sheet.hold.emplace_back("Steady on a place that runs true, its fingers oiled.");
 }
@@ -91,11 +92,12 @@ void say_zero_along(LatheBench& bench) {
   switch (bench.along_by) {
     case AlongBy::kCarriage:
       bench.sheet.pick_up.emplace_back(
-          "Along: tool touching the faced end, carriage collar to 0; feed to the headstock.");
+          "Along: tool touching the faced end, [carriage] collar to 0; feed to the headstock.");
       break;
     case AlongBy::kCompound:
       bench.sheet.pick_up.emplace_back(
-          "Along: [compound] parallel to the axis, carriage locked; tool touching the faced end, [compound] "
+          "Along: [compound] parallel to the axis, [carriage] locked; tool touching the faced end, "
+          "[compound] "
           "collar to 0; feed to the headstock.");
       break;
     case AlongBy::kStop:
@@ -104,7 +106,7 @@ void say_zero_along(LatheBench& bench) {
           "zero/spacer",
           {Kind::kLength, bench.farthest_mm, "the longest length cut in this setup", {bench.end}, {}, {}});
       bench.sheet.pick_up.push_back(fmt::format(
-          "Along: tool touching the faced end, a {} spacer between carriage and bed stop, lock the "
+          "Along: tool touching the faced end, a {} spacer between [carriage] and bed stop, lock the "
           "stop. The lines say which spacer goes in instead.",
           bench.print.plain(bench.farthest_mm)));
       break;
@@ -166,9 +168,9 @@ void write_lathe_hold(LatheBench& bench) {
 void write_lathe_zeros(LatheBench& bench) {
   say_zero_along(bench);
   bench.sheet.pick_up.emplace_back(
-      "Across: each tool touches work of a known diameter, feeding in, cross collar to 0 there; what a STOP "
-      "finds "
-      "counts from then on.");
+      "Across: each tool touches a known diameter, feeding in, cross collar to 0; from a STOP on the size "
+      "found "
+      "counts.");
   say_fine_feed(bench);
 }
 

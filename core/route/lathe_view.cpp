@@ -1,5 +1,6 @@
 // The picture of work on a lathe: its steps as this setup leaves it, from the free end.
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -55,7 +56,10 @@ void add_hole(LatheBench& bench, const part::Feature& feature, const part::Hole&
   auto& view = std::get<TurnedView>(bench.sheet.view);
   const double start = bench.in_mm(figure(bench, feature.name, "starts at"));
   const bool from_here = hole.into == bench.on.free_end;
-  const double deep = hole.depth ? figure(bench, feature.name, "depth") : view.work_to_mm - view.work_from_mm;
+  const ledger::Figure& through = bench.pen.ask(fmt::format("{}/{}/deep", bench.pen.stage(), feature.name));
+  const double deep = hole.depth        ? figure(bench, feature.name, "depth")
+                      : through.known() ? through.value
+                                        : view.work_to_mm - view.work_from_mm;
   TurnedView::Step step;
   step.name = feature.name;
   step.from_mm = from_here ? start : std::max(view.work_from_mm, start - deep);
@@ -67,7 +71,19 @@ void add_hole(LatheBench& bench, const part::Feature& feature, const part::Hole&
   view.steps.push_back(std::move(step));
 }
 
+// The free end itself, where it is faced here: a step of no length.
+void add_face(LatheBench& bench, const part::Feature& feature, const part::Flat& flat, bool here) {
+  if (!here || flat.side != bench.on.free_end || flat.region) return;
+  auto& view = std::get<TurnedView>(bench.sheet.view);
+  const double at = view.work_from_mm;
+  const ledger::Figure* across = bench.outside.largest(bench.end->value, bench.end->value + bench.way());
+  const double diameter = across != nullptr ? across->value : std::nan("");
+  view.steps.push_back({feature.name, at, at, diameter, diameter, true, false});
+}
+
 void add_feature(LatheBench& bench, const part::Feature& feature, bool here) {
+  if (const auto* flat = std::get_if<part::Flat>(&feature.shape))
+    return add_face(bench, feature, *flat, here);
   if (const auto* hole = std::get_if<part::Hole>(&feature.shape))
     return add_hole(bench, feature, *hole, here);
   const auto* formed = std::get_if<part::Formed>(&feature.shape);
@@ -96,7 +112,8 @@ void add_jaws(LatheBench& bench, TurnedView& view) {
   const auto& on = hold("on");
   view.jaws_grip_diameter_mm = on.known() ? on.value : std::nan("");
   view.holder = bench.on.holder.name;
-  view.tail = bench.on.tail == TailSupport::kNone ? "" : std::string(name_of(bench.on.tail));
+  constexpr std::array kTails{"", "live [center]", "dead [center]", "steady"};
+  view.tail = kTails.at(static_cast<std::size_t>(bench.on.tail));
   view.tail_is_centre =
       bench.on.tail == TailSupport::kLiveCentre || bench.on.tail == TailSupport::kDeadCentre;
   view.free_end = part::name_of(bench.on.free_end);

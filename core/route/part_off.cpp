@@ -46,12 +46,11 @@ void part_off(LatheBench& bench, const Work& work, const part::Formed& piece) {
       [](auto l, auto w) { return l + w; }, length, bench.pen.root(feature + "/width of tool", width));
   const Figure& to_face = left_to_face(bench, feature, piece.side);
   touch(bench, *tool, *outside);
-  Line& line =
-      bench.add_line(fmt::format("{}: part off {} long{}", feature, bench.print.plain(length.value),
-                                 to_face.known() && to_face.value > 0.0
-                                     ? fmt::format(", {} of it to face", bench.print.plain(to_face.value))
-                                     : ""));
-  line.x_reads = "to the middle";
+  Line& line = bench.add_line(
+      fmt::format("{}: part off to the middle, {} long{}", feature, bench.print.plain(length.value),
+                  to_face.known() && to_face.value > 0.0
+                      ? fmt::format(", {} of it to face", bench.print.plain(to_face.value))
+                      : ""));
   line.z_reads = along_reads(bench, feature + "/parting", wanted);
   const std::string name = fmt::format("{}/{}", feature, tool->name);
   line.rpm = rpm_text(bench, name, *tool, handbook::Operation::kParting, outside->value);

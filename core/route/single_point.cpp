@@ -75,15 +75,15 @@ void cut_single_point(LatheBench& bench, const Work& work, const part::Formed& f
   bench.pen.root(work.feature + "/thread depth", deep);
   bench.choice(work.feature + "/compound angle", Kind::kAngle, plan->compound_angle.base(),
                "from square: half a degree less than half the flank angle (common practice)");
-  bench.take(tool);
-  bench.sheet.items.emplace_back(
-      Note{fmt::format("{}: {}, [compound] {:.1f} degrees from square, towards the tail; tool square by the "
-                       "gauge, at centre height. "
-                       "Touch the {}: cross and [compound] to 0. Cross out and back to 0 each pass.",
-                       work.feature, pitch_words(bench, plan->depth),
-                       plan->compound_angle.in(quantity::unit::degree), bench.print.fine(major.value))});
-  bench.sheet.items.emplace_back(
-      Note{fmt::format("{}: first pass, a scratch: look at the pitch before the next.", work.feature)});
+  say_with_tool(
+      bench, tool,
+      fmt::format(
+          "{}: {}, [compound] {:.1f} degrees from square, towards the tail; tool square by the gauge, at "
+          "[center] height. Touch the {}: cross and [compound] to 0. Cross out and back to 0 each pass. "
+          "First "
+          "pass, a scratch: look at the pitch before the next.",
+          work.feature, pitch_words(bench, plan->depth), plan->compound_angle.in(quantity::unit::degree),
+          bench.print.fine(major.value)));
   const Passes passes = dial_passes(bench, work.feature, *plan);
   Line& line = bench.add_line(
       fmt::format("{}: thread {}, [compound] at {}, then as it reads here; {} more without infeed",

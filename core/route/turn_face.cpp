@@ -118,8 +118,7 @@ void turn_face(LatheBench& bench, const Work& work, const part::Flat& flat) {
   bench.pen.work(
       feature + "/metal", Kind::kLength, "what is to come off the end", [](auto s, auto l) { return s - l; },
       stands, leaves);
-  bench.take(*tool);
-  bench.sheet.items.emplace_back(Note{fmt::format("{}: touch the end, along to 0.", tool->name)});
+  say_with_tool(bench, *tool, "touch the end, along to 0.");
   const std::string name = fmt::format("{}/{}", feature, tool->name);
   const Face face{work, *tool, rpm_text(bench, name, *tool, Operation::kTurningFinish, across->value),
                   feed_a_turn(bench, name, *tool, Operation::kTurningFinish)};

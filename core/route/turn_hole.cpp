@@ -88,16 +88,15 @@ void drill_line(LatheBench& bench, const OnAxis& h, const Tool& tool) {
   if (stops) {
     const Figure& travel = travel_of(bench, h, name, tool);
     reads = tailstock_reads(bench, name, travel);
+    const std::string in = or_not_known(travel, bench.print.plain(travel.value));
     depth = h.hole.depth ? fmt::format("{} deep at full diameter",
                                        or_not_known(how_deep, bench.print.plain(how_deep.value)))
-                         : fmt::format("{} in with its point, past where the part ends",
-                                       or_not_known(travel, bench.print.plain(travel.value)));
-    bench.sheet.items.emplace_back(Note{
-        reads.empty()
-            ? fmt::format("{}: mark the drill {} from its point.", tool.name,
-                          or_not_known(travel, bench.print.plain(travel.value)))
-            : fmt::format("{} just touching the face with its point, tailstock collar to 0.", tool.name)});
+                         : fmt::format("{} in, past where the part ends", in);
+    say_with_tool(bench, tool,
+                  reads.empty() ? fmt::format("mark it {} from its point.", in)
+                                : "its point just touching the face, tailstock collar to 0.");
   }
+  bench.take(tool);
   Line& line = bench.add_line(fmt::format("{}, {}: {}", h.work.feature, tool.name, depth));
   line.z_reads = reads;
   line.rpm =
@@ -136,7 +135,7 @@ void tap_line(LatheBench& bench, const OnAxis& h, const Tool& tool) {
     depth = fmt::format("; blind: {} is all the drill left, stop short of it, clear the chips",
                         or_not_known(drilled, bench.print.plain(drilled.value)));
   }
-  Line& line = bench.add_line(fmt::format("{}, tap {}, held square on the tail centre, spindle by hand{}",
+  Line& line = bench.add_line(fmt::format("{}, tap {}, held square on the tail [center], spindle by hand{}",
                                           h.work.feature, thread, depth));
   line.rpm = "by hand";
   line.feed = "oil";
@@ -147,7 +146,7 @@ void tap_line(LatheBench& bench, const OnAxis& h, const Tool& tool) {
 void turn_hole(LatheBench& bench, const Work& work, const part::Hole& hole) {
   const OnAxis h{work, hole};
   for (const Tool& tool : work.tools) {
-    if (tool.kind != ToolKind::kBoringBar) bench.take(tool);
+    if (tool.kind != ToolKind::kBoringBar && tool.kind != ToolKind::kTwistDrill) bench.take(tool);
     switch (tool.kind) {
       case ToolKind::kCentreDrill:
       case ToolKind::kSpotDrill:

@@ -27,6 +27,7 @@ constexpr double kInch_mm = 25.4;
 constexpr double kClose_mm = 0.2;
 // More roughing cuts than these stand on one line.
 constexpr std::size_t kOwnLines = 3;
+constexpr long kFewCuts = 4;
 
 struct Cuts {
   std::vector<double> sizes_mm;  // after each cut from the cross slide
@@ -53,20 +54,29 @@ cutting::PassLimits pass_limits(const LatheBench& bench, const Diameter& d, doub
   return {std::max(2.0 * depth, like), like, inch ? 0.002 * kInch_mm : kLeast_mm, step_mm};
 }
 
-// Nothing to hit closely: as few cuts as the greatest allows, alike in whole divisions, the first what is left over.
+// Nothing to hit closely: as few cuts as the greatest allows. A few are as even as whole divisions allow; of many all but
+// the first are alike.
 std::vector<double> alike_cuts(double from_mm, double aim_mm, const cutting::PassLimits& limits) {
   const double way = aim_mm < from_mm ? -1.0 : 1.0;
   const double metal = std::abs(aim_mm - from_mm);
   constexpr double kSame = 1e-6;
-  int count = std::max(1, static_cast<int>(std::ceil(metal / limits.greatest_mm - kSame)));
-  double alike = metal / count;
-  if (limits.step_mm > 0.0 && limits.step_mm < limits.greatest_mm) {
-    alike = std::max(1.0, std::floor(limits.greatest_mm / limits.step_mm + kSame)) * limits.step_mm;
-    count = std::max(1, static_cast<int>(std::ceil(metal / alike - kSame)));
+  const auto cuts_of = [&](double each) {
+    return std::max(1L, std::lround(std::ceil(metal / each - kSame)));
+  };
+  double each = limits.greatest_mm;
+  const bool whole = limits.step_mm > 0.0 && limits.step_mm < each;
+  if (whole) each = std::floor(each / limits.step_mm + kSame) * limits.step_mm;
+  const long least = cuts_of(each);
+  long count = least;
+  for (const double most = each; least <= kFewCuts; ++count) {
+    each = metal / static_cast<double>(count);
+    if (whole) each = std::max(1.0, std::floor(each / limits.step_mm + 0.5)) * limits.step_mm;
+    const double first = metal - each * static_cast<double>(count - 1);
+    if (std::max(first, each) <= most + kSame || count > least) break;
   }
   std::vector<double> sizes;
-  for (int i = 1; i <= count; ++i)
-    sizes.push_back(aim_mm - way * alike * (count - i));
+  for (long i = 1; i <= count; ++i)
+    sizes.push_back(aim_mm - way * each * static_cast<double>(count - i));
   return sizes;
 }
 
@@ -251,11 +261,11 @@ void after_first_in_bore(const Writing& w, bool stops_anyway) {
 }
 
 void take_into_bore(LatheBench& bench, const shop::Tool& tool) {
-  bench.take(tool);
   const shop::Collar* cross = lathe_collar(bench, kCrossSlide);
-  if (cross == nullptr) return;
-  bench.sheet.items.emplace_back(Note{fmt::format("{}: the cross goes out, every move ending {}.", tool.name,
-                                                  shop::name_of(shop::opposite(shop::feeds_in(*cross))))});
+  if (cross == nullptr) return bench.take(tool);
+  say_with_tool(bench, tool,
+                fmt::format("the cross goes out, every move ending {}.",
+                            shop::name_of(shop::opposite(shop::feeds_in(*cross)))));
 }
 
 void write_cuts(const Writing& w) {

@@ -46,7 +46,6 @@ void turn_taper(LatheBench& bench, const Work& work, const part::Formed& taper) 
   const Figure& to = along_wanted(bench, feature + "/large end", feature, {&length});
   d.from = bench.outside.largest(bench.end->value, bench.end->value + bench.way() * to.value);
   if (d.tool != nullptr && travel.known() && angle.known()) {
-    bench.take(*d.tool);
     const shop::Collar* collar = lathe_collar(bench, kCompound);
     std::string reads = "by its travel";
     if (collar != nullptr) {
@@ -54,19 +53,21 @@ void turn_taper(LatheBench& bench, const Work& work, const part::Formed& taper) 
       reads = shop::printed(shop::collar_reading(*collar, quantity::Length::from_base(shows * travel.value),
                                                  shop::feeds_in(*collar)));
     }
-    bench.sheet.items.emplace_back(
-        Note{fmt::format("{}: [compound] {} to the axis, set with an indicator; carriage locked, tool "
-                         "exactly at centre height. Each "
-                         "cut by the [compound] alone: {} along it, reads {}.",
-                         feature, degrees(angle), bench.print.plain(travel.value), reads)});
+    say_with_tool(
+        bench, *d.tool,
+        fmt::format("{}: [compound] {} to the axis, set with an indicator; [carriage] locked, tool exactly "
+                    "at [center] height. Each cut by the [compound] alone: {} along it, reads {}. Try the "
+                    "mate with blue before the last one.",
+                    feature, degrees(angle), bench.print.plain(travel.value), reads));
     forget_touch(bench);
   }
   write_diameter(bench, d);
   if (d.tool == nullptr || !angle.known()) return;
   Stop stop;
-  stop.says = fmt::format("STOP. {}: try the mate with blue, or measure both ends.", feature);
+  stop.says = fmt::format("STOP. {}: measure both ends.", feature);
+  stop.readings.push_back({"small end", limits_of(bench, feature, "small diameter", false)});
   stop.readings.push_back({"large end", limits_of(bench, feature, "large diameter", false)});
-  stop.rule = "Touches at one end only: move the angle before the last cut of another one; this one is done.";
+  stop.rule = "One end right and the other not: the angle is off. Move it before anything more is cut.";
   bench.sheet.items.emplace_back(std::move(stop));
 }
 

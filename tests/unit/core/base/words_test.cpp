@@ -11,6 +11,13 @@ TEST(Worded, ChoosesTheDialect) {
   EXPECT_EQ(worded("[bolt circle] on the [drill press]", Dialect::kBritish), "PCD on the pillar drill");
 }
 
+TEST(Worded, KeepsCapitals) {
+  EXPECT_EQ(worded("[Compound] to 0", Dialect::kBritish), "Top slide to 0");
+  EXPECT_EQ(worded("[COMPOUND] READS", Dialect::kBritish), "TOP SLIDE READS");
+  EXPECT_EQ(worded("[COMPOUND] READS", Dialect::kAmerican), "COMPOUND READS");
+  EXPECT_EQ(worded("[Bolt circle]", Dialect::kBritish), "PCD");
+}
+
 TEST(Worded, LeavesOtherBracketsAlone) {
   for (const auto dialect : {Dialect::kAmerican, Dialect::kBritish}) {
     EXPECT_EQ(worded("[[feature]] has no key 'at'", dialect), "[[feature]] has no key 'at'");
