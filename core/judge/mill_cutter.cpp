@@ -196,20 +196,21 @@ void judge_pin_drills(Pen& pen, const Cutting& c) {
   if (sizes == nullptr) return;
   const Figure& drill = c.diameter_of(pen, *sizes);
   const std::string op = fmt::format("{}/{}/", route::setup_path(c.setup), c.work.feature);
-  const Figure& most = tapers ? pen.ask(op + "small end") : pen.ask(c.size_path("diameter/most"));
+  const Figure& most = tapers ? pen.ask(op + "drill through at most") : pen.ask(c.size_path("diameter/most"));
   const Figure* least = tapers ? nullptr : &pen.ask(c.size_path("diameter/least"));
-  pen.judge({.check = tapers ? "a drill goes through the small end" : "the drill has the size",
-             .subject = c.work.feature,
-             .figure = &drill,
-             .low = least,
-             .high = &most,
-             .reason = fmt::format("{} is {} and {} {}", sizes->name,
-                                   route::or_not_known(drill, c.print.fine(drill.value)),
-                                   tapers ? "the small end of the taper" : "the hole at most",
-                                   route::or_not_known(most, c.print.fine(most.value))),
-             .source = "the shop, the tool as it is; plain geometry",
-             .todo = tapers ? "drill through with a smaller one first" : "take a drill of the hole's size",
-             .margin = "pin drill margin"});
+  pen.judge(
+      {.check = tapers ? "a drill goes through the small end" : "the drill has the size",
+       .subject = c.work.feature,
+       .figure = &drill,
+       .low = least,
+       .high = &most,
+       .reason = fmt::format(
+           "{} is {} and {} {}", sizes->name, route::or_not_known(drill, c.print.fine(drill.value)),
+           tapers ? "what goes through its small end, with 0.1 mm left to ream, at most" : "the hole at most",
+           route::or_not_known(most, c.print.fine(most.value))),
+       .source = "the shop, the tool as it is; plain geometry",
+       .todo = tapers ? "drill through with a smaller one first" : "take a drill of the hole's size",
+       .margin = "pin drill margin"});
 }
 
 void judge_tool(Pen& pen, const Cutting& c, const Tool& tool) {

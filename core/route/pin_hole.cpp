@@ -39,6 +39,9 @@ PinHole pin_hole(MillBench& bench, const HoleWork& w) {
       },
       hole.diameter, *hole.taper, bench.feature_figure(name, "starts at"),
       bench.side(part::opposite(w.formed->side)));
+  bench.pen.work(
+      name + "/drill through at most", Kind::kDiameter, "the small end, less what the reamer takes",
+      [](auto d) { return d - kLeftForReamer_mm; }, *hole.small_end);
   return hole;
 }
 

@@ -85,9 +85,10 @@ void say_width(const Writing& w) {
   const Figure& short_by = w.bench.pen.work(
       w.o.name + "/cutter short by", Kind::kLength, "nominal width less the cutter",
       [](auto width, auto d) { return width - d; }, w.bench.feature_figure(w.o.name, "width"), w.o.cutter);
-  w.note(fmt::format("the cutter alone makes {}, {} less than {}: it is widened at full depth.",
-                     w.size(w.o.cutter.value, "width"), w.bench.print.plain(short_by.value),
-                     w.bench.print.nominal(w.bench.feature_figure(w.o.name, "width").value)));
+  w.note(fmt::format("the cutter alone makes {}, {} less than {}: {}.", w.size(w.o.cutter.value, "width"),
+                     w.bench.print.plain(short_by.value),
+                     w.bench.print.nominal(w.bench.feature_figure(w.o.name, "width").value),
+                     w.o.wide ? "cut it in rows, its walls last" : "it is widened at full depth"));
 }
 
 // Where its middle lies across, from where the edge finder touched.
