@@ -28,20 +28,39 @@ class NumbersOnSheets : public tests::ProgramTest, public testing::WithParamInte
     return read("sheets.txt");
   }
 
+  // How a reading is read is shown by one that is nobody's.
+  static std::string without_example(std::string printed) {
+    const std::string example = "5t + 62 on a line";
+    for (std::size_t at = printed.find(example); at != std::string::npos; at = printed.find(example))
+      printed.erase(at, example.size());
+    return printed;
+  }
+
+  // What the numbers are good to stands in the list for people, not in the one for machines, which has its parts.
+  static std::string all_good_to(const std::string& listed) {
+    const std::string good_to = "good to ";
+    std::string all;
+    for (std::size_t at = listed.find(good_to); at != std::string::npos; at = listed.find(good_to, at + 1)) {
+      const std::size_t from = at + good_to.size();
+      all += listed.substr(from, listed.find(' ', from) - from) + " ";
+    }
+    return all;
+  }
+
   PrintedNumbers numbers(const std::string& job) {
     const auto listed = nlohmann::json::parse(run("numbers " + job + " --json").out);
     const std::string usual_general = " 0.13 0.25 ";  // a tolerance as typed, where the job types none
     std::string typed = read(job) + usual_general;
     for (const char* shop : {"forms", "farm", "hand", "boatyard", "smithy"})
       typed += read(std::string(shop) + ".shop.toml");
-    return {listed, typed};
+    return {listed, typed + all_good_to(run("numbers " + job).out)};
   }
 };
 
 TEST_P(NumbersOnSheets, AreListed) {
   const std::string job = std::string(GetParam()) + ".job.toml";
   const std::string printed = sheets(job);
-  EXPECT_THAT(numbers(job).strange_in(printed), IsEmpty());
+  EXPECT_THAT(numbers(job).strange_in(without_example(printed)), IsEmpty());
   EXPECT_TRUE(tests::golden("cli/" + std::string(GetParam()) + ".all-sheets.txt", printed));
 }
 
