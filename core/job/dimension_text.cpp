@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include <fmt/format.h>
+
 #include "core/formula/expression.hpp"
 #include "core/handbook/iso286.hpp"
 #include "core/job/parallels.hpp"

@@ -156,8 +156,7 @@ route::ByMarks read_by_marks(const TableReader& in, const TableReader& hold, con
                              const shop::Machine& machine) {
   route::ByMarks by;
   need(hold, machine, "up");
-  for (const char* key :
-       {"sits_on", "fixed_jaw", "parallels", "free_end", "on", "gripped", "tail"})
+  for (const char* key : {"sits_on", "fixed_jaw", "parallels", "free_end", "on", "gripped", "tail"})
     refuse_key(hold, machine, key);
   for (const char* key : {"pick_up", "compound"})
     refuse_key(in, machine, key);

@@ -206,7 +206,6 @@ Shape feature() {
            field("tap_drill", dimension()).says("of its tapped part; the charted one where left out"),
            field("mate_hole", dimension())
                .says("diameter of the hole in the mate that lies over it: its screw's way through"),
-           field("screw", free_text("a screw")).says("the socket head screw it takes: 1/4-20 socket head"),
            field("head", word_of(kHeads))
                .says("how the screw's head is to stand; flush or below where left out"),
            field("counterbore", table({field("diameter", dimension()), field("depth", dimension())}))
@@ -263,19 +262,6 @@ Shape setup() {
       field("done_before", free_text()).says("for the head of the sheet: op 10 done, ends square"),
       field(
           "hold",
-          table(
-              {field("in", free_text("a holding device")).required().says("as the shop names it"),
-               field("sits_on", word_of(kFaces)).says("on a mill: the side that lies on the parallels"),
-               field("fixed_jaw", word_of(kFaces)).says("on a mill: the side against the fixed jaw"),
-               field("parallels", free_text("a pair of parallels"))
-                   .says("on a mill: height x thickness, as the shop lists them"),
-               field("free_end", word_of(kFaces)).says("on a lathe: the end towards the tailstock"),
-               field("on", free_text("a feature"))
-                   .says("on a lathe: what it is gripped on; the blank where left out"),
-               field("gripped", measure(Kind::kLength)).says("on a lathe: how much lies in the jaws"), 
-               field("tail", word_of(kTails)).says("on a lathe: what holds up the free end"),
-               field("up", word_of(kFaces))
-                   .says("at a drill press, a saw or a bench: the side the tool comes to")}))
           table({field("in", free_text("a holding device")).required().says("as the shop names it"),
                  field("sits_on", word_of(kFaces)).says("on a mill: the side that lies on the parallels"),
                  field("fixed_jaw", word_of(kFaces)).says("on a mill: the side against the fixed jaw"),

@@ -9,6 +9,7 @@
 namespace sparewright::judge {
 
 // Any one of them does; none where the feature is not made on such a machine.
-[[nodiscard]] std::vector<shop::ToolKind> finishing_tools(const route::Setup& setup, const part::Feature& feature);
+[[nodiscard]] std::vector<shop::ToolKind> finishing_tools(const route::Setup& setup,
+                                                          const part::Feature& feature);
 
 }  // namespace sparewright::judge

@@ -135,8 +135,8 @@ void add_lathe_support_checks(const Shared& subject, Stages& stages) {
     stages.push_back(
         check_stage(subject, "support", route::setup_path(setup), [subject, setup, on = *on](Pen& pen) {
           const Turning turning{*subject, setup, on, route::Printing(subject->route.system)};
-              judge_grip(pen, turning);
-              judge_centres(pen, turning);
+          judge_grip(pen, turning);
+          judge_centres(pen, turning);
           judge_gripped_on(pen, turning);
         }));
   }
