@@ -58,4 +58,10 @@ std::string drilled_expect(Bench& bench, const std::string& name, const Tool& to
   return bench.print.limits(least.value, most.value, false);
 }
 
+const shop::Tool* tool_of_kind(const Work& work, shop::ToolKind kind) {
+  const auto found =
+      std::find_if(work.tools.begin(), work.tools.end(), [&](const shop::Tool& t) { return t.kind == kind; });
+  return found == work.tools.end() ? nullptr : &*found;
+}
+
 }  // namespace sparewright::route

@@ -17,4 +17,7 @@ const ledger::Figure& tool_diameter(Bench& bench, const std::string& name, const
 // Whether no tool after this one makes the hole larger.
 [[nodiscard]] bool is_last_size(const Work& work, const shop::Tool& tool);
 
+// The first tool of that kind; nullptr where there is none.
+[[nodiscard]] const shop::Tool* tool_of_kind(const Work& work, shop::ToolKind kind);
+
 }  // namespace sparewright::route

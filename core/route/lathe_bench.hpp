@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/route/bench.hpp"
+#include "core/route/hole_tools.hpp"
 #include "core/route/outside.hpp"
 
 namespace sparewright::route {
@@ -131,9 +132,6 @@ void write_headstock_taper(LatheBench& bench, const std::string& feature, const 
 // Feed of a tool as the sheet prints it: "0.10 a turn", "hand".
 [[nodiscard]] std::string feed_a_turn(LatheBench& bench, const std::string& name, const shop::Tool& tool,
                                       handbook::Operation operation);
-
-// The tool of a work that is of this kind; nullptr where there is none.
-[[nodiscard]] const shop::Tool* tool_of_kind(const Work& work, shop::ToolKind kind);
 
 // Reads the collars of the lathe's wheels by these names.
 inline constexpr std::string_view kCrossSlide = "cross slide";

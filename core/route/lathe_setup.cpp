@@ -49,12 +49,6 @@ void find_farthest(LatheBench& bench) {
 
 }  // namespace
 
-const shop::Tool* tool_of_kind(const Work& work, shop::ToolKind kind) {
-  const auto found =
-      std::find_if(work.tools.begin(), work.tools.end(), [&](const shop::Tool& t) { return t.kind == kind; });
-  return found == work.tools.end() ? nullptr : &*found;
-}
-
 void write_lathe_setup(LatheBench& bench) {
   bench.sheet.dials = {"CROSS READS", "[COMPOUND] READS", "ALONG READS"};
   start_from_work_before(bench);

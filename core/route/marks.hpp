@@ -68,8 +68,6 @@ void write_join(MarksBench& bench, const Work& work, const part::Formed& split);
 
 void write_marks_cautions(MarksBench& bench);
 
-// The first tool of a kind; none where there is none.
-[[nodiscard]] const shop::Tool* tool_of_kind(const Work& work, shop::ToolKind kind);
 // "12.00-12.25" of any dimension of a feature; NOT KNOWN where it is not.
 [[nodiscard]] std::string limits_of(const Bench& bench, const std::string& feature,
                                     const part::Dimension& dimension, const std::string& local);

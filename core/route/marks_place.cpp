@@ -125,12 +125,6 @@ void write_place_good_to(MarksBench& bench, const std::string& feature) {
   root(name + "/most", good.usual_mm, 0.0);
 }
 
-const shop::Tool* tool_of_kind(const Work& work, shop::ToolKind kind) {
-  const auto found =
-      std::find_if(work.tools.begin(), work.tools.end(), [&](const shop::Tool& t) { return t.kind == kind; });
-  return found == work.tools.end() ? nullptr : &*found;
-}
-
 std::string limits_of(const Bench& bench, const std::string& feature, const part::Dimension& dimension,
                       const std::string& local) {
   const Figure& least = bench.feature_figure(feature, local + "/least");
