@@ -28,17 +28,26 @@ class NumbersOnSheets : public tests::ProgramTest, public testing::WithParamInte
     return read("sheets.txt");
   }
 
+  // How a reading is written is shown by one that is no number of the job.
+  static std::string without_example(std::string printed) {
+    const std::string example = "5t + 62 on a line";
+    for (auto at = printed.find(example); at != std::string::npos; at = printed.find(example))
+      printed.erase(at, example.size());
+    return printed;
+  }
+
   PrintedNumbers numbers(const std::string& job) {
     const auto listed = nlohmann::json::parse(run("numbers " + job + " --json").out);
     const std::string usual_general = " 0.13 0.25 ";  // a tolerance as typed, where the job types none
-    return {listed, read(job) + read("forms.shop.toml") + read("farm.shop.toml") + usual_general};
+    return {listed, read(job) + read("forms.shop.toml") + read("farm.shop.toml") + read("mill.shop.toml") +
+                        usual_general};
   }
 };
 
 TEST_P(NumbersOnSheets, AreListed) {
   const std::string job = std::string(GetParam()) + ".job.toml";
   const std::string printed = sheets(job);
-  EXPECT_THAT(numbers(job).strange_in(printed), IsEmpty());
+  EXPECT_THAT(numbers(job).strange_in(without_example(printed)), IsEmpty());
   EXPECT_TRUE(tests::golden("cli/" + std::string(GetParam()) + ".all-sheets.txt", printed));
 }
 
@@ -50,7 +59,9 @@ TEST_F(NumbersOnSheets, WouldBeMissed) {
               testing::ElementsAre("1.0650", "0.6291", "5t + 63"));
 }
 
-INSTANTIATE_TEST_SUITE_P(Jobs, NumbersOnSheets, testing::Values("bracket", "pump_body", "shift_lever"),
+INSTANTIATE_TEST_SUITE_P(Jobs, NumbersOnSheets,
+                         testing::Values("bracket", "pump_body", "shift_lever", "keyed_shaft", "lever_plate",
+                                         "clamp_hub", "ring_flange"),
                          [](const auto& job) { return std::string(job.param); });
 
 }  // namespace
