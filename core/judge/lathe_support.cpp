@@ -33,18 +33,7 @@ struct Turning {
 
 void judge_grip(Pen& pen, const Turning& t) {
   if (!t.by_jaws()) return;
-  if (!t.on.gripped) {
-    pen.state({.check = "grip",
-               .subject = t.op(),
-               .state = ledger::State::kNotKnown,
-               .reason = "how much of the work lies in the jaws is not said",
-               .source = "the job's order of work",
-               .todo = "say gripped = \"...\"",
-               .missing = {"gripped, in the setup's hold"}});
-    return;
-  }
-  const Figure& gripped =
-      limit(pen, "gripped", t.on.gripped->base(), Origin::kChoice, "the job's order of work");
+  const Figure& gripped = pen.ask(t.op() + "/hold/gripped");
   pen.judge({.check = "grip",
              .subject = t.op(),
              .figure = &gripped,
@@ -53,7 +42,7 @@ void judge_grip(Pen& pen, const Turning& t) {
                                    route::or_not_known(gripped, t.print.plain(gripped.value)),
                                    t.print.plain(kLeastGrip_mm)),
              .source = "common practice; friction is not worked out",
-             .todo = "grip more of it",
+             .todo = "grip more of it, or say how much lies in the jaws",
              .margin = "grip margin"});
 }
 

@@ -26,6 +26,9 @@ std::optional<part::Axis> runs_along(const part::Feature& feature, part::Axis ma
   return formed->along.value_or(part::axes_in(formed->side)[0]);
 }
 
+// Silent where a tenth of the travel is to spare. A choice made here, without a source.
+constexpr double kToSpare = 0.9;
+
 struct Across {
   part::Axis axis = part::Axis::kX;
   std::string wheel;  // "x"
@@ -41,6 +44,7 @@ void judge_across(Pen& pen, const Subject& subject, const route::Setup& setup, c
   const Figure& way = pen.work(
       "way", quantity::Kind::kLength, "the work and the cutter", [](auto work, auto d) { return work + d; },
       pen.ask(part::blank_path(subject.route.part.blank, across.axis)), cutter);
+  if (way.known() && way.value < kToSpare * across.travel.base()) return;
   pen.judge({.check = "the slide goes right across",
              .subject = feature,
              .figure = &way,

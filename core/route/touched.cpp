@@ -41,6 +41,15 @@ std::string extent_along(const part::Feature& feature, part::Axis axis) {
   return formed->sizes.contains(extent) ? extent : "";
 }
 
+// "29.0-31.0 degrees"
+std::string degrees(double least_rad, double most_rad) {
+  constexpr int kPlaces = 1;
+  const auto shown = [](double rad) {
+    return quantity::fixed(quantity::unit::degree.from_base(rad), kPlaces);
+  };
+  return fmt::format("{}-{} degrees", shown(least_rad), shown(most_rad));
+}
+
 // What lies over a hole at its mouth; empty where nothing does.
 std::string_view hides_hole(const part::Hole& hole) {
   return hole.counterbore ? "counterbore " : hole.countersink ? "countersink " : "";
@@ -84,6 +93,19 @@ const Figure& Touch::touched_diameter(const std::string& feature) {
   return figure(feature, hole != nullptr && has_duty(hole->diameter) ? "diameter/aim" : "diameter");
 }
 
+// The least of two positions; round another hole it is the circle's own, for the angle does not change the distance.
+double Touch::room_apart(const part::Feature& feature, const part::Hole& hole, const std::string& other) {
+  const auto half = [&](const std::string& local) {
+    return (figure(feature.name, local + "/most").value - figure(feature.name, local + "/least").value) / 2.0;
+  };
+  if (hole.by_angle && hole.by_angle->from == other)
+    return hole.by_angle->is_diameter ? half("bolt circle") / 2.0 : half("radius");
+  double room = std::numeric_limits<double>::infinity();
+  for (const auto& [axis, position] : hole.at)
+    room = std::min(room, half(std::string(part::name_of(axis))));
+  return room;
+}
+
 std::optional<ProofReading> Touch::holes_apart(const part::Feature& feature, const part::Hole& hole,
                                                const std::string& other) {
   const std::string name = fmt::format("{}/edge to {}", feature.name, other);
@@ -99,13 +121,7 @@ std::optional<ProofReading> Touch::holes_apart(const part::Feature& feature, con
   const Figure& gap = pen_.work(name, Kind::kLength, "centre distance less half of each hole", apart,
                                 at(feature.name, axes[0]), at(feature.name, axes[1]), at(other, axes[0]),
                                 at(other, axes[1]), touched_diameter(feature.name), touched_diameter(other));
-  double room = std::numeric_limits<double>::infinity();  // the least of the two positions
-  for (const auto& [axis, position] : hole.at) {
-    const std::string local(part::name_of(axis));
-    room = std::min(
-        room,
-        (figure(feature.name, local + "/most").value - figure(feature.name, local + "/least").value) / 2.0);
-  }
+  const double room = room_apart(feature, hole, other);
   const auto moved = [&](const char* which, double by_mm) -> const Figure& {
     return pen_.work(
         name + which, Kind::kLength, "as far as the place may be off", [by_mm](auto g) { return g + by_mm; },
@@ -191,6 +207,8 @@ std::optional<ProofReading> Touch::reading(const part::Feature& feature, const p
   const bool is_hole_size = d.local == "diameter" && std::holds_alternative<part::Hole>(feature.shape);
   const Figure& least = figure(feature.name, d.local + "/least");
   const Figure& most = figure(feature.name, d.local + "/most");
+  if (d.dimension->kind == quantity::Kind::kAngle)
+    return ProofReading{what_of(feature, d), or_not_known(least, degrees(least.value, most.value))};
   return ProofReading{
       is_hole_size ? feature.name + ", top and bottom, two ways" : what_of(feature, d),
       or_not_known(least, print_.limits(least.value, most.value, d.dimension->duty == Duty::kFits))};

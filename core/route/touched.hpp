@@ -37,6 +37,8 @@ class Touch {
   [[nodiscard]] const ledger::Figure& figure(std::string_view feature, std::string_view local);
   [[nodiscard]] const ledger::Figure& touched_diameter(const std::string& hole);
   [[nodiscard]] ProofReading over_the_back(const part::Feature& feature, part::Axis axis);
+  [[nodiscard]] double room_apart(const part::Feature& feature, const part::Hole& hole,
+                                  const std::string& other);
   [[nodiscard]] std::optional<ProofReading> holes_apart(const part::Feature& feature, const part::Hole& hole,
                                                         const std::string& other);
   [[nodiscard]] std::optional<ProofReading> place(const part::Feature& feature,

@@ -51,7 +51,7 @@ class NumbersOnSheets : public tests::ProgramTest, public testing::WithParamInte
     const auto listed = nlohmann::json::parse(run("numbers " + job + " --json").out);
     const std::string usual_general = " 0.13 0.25 ";  // a tolerance as typed, where the job types none
     std::string typed = read(job) + usual_general;
-    for (const char* shop : {"forms", "farm", "hand", "boatyard", "smithy"})
+    for (const char* shop : {"forms", "farm", "hand", "boatyard", "smithy", "mill"})
       typed += read(std::string(shop) + ".shop.toml");
     return {listed, typed + all_good_to(run("numbers " + job).out)};
   }
@@ -74,7 +74,8 @@ TEST_F(NumbersOnSheets, WouldBeMissed) {
 
 INSTANTIATE_TEST_SUITE_P(Jobs, NumbersOnSheets,
                          testing::Values("bracket", "pump_body", "shift_lever", "guard_bracket",
-                                         "line_bearing", "shift_arm"),
+                                         "line_bearing", "shift_arm", "keyed_shaft", "lever_plate",
+                                         "clamp_hub", "ring_flange"),
                          [](const auto& job) { return std::string(job.param); });
 
 }  // namespace

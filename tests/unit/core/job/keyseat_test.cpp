@@ -119,5 +119,37 @@ TEST(MilledKeyseat, TheJawsTakeTheBarPastItsMiddle) {
   EXPECT_EQ(outside.state("jaws take the bar past its middle", "op 10"), State::kNo);
 }
 
+// --- the other milled jobs ----------------------------------------------------------------------------------------
+TEST(MilledJobs, AreNoWorseThanClose) {
+  for (const char* file : {"keyed_shaft", "lever_plate", "clamp_hub", "ring_flange"}) {
+    auto made = judged(text_of_job(std::string(file) + ".job.toml"), shop());
+    EXPECT_EQ(made.worse_than_close(), 0U) << file;
+    for (const auto& setup : made.job.subject.route.plan.setups) {
+      for (const route::Line& line : lines_of(made, setup.op)) {
+        EXPECT_THAT(line.expect + line.x_reads + line.y_reads + line.z_reads + line.rpm,
+                    Not(HasSubstr("NOT KNOWN")))
+            << file << ": " << line.says;
+      }
+    }
+  }
+}
+
+// Six holes on a circle of 70 round 50, 50, the first at 30 degrees: 35 cos 30 = 30.311 and 35 sin 30 = 17.5. From the left
+// end and the back: 80.311 is 20 turns and 15.6 of 0.02, 100 - 67.5 = 32.5 is 8 turns and 25 of 0.02;
+// from the back the wheel goes counterclockwise and its numbers fall: 200 - 25 = 175.
+TEST(MilledJobs, ABoltCircleIsDialledHoleByHole) {
+  auto made = judged(text_of_job("ring_flange.job.toml"), shop());
+  EXPECT_NEAR(mm(made, "op 10/bolts 1/x wanted"), 80.3109, 5e-5);
+  EXPECT_NEAR(mm(made, "op 10/bolts 1/y wanted"), 32.5, 1e-9);
+  const auto lines = lines_of(made, 10);
+  ASSERT_EQ(lines.size(), 15U);  // seven dimples, the bore drilled and reamed, six holes
+  EXPECT_EQ(lines[1].x_reads, "20t + 16");
+  EXPECT_EQ(lines[1].y_reads, "8t + 175");
+  // 35 - 20 / 2 - 9 / 2 = 20.5; the circle's ±0.2 is ±0.1 on its radius, whatever the angle.
+  const auto sheet = tests::sheet_of(made, 10);
+  EXPECT_THAT(sheet.before_unclamp,
+              testing::Contains(testing::AllOf(HasSubstr("bolts 1"), HasSubstr("20.50 ±0.10"))));
+}
+
 }  // namespace
 }  // namespace sparewright
