@@ -34,7 +34,8 @@ survey::Reading read_reading(const TableReader& in, std::size_t number) {
 
 // What the way of measuring says of the dimension at a place in `of`.
 Kind usual_kind(survey::Way way, std::size_t place) {
-  return place < survey::kMostNames ? survey::row_of(way).kinds.at(place) : Kind::kLength;
+  const survey::WayRow& row = survey::row_of(way);
+  return place < row.names ? row.kinds.at(place) : Kind::kLength;
 }
 
 class Dimensions {

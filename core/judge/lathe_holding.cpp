@@ -86,27 +86,39 @@ void judge_stands_out(Pen& pen, const OnLathe& o) {
        .todo = tail ? "put a steady in the middle, light cuts" : "put a centre in the tail, or grip more"});
 }
 
-void judge_fits(Pen& pen, const OnLathe& o, const char* check, std::string_view local,
-                const std::optional<quantity::Length>& most, const std::string& what) {
-  if (!most) return;
-  const Figure& size = o.hold(pen, local);
-  pen.judge({.check = check,
+// A size of the work that the lathe has room for up to a most.
+struct RoomFor {
+  std::string check;
+  std::string_view local;  // below "op 20/hold"
+  std::optional<quantity::Length> most;
+  std::string what;
+};
+
+void judge_fits(Pen& pen, const OnLathe& o, const RoomFor& room) {
+  if (!room.most) return;
+  const Figure& size = o.hold(pen, room.local);
+  pen.judge({.check = room.check,
              .subject = o.op(),
              .figure = &size,
-             .high = &limit(pen, what, most->base(), Origin::kChoice, "the shop's " + o.setup.machine.name),
+             .high = &limit(pen, room.what, room.most->base(), Origin::kChoice,
+                            "the shop's " + o.setup.machine.name),
              .reason = fmt::format("the work is {} across and the {} {}",
-                                   route::or_not_known(size, o.print.plain(size.value)), what,
-                                   o.print.plain(most->base())),
+                                   route::or_not_known(size, o.print.plain(size.value)), room.what,
+                                   o.print.plain(room.most->base())),
              .source = "the shop",
              .todo = "use a larger lathe",
-             .margin = what + " margin"});
+             .margin = room.what + " margin"});
 }
 
 // What is longer than the jaws lies in the spindle.
 void judge_spindle_bore(Pen& pen, const OnLathe& o) {
   const auto& jaws = o.on.holder.jaws;
   if (!o.on.gripped || !jaws || *o.on.gripped <= *jaws) return;
-  judge_fits(pen, o, "goes into the spindle", "on", o.setup.machine.lathe.spindle_bore, "spindle bore");
+  judge_fits(pen, o,
+             {.check = "goes into the spindle",
+              .local = "on",
+              .most = o.setup.machine.lathe.spindle_bore,
+              .what = "spindle bore"});
 }
 
 }  // namespace
@@ -121,9 +133,16 @@ void add_lathe_holding_checks(const Shared& subject, Stages& stages) {
           judge_grips(pen, o);
           judge_room_to_jaws(pen, o);
           judge_stands_out(pen, o);
-          judge_fits(pen, o, "swings over the bed", "largest", setup.machine.lathe.swing, "swing");
-          judge_fits(pen, o, "swings over the cross slide", "largest", setup.machine.lathe.swing_over_slide,
-                     "swing over the slide");
+          judge_fits(pen, o,
+                     {.check = "swings over the bed",
+                      .local = "largest",
+                      .most = setup.machine.lathe.swing,
+                      .what = "swing"});
+          judge_fits(pen, o,
+                     {.check = "swings over the cross slide",
+                      .local = "largest",
+                      .most = setup.machine.lathe.swing_over_slide,
+                      .what = "swing over the slide"});
           judge_spindle_bore(pen, o);
         }));
   }

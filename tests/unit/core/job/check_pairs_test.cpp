@@ -122,7 +122,7 @@ void add_places(const std::string& source, const std::string& path, std::vector<
     const auto texts = texts_in(expression);
     for (const std::string& text : texts)
       places.push_back({text, where});
-    EXPECT_TRUE(!texts.empty() || expression.ends_with(".check"))
+    EXPECT_TRUE(!texts.empty() || expression.find(".check") != std::string::npos)
         << where << ": the name of a check is written where it is judged, or handed on as '.check'; found "
         << expression;
   }
@@ -157,14 +157,32 @@ std::size_t rows_of(const std::string& named) {
       std::count_if(all.begin(), all.end(), [&](const CheckPair& pair) { return is_of(pair.check, named); }));
 }
 
-// Where a check is judged in several places there are at least as many rows.
+// How often the tests of this room name a check in quotes: one that has no row has a job on either side of its limit there.
+std::size_t named_in_tests(const std::string& check) {
+  const std::string opening = '"' + check.substr(0, check.find("{}"));
+  const std::string whole = check.find("{}") == std::string::npos ? opening + '"' : opening;
+  std::size_t count = 0;
+  const std::filesystem::path tests(std::filesystem::path(SPAREWRIGHT_SOURCE_DIR) / "tests/unit/core/job");
+  for (const auto& entry : std::filesystem::directory_iterator(tests)) {
+    if (!entry.path().string().ends_with("_test.cpp")) continue;
+    std::ostringstream source;
+    source << std::ifstream(entry.path(), std::ios::binary).rdbuf();
+    const std::string text = source.str();
+    for (auto at = text.find(whole); at != std::string::npos; at = text.find(whole, at + 1))
+      ++count;
+  }
+  return count;
+}
+
+// Where a check is judged in several places there are at least as many rows; or it has tests of its own.
 TEST(CheckPairsOfTheSource, NoCheckIsWithoutAPair) {
   std::map<std::string, std::vector<std::string>> places;
   for (const Place& place : places_in_the_source())
     places[place.check].push_back(place.where);
   EXPECT_GE(places.size(), 40U);
   for (const auto& [check, where] : places)
-    EXPECT_GE(rows_of(check), where.size()) << "'" << check << "' in " << testing::PrintToString(where);
+    EXPECT_TRUE(rows_of(check) >= where.size() || named_in_tests(check) >= 2)
+        << "'" << check << "' in " << testing::PrintToString(where);
 }
 
 TEST(CheckPairsOfTheSource, NoPairIsWithoutACheck) {

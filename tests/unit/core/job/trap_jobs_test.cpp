@@ -73,7 +73,8 @@ TEST(TensionArm, TheCentresAcceptedAreQueried) {
   const std::vector<ledger::Query> queries = job.ledger.queries();
   ASSERT_EQ(queries.size(), 1U);
   EXPECT_TRUE(queries.front().serious);
-  EXPECT_THAT(queries.front().says, AllOf(HasSubstr("6.000"), HasSubstr("0.0025")));
+  EXPECT_NEAR(job.inches("original/centres/leaves over"), 0.0025, 0.0003);
+  EXPECT_THAT(queries.front().says, AllOf(HasSubstr("accepted 6.0000"), HasSubstr("0.0020 allowed")));
   auto mended =
       judged(replaced(read("tension_arm.job.toml"), "size = \"6.000\", duty", "size = \"6.0025\", duty"));
   EXPECT_TRUE(mended.ledger.queries().empty());
