@@ -18,7 +18,7 @@ std::string collar_sentence(const Bench& bench, const std::string& wheel, const 
   name.front() = static_cast<char>(name.front() - 'a' + 'A');
   if (wheel == kCompound || wheel == kCarriage) name = "[" + name + "]";
   return fmt::format("{} collar {} a turn, {} divisions, reads {}, slack {}; feed in {}.", name,
-                     bench.print.plain(collar.per_turn.base()), collar.divisions,
+                     bench.print.nominal(collar.per_turn.base()), collar.divisions,
                      collar.reads == shop::CollarReads::kDiameter ? "DIAMETER" : "TRAVEL",
                      bench.print.plain(collar.slack.base()), shop::name_of(shop::feeds_in(collar)));
 }
@@ -79,8 +79,10 @@ void say_checks(LatheBench& bench) {
   if (holder.kind == shop::HolderKind::kFourJawChuck)
     bench.sheet.check.emplace_back("indicator on the work, jaws moved until it stands still");
   else if (holder.runs_out)
-    bench.sheet.check.push_back(
-        fmt::format("indicator on the work: swings {} most", bench.print.fine(holder.runs_out->base())));
+    bench.sheet.check.push_back(fmt::format(
+        "indicator on the work: swings {} most",
+        bench.print.fine(
+            stated(bench, "hold/runs out", holder.runs_out->base(), "the shop's " + holder.name).value)));
   const shop::LatheSizes& lathe = bench.setup.machine.lathe;
   if (lathe.tapers && lathe.tapers_over)
     bench.sheet.check.push_back(fmt::format("turns {} larger at the headstock over {}",
@@ -132,7 +134,7 @@ void write_lathe_machine(LatheBench& bench) {
   for (const auto& [wheel, collar] : machine.collars)
     bench.sheet.machine.push_back(collar_sentence(bench, wheel, collar));
   bench.sheet.machine.emplace_back(
-      "1t + 20 on a line: one whole turn from 0, then on to 20. Past it: half a turn back, come in again.");
+      "On a line: whole turns (t) from 0, then on to the number. Past it: half a turn back, come in again.");
 }
 
 void write_lathe_hold(LatheBench& bench) {

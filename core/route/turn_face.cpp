@@ -59,12 +59,14 @@ void face_clean(LatheBench& bench, const Face& face, const Figure& stands, const
 }
 
 void stop_before_last(LatheBench& bench, const std::string& feature, double before_mm, double aim_mm) {
+  const Figure& left = bench.choice(feature + "/left, about", Kind::kLength, before_mm - aim_mm,
+                                    "what the cut before should leave");
   Stop stop;
   stop.says = fmt::format("STOP. {}: wipe, measure the length.", feature);
   stop.readings.push_back({"found, should be", bench.print.fine(before_mm)});
   stop.rule =
       fmt::format("Left to go = found less {}. It should be about {}; if it is half or double, do NOT cut.",
-                  bench.print.fine(aim_mm), bench.print.fine(before_mm - aim_mm));
+                  bench.print.fine(aim_mm), bench.print.fine(left.value));
   bench.sheet.items.emplace_back(std::move(stop));
 }
 

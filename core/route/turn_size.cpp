@@ -129,7 +129,11 @@ void stop_before_last(LatheBench& bench, const Diameter& d, const Figure& aim, c
       "STOP. {}: let it cool, wipe. Measure at both ends of it, two ways.{}", d.feature,
       how == GoesOnBy::kCrossFromZeroHere ? " Leave the cross where it stands, its collar to 0." : "");
   stop.readings.push_back({"found, should be", bench.print.fine(before.value)});
-  const double left = std::abs(before.value - aim.value);
+  const double left =
+      bench
+          .choice(d.feature + "/left, about", Kind::kLength, std::abs(before.value - aim.value),
+                  "what the cut before should leave", {&before, &aim})
+          .value;
   stop.rule = fmt::format(
       "Left to go = {}. It should be about {}; if it is half or double, do NOT cut.",
       d.inside ? bench.print.fine(aim.value) + " less found" : "found less " + bench.print.fine(aim.value),

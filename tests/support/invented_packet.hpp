@@ -63,16 +63,17 @@ inline route::SetupSheet bore_drill_and_tap() {
       "A hole more than 0.004 out: do not tap, do not unclamp."};
   s.cautions = {
       "Boring head: nothing loose near it, sleeves rolled up, stop the spindle before you measure."};
-  s.view.work = {"work", 0.0, 0.0, 107.9, 50.75, false};
-  s.view.holes = {
+  auto& view = s.view.emplace<route::PlanView>();
+  view.work = {"work", 0.0, 0.0, 107.9, 50.75, false};
+  view.holes = {
       {"bore", 26.9, 25.4, 11.1, true}, {"hole 1", 83.9, 12.7, 4.0, true}, {"hole 2", 83.9, 38.1, 4.0, true}};
-  s.view.jaw_left_mm = -22.2;
-  s.view.jaw_right_mm = 130.2;
-  s.view.parallel_mm = 6.35;
-  s.view.left_side = "left end";
-  s.view.right_side = "right end";
-  s.view.near_side = "front";
-  s.view.far_side = "back";
+  view.jaw_left_mm = -22.2;
+  view.jaw_right_mm = 130.2;
+  view.parallel_mm = 6.35;
+  view.left_side = "left end";
+  view.right_side = "right end";
+  view.near_side = "front";
+  view.far_side = "back";
   return s;
 }
 
@@ -107,9 +108,10 @@ inline route::SetupSheet mill_the_step() {
   s.before_unclamp = {"step, leaves 0.620-0.630", "nothing else wants this holding"};
   s.if_wrong = {"A place more than its limit out: do not drill, do not tap, do not unclamp."};
   s.view = bore_drill_and_tap().view;
-  for (auto& hole : s.view.holes)
+  auto& view = std::get<route::PlanView>(s.view);
+  for (auto& hole : view.holes)
     hole.cut_here = false;
-  s.view.flats = {{"idler step", 70.0, 0.0, 107.9, 50.75, true}};
+  view.flats = {{"idler step", 70.0, 0.0, 107.9, 50.75, true}};
   return s;
 }
 

@@ -78,11 +78,13 @@ inline std::vector<std::string> texts_of(const route::SetupSheet& s) {
         all.insert(all.end(), {reading.what, reading.expect});
     }
   }
-  for (const auto& hole : s.view.holes)
-    all.push_back(hole.name);
-  for (const auto& flat : s.view.flats)
-    all.push_back(flat.name);
-  all.insert(all.end(), {s.view.left_side, s.view.right_side, s.view.near_side, s.view.far_side});
+  if (const auto* view = std::get_if<route::PlanView>(&s.view)) {
+    for (const auto& hole : view->holes)
+      all.push_back(hole.name);
+    for (const auto& flat : view->flats)
+      all.push_back(flat.name);
+    all.insert(all.end(), {view->left_side, view->right_side, view->near_side, view->far_side});
+  }
   return all;
 }
 

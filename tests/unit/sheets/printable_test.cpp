@@ -54,13 +54,14 @@ TEST_F(PrintableText, WordsProductTextAndLeavesNamesAlone) {
   packet.title = "the [vise] 3/8";
   packet.first.checks[0].subject = "[vise] 3/8";
   packet.setups[0].name = "in the [vise] 3/8";
-  packet.setups[0].view.holes[0].name = "hole [vise] 3/8";
+  std::get<route::PlanView>(packet.setups[0].view).holes[0].name = "hole [vise] 3/8";
   packet.setups[0].hold = {"6 in [vise], 3/8 showing"};
   const Packet british = printable(packet, base::Dialect::kBritish, *press_).packet;
   EXPECT_EQ(british.title, packet.title);
   EXPECT_EQ(british.first.checks[0].subject, packet.first.checks[0].subject);
   EXPECT_EQ(british.setups[0].name, packet.setups[0].name);
-  EXPECT_EQ(british.setups[0].view.holes[0].name, packet.setups[0].view.holes[0].name);
+  EXPECT_EQ(std::get<route::PlanView>(british.setups[0].view).holes[0].name,
+            std::get<route::PlanView>(packet.setups[0].view).holes[0].name);
   EXPECT_EQ(british.setups[0].hold[0], "6 in vice, 3\u20448 showing");
   EXPECT_EQ(printable(packet, base::Dialect::kAmerican, *press_).packet.setups[0].hold[0],
             "6 in vise, 3\u20448 showing");
