@@ -84,6 +84,8 @@ void add_details(const PartViews& views, const Marks& marks, double scale, std::
     extra.caption = {fmt::format("{}  {}", extra.letter, larger.says), title.substr(0, title.find(':'))};
     extra.radius_mm = kExtraRadius_mm / larger.factor;
     extra.view = within(with_hatching(views, of), at, extra.radius_mm);
+    if (extra.view.lines.empty() && extra.view.arcs.empty() && extra.view.paths.empty())
+      continue;  // its place lies in the air, as a slit's may
     extra.scale = larger.factor;
     extra.of = of;
     extra.centre = at;

@@ -29,7 +29,10 @@ double reads(Way way, const std::vector<double>& values, std::optional<int> coun
   reading.count = count;
   const auto equation = equation_of(reading, dimensions, quantity::UnitSystem::kInch);
   EXPECT_TRUE(equation.has_value());
-  const auto y = equation->at(values);
+  std::vector<double> in_its_order;
+  for (const std::string& name : equation->names())
+    in_its_order.push_back(values[static_cast<std::size_t>(name.front() - 'a')]);
+  const auto y = equation->at(in_its_order);
   EXPECT_TRUE(y.has_value());
   return y->value;
 }
