@@ -39,6 +39,16 @@ const CheckPairs kPresses{{
      .outside = "not known",
      .inside_is = kSilent,
      .outside_is = State::kNotKnown},
+    // 12 from the outside is half the hole: 0.05 of metal is left there, or the hole is open.
+    {.check = "what pressing does",
+     .subject = "it",
+     .about = "where the boss is closed all round",
+     .job = replaced(pressed("24.02"), "at.y = \"30\"", "at.y = \"@\""),
+     .inside = "12.05",
+     .outside = "11.95",
+     .by = 0.05,
+     .inside_is = kSilent,
+     .outside_is = State::kNotKnown},
     // At its least against a hole of 24.000. What holds is calculated from friction: never better than CLOSE.
     {.check = "press holds",
      .subject = "it",
