@@ -78,14 +78,15 @@ TURNS = [
     # The plate is 60 by 20: so many mm3 to a mm of its length.
     Turn(("split_leaves_two_pieces",), "core/judge/split.cpp", "piece.value > 0.0", "piece.value > BY",
          scale=60.0 * 20.0),
-    Turn(("build_up_in_x_or_not_sure",), JUDGE, "margin.value + noise >= margin.expanded()",
+    Turn(("build_up_in_x_or_not_sure", "marks_hold_its_place_in_x_or_not_sure"), JUDGE, "margin.value + noise >= margin.expanded()",
          "margin.value + noise >= margin.expanded() + BY"),
     Turn(("it_cuts_metal",), "core/judge/bite.cpp", "bite.taken == shape::Taken::kMetal"),
     Turn(("geometry",), "core/part/geometry.cpp", "!recipe"),
-    Turn(("spindle_reaches_it",), "core/judge/reach.cpp", "reached_from(feature, standing->up)"),
+    Turn(("spindle_reaches_it",), "core/judge/reach.cpp", "reached_from(setup, feature, up)",
+         within="if (reached_from(setup, feature, up)) return;"),
     Turn(("it_is_made_in_a_setup",), "core/judge/reach.cpp", "!made", within="if (!made) {"),
     Turn(("a_tool_makes_it",), "core/judge/tooling.cpp", "there", within="if (there || kinds.empty()) return;"),
-    Turn(("how_it_is_cut",), "core/judge/tooling.cpp", "part::cuts_are_worked_out(feature)"),
+    Turn(("how_it_is_cut",), "core/judge/tooling.cpp", "route::cuts_are_worked_out(setup, feature)"),
     Turn(("the_tap_has_the_thread",), "core/judge/tool_size.cpp",
          "std::abs(cut->pitch_mm - wanted->pitch_mm) < kSame_mm"),
     Turn(("no_press_in_a_slit_boss",), "core/judge/bush.cpp", "slit == part.features.end()"),
@@ -93,6 +94,41 @@ TURNS = [
     Turn(("drill_starts_square_where_it_leans",), "core/judge/drill_start.cpp", "drilling.hole().lean"),
     Turn(("drill_starts_square_with_a_dimple_on_a_bar",), "core/judge/drill_start.cpp",
          "drilling.uses(shop::ToolKind::kSpotDrill)"),
+    Turn(("stands_out_of_the_chuck_more_than_three_diameters",
+          "stands_out_of_the_chuck_more_than_twelve_diameters_with_the_tail"), "core/judge/lathe_holding.cpp",
+         "out.value <= most", "out.value <= most + BY"),
+    Turn(("stands_out_of_the_chuck_more_than_five_diameters",), "core/judge/lathe_holding.cpp", "out.value <= past",
+         "out.value <= past + BY"),
+    Turn(("goes_into_the_spindle_what_the_jaws_do_not_hold_alone",), "core/judge/lathe_holding.cpp",
+         "*o.on.gripped <= *jaws", "o.on.gripped->base() <= jaws->base() + BY"),
+    Turn(("a_centre_finds_its_hole_at_the_headstock",), "core/judge/lathe_support.cpp",
+         "centre_is_there(t, part::opposite(t.on.free_end), false)"),
+    Turn(("a_centre_finds_its_hole_drilled_before_the_tail_comes_up",
+          "a_centre_finds_its_hole_at_the_tail_between_centres"), "core/judge/lathe_support.cpp", "!between",
+         within="t.on.free_end, !between"),
+    Turn(("between_centres",), "core/judge/lathe_support.cpp", "!tail_is_centre"),
+    Turn(("it_is_gripped_on_what_is_there_made_in_a_setup_before",), "core/judge/lathe_support.cpp",
+         "is_there(t.subject, t.setup, t.on.on, false)"),
+    Turn(("it_is_gripped_on_what_is_there_a_mandrel_in_a_bore",), "core/judge/lathe_support.cpp",
+         "t.on.on.empty()"),
+    Turn(("the_tool_goes_into_the_groove_where_its_width_is_said",), "core/judge/turned_size.cpp", "!tool.width"),
+    Turn(("what_pressing_does_where_the_bush_s_metal_is_said", "what_pressing_does_where_the_boss_s_metal_is_known"),
+         "core/judge/press.cpp", "!metals"),
+    Turn(("what_pressing_does_where_the_boss_is_closed_all_round",), "core/judge/press.cpp", "!wall"),
+    Turn(("goes_between_the_centres_only_with_something_at_the_tail",), "core/judge/lathe_room.cpp",
+         "room.on.tail == route::TailSupport::kNone"),
+    Turn(("press_holds",), "core/judge/press.cpp", "!(answer.holds_at_least.base() > 0.0)"),
+    Turn(("press_holds",), "core/judge/press.cpp", 'pen.need(path + "/interference/least").value',
+         'pen.need(path + "/interference/least").value + BY', is_condition=False),
+    Turn(("bore_closes_in_pressing",), "core/judge/press.cpp", 'pen.need(path + "/interference/most").value',
+         'pen.need(path + "/interference/most").value + BY', is_condition=False),
+    Turn(("O_ring_is_squeezed_enough_and_not_too_much_not_too_deep",), "core/judge/o_ring_seat.cpp",
+         "most.value > high.value", "most.value > high.value + BY"),
+    Turn(("ring_s_groove",), "core/judge/ring_seat.cpp", "!groove"),
+    Turn(("slit_bends_its_hinge_and_springs_back_easily",), "core/judge/clamp.cpp",
+         "stress.value > kEasyShare * most.value", "stress.value > kEasyShare * most.value + BY"),
+    Turn(("the_saw_reaches_it",), "core/judge/reach.cpp", "sawn_from(feature, up)",
+         within="if (sawn_from(feature, up)) return;"),
 ]
 
 TOLD = r"""
@@ -170,8 +206,15 @@ def run(command, build):
         stop(f"failed: {shlex.join(command)}\n{done.stdout}{done.stderr}")
 
 
+def sources_of(build, compiled):
+    """What one command compiles: itself, or the files that the build joined in it."""
+    if "/Unity/" not in compiled:
+        return [compiled]
+    return re.findall(r'^#include "(.*)"$', (build / compiled).read_text(), re.MULTILINE)
+
+
 def commands(build):
-    """The command that links the test program, and by source the one that compiles it."""
+    """The command that links the test program, and by source the one that compiles it, with what it names."""
     done = subprocess.run(["ninja", "-C", str(build), "-t", "commands", TARGET], capture_output=True, text=True,
                           check=False)
     if done.returncode != 0:
@@ -181,7 +224,9 @@ def commands(build):
     for line in done.stdout.splitlines():
         words = shlex.split(line)
         if "-c" in words:
-            compiles[words[words.index("-c") + 1]] = words
+            compiled = words[words.index("-c") + 1]
+            for source in sources_of(build, compiled):
+                compiles[source] = (compiled, words)
         elif any(word.endswith(f"/{TARGET}") for word in words):
             link = words
     if link is None:
@@ -195,7 +240,9 @@ def built_program(build):
     link, compiles = commands(build)
     objects = []
     for file in sorted({turn.file for turn in TURNS} | {JUDGE}):
-        command = compiles[str(ROOT / file)]
+        if str(ROOT / file) not in compiles:
+            stop(f"how {file} is compiled was not found")
+        compiled, command = compiles[str(ROOT / file)]
         copy = folder / file
         copy.parent.mkdir(parents=True, exist_ok=True)
         text = turned_source(file)
@@ -204,7 +251,7 @@ def built_program(build):
             copy.write_text(text)
             made = command[command.index("-o") + 1]
             # The folder of the sources stands for includes from the top.
-            turned = [str(copy) if word == str(ROOT / file) else word for word in command]
+            turned = [str(copy) if word == compiled else word for word in command]
             turned = [word.replace(made, str(object_file)) if made in word else word for word in turned]
             run(turned, build)
         objects.append(str(object_file))
@@ -212,7 +259,9 @@ def built_program(build):
     words = [word for word in link if word not in (":", "&&")]
     at = words.index("-o")
     program = folder / TARGET
-    run(words[:at] + objects + ["-o", str(program)] + words[at + 2:], build)
+    # Where files are compiled together the originals come along with their neighbours: the first one counts.
+    first = "-Wl,--allow-multiple-definition"
+    run(words[:at] + objects + [first, "-o", str(program)] + words[at + 2:], build)
     return program
 
 

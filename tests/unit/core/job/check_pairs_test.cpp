@@ -200,11 +200,19 @@ TEST(CheckPairsOfTheSource, OnlyTheseAreYesOrNoByNature) {
   for (const CheckPair& pair : tests::all_check_pairs()) {
     if (pair.by == 0.0) yes_or_no.insert(tests::name_of(pair));
   }
-  EXPECT_THAT(yes_or_no, testing::UnorderedElementsAre(
-                             "a_tool_makes_it", "drill_starts_square_where_it_leans",
-                             "drill_starts_square_with_a_dimple_on_a_bar", "geometry", "how_it_is_cut",
-                             "instrument_touches_diameter", "it_is_made_in_a_setup",
-                             "no_press_in_a_slit_boss", "spindle_reaches_it", "the_tap_has_the_thread"));
+  EXPECT_THAT(
+      yes_or_no,
+      testing::UnorderedElementsAre(
+          "a_centre_finds_its_hole_at_the_headstock", "a_centre_finds_its_hole_at_the_tail_between_centres",
+          "a_centre_finds_its_hole_drilled_before_the_tail_comes_up", "a_tool_makes_it", "between_centres",
+          "drill_starts_square_where_it_leans", "drill_starts_square_with_a_dimple_on_a_bar", "geometry",
+          "goes_between_the_centres_only_with_something_at_the_tail", "how_it_is_cut",
+          "instrument_touches_diameter", "it_is_gripped_on_what_is_there_a_mandrel_in_a_bore",
+          "it_is_gripped_on_what_is_there_made_in_a_setup_before", "it_is_made_in_a_setup",
+          "no_press_in_a_slit_boss", "ring_s_groove", "spindle_reaches_it", "the_saw_reaches_it",
+          "the_tap_has_the_thread", "the_tool_goes_into_the_groove_where_its_width_is_said",
+          "what_pressing_does_where_the_boss_s_metal_is_known",
+          "what_pressing_does_where_the_bush_s_metal_is_said"));
 }
 
 }  // namespace
