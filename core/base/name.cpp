@@ -1,6 +1,8 @@
 #include "core/base/name.hpp"
 
 #include <array>
+#include <cstdint>
+#include <cstring>
 #include <functional>
 #include <mutex>
 #include <ostream>
@@ -34,11 +36,38 @@ const std::string& nothing() {
   return text;
 }
 
-// Each thread keeps at hand what it asked for last: one place for each remainder of the hash.
+constexpr std::size_t kPlaceBits = 10;
+constexpr std::size_t kPlaces = std::size_t{1} << kPlaceBits;
+
+// Where a text is kept at hand: one multiplication for eight bytes, the last eight again where they do not fill up. It is
+// only a place to look, the text there is compared.
+std::size_t place_of(std::string_view text) {
+  std::uint64_t mixed = text.size();
+  const auto mix = [&](std::uint64_t word) {
+    mixed = (mixed ^ word) * 0x9E3779B97F4A7C15U;
+  };  // 2^64 / golden ratio
+  constexpr std::size_t kWord = sizeof(std::uint64_t);
+  const auto word_at = [&](std::size_t at) {
+    std::uint64_t word = 0;
+    std::memcpy(&word, text.data() + at, kWord);
+    return word;
+  };
+  if (text.size() < kWord) {
+    for (const char c : text)
+      mix(static_cast<unsigned char>(c));
+  } else {
+    for (std::size_t at = 0; at + kWord < text.size(); at += kWord)
+      mix(word_at(at));
+    mix(word_at(text.size() - kWord));
+  }
+  return static_cast<std::size_t>(mixed >> (64U - kPlaceBits));
+}
+
+// Each thread keeps at hand what it asked for last, one name a place.
 const std::string* kept(std::string_view text) {
   if (text.empty()) return &nothing();
-  thread_local std::array<const std::string*, 1024> at_hand{};
-  const std::string*& place = at_hand[HashOfText{}(text) % at_hand.size()];
+  thread_local std::array<const std::string*, kPlaces> at_hand{};
+  const std::string*& place = at_hand[place_of(text)];
   if (place == nullptr || *place != text) place = on_the_shelf(text);
   return place;
 }

@@ -33,6 +33,9 @@ std::string nearest(std::string_view word, std::span<const std::string> known) {
   std::size_t best_distance = allowed + 1;
   for (const std::string& candidate : known) {
     if (candidate.size() > kLongestCompared) continue;
+    // Each edit makes a word longer or shorter by one letter at most.
+    const auto [shorter, longer] = std::minmax({word.size(), candidate.size()});
+    if (longer - shorter >= best_distance) continue;
     const std::size_t distance = edit_distance(word, candidate);
     if (distance < best_distance) {
       best_distance = distance;

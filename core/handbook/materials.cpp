@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -90,14 +92,21 @@ bool has_all(const Words& known, const Words& asked) {
   });
 }
 
-Words words_of(const Material& material) {
-  return words_of(std::string(material.name) + " " + std::string(material.condition));
+// The words of every material, in the order of the table.
+const std::vector<Words>& words_of_materials() {
+  static const std::vector<Words> all = [] {
+    std::vector<Words> words;
+    for (const Material& material : kMaterials)
+      words.push_back(words_of(std::string(material.name) + " " + std::string(material.condition)));
+    return words;
+  }();
+  return all;
 }
 
 std::vector<const Material*> fitting(const Words& asked) {
   std::vector<const Material*> out;
-  for (const Material& material : kMaterials) {
-    if (has_all(words_of(material), asked)) out.push_back(&material);
+  for (std::size_t i = 0; i < std::size(kMaterials); ++i) {
+    if (has_all(words_of_materials()[i], asked)) out.push_back(&kMaterials[i]);
   }
   return out;
 }

@@ -148,7 +148,7 @@ const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::stri
                           std::span<const Term> terms, std::string_view source) {
   Figure& figure = begin(full_name(local));
   work_out(figure, kind, words, value, terms);
-  figure.source = source;
+  if (!source.empty()) figure.source = source;
   return figure;
 }
 

@@ -38,7 +38,7 @@ Shares in_order(Shares shares) {
 
 // Merges from the end, in place: room for both, then each share to where it belongs.
 void add_scaled(Shares& sum, const Shares& shares, double slope) {
-  if (slope == 0.0) return;
+  if (slope == 0.0 || shares.empty()) return;
   bool has_zeros = false;
   if (sum.empty()) {
     for (const Share& share : shares) {
@@ -50,7 +50,7 @@ void add_scaled(Shares& sum, const Shares& shares, double slope) {
   }
   std::size_t a = sum.size();
   std::size_t b = shares.size();
-  sum.resize(a + b);
+  sum.resize(a + b, shares.front());
   std::size_t to = sum.size();
   while (b > 0) {
     const Share& next = shares[b - 1];

@@ -3,6 +3,7 @@
 
 #include <cmath>
 #include <string>
+#include <utility>
 
 #include <gtest/gtest.h>
 
@@ -150,8 +151,9 @@ struct Judged {
   }
 };
 
-// All that is wrong with the texts, as the user reads it; empty where they can be read.
-inline std::string troubles_of(const std::string& job_text, const std::string& shop_text = plain_shop()) {
+// Reads the texts into it and declares the stages. Returns all that is wrong with them, as the user reads it; empty where
+// they can be read.
+inline std::string read_into(Judged& judged, const std::string& job_text, const std::string& shop_text) {
   std::string all;
   const auto tell = [&](const base::Failures& failures) {
     for (const base::Failure& failure : failures)
@@ -166,25 +168,29 @@ inline std::string troubles_of(const std::string& job_text, const std::string& s
   }
   const auto job_document = text::Document::parse(job_text, "test.job.toml");
   if (!job_document) return base::report(job_document.error()) + "\n";
-  const auto job = job::read_job(*job_document, *shop);
+  auto job = job::read_job(*job_document, *shop);
   if (!job) {
     tell(job.error());
     return all;
   }
-  if (const auto stages = job::stages(*job); !stages) tell(stages.error());
+  judged.job = std::move(*job);
+  if (auto stages = job::stages(judged.job)) {
+    judged.ledger.declare(std::move(*stages));
+  } else {
+    tell(stages.error());
+  }
   return all;
+}
+
+inline std::string troubles_of(const std::string& job_text, const std::string& shop_text = plain_shop()) {
+  Judged judged;
+  return read_into(judged, job_text, shop_text);
 }
 
 inline Judged judged(const std::string& job_text, const std::string& shop_text = plain_shop()) {
   Judged result;
-  const std::string troubles = troubles_of(job_text, shop_text);
-  if (!troubles.empty()) {
-    ADD_FAILURE() << troubles;
-    return result;
-  }
-  const auto shop = job::read_shop(*text::Document::parse(shop_text, "test.shop.toml"));
-  result.job = *job::read_job(*text::Document::parse(job_text, "test.job.toml"), *shop);
-  result.ledger.declare(*job::stages(result.job));
+  const std::string troubles = read_into(result, job_text, shop_text);
+  if (!troubles.empty()) ADD_FAILURE() << troubles;
   return result;
 }
 

@@ -122,9 +122,8 @@ class Mutator {
 
 // Reads, and where that can be done works everything out. Returns whether it could be read.
 bool work_out(const std::string& job_text, const std::string& shop_text) {
-  const std::string troubles = tests::troubles_of(job_text, shop_text);
-  if (!troubles.empty()) return false;
-  auto job = tests::judged(job_text, shop_text);
+  tests::Judged job;
+  if (!tests::read_into(job, job_text, shop_text).empty()) return false;
   for (const ledger::Figure& figure : job.ledger.figures()) {
     EXPECT_TRUE(figure.known() || !figure.missing.empty())
         << figure.name << " is not known and says not why\n"
