@@ -133,7 +133,7 @@ TEST(Pages, GoOnToAFurtherPageUnderTheSameHead) {
 
 TEST(Pages, ReadWithoutAnythingToSay) {
   Packet packet;
-  packet.setups.emplace_back();
+  packet.setups.emplace_back().view.emplace<route::PlanView>();
   const auto all = laid_out(packet);
   ASSERT_EQ(all.size(), 2U);
   EXPECT_THAT(faults(all), IsEmpty());
