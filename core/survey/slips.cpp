@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -21,6 +22,13 @@ struct Candidate {
 };
 using Candidates = std::vector<Candidate>;
 
+void add(Candidates& all, std::string says, double shift, int rank) {
+  Candidate& one = all.emplace_back();
+  one.says = std::move(says);
+  one.shift = shift;
+  one.rank = rank;
+}
+
 bool has(const std::string& kind, std::string_view word) {
   return kind.find(word) != std::string::npos;
 }
@@ -34,33 +42,33 @@ void add_scale(const Misread& m, Candidates& all) {
   const char* turn_says = m.is_metric ? "0.5 mm" : "0.025 in";
   const char* figure_says = m.is_metric ? "1 mm" : "0.1 in";
   if (is_micrometer) {
-    all.push_back({fmt::format("one turn of the thimble ({}) was missed", turn_says), -turn, 0});
-    all.push_back({fmt::format("one turn of the thimble ({}) was counted too many", turn_says), turn, 0});
+    add(all, fmt::format("one turn of the thimble ({}) was missed", turn_says), -turn, 0);
+    add(all, fmt::format("one turn of the thimble ({}) was counted too many", turn_says), turn, 0);
   }
   if (is_micrometer || is_caliper) {
-    all.push_back({fmt::format("a figure of the scale ({}) was missed", figure_says), -figure, 1});
-    all.push_back({fmt::format("a figure of the scale ({}) was counted too many", figure_says), figure, 1});
+    add(all, fmt::format("a figure of the scale ({}) was missed", figure_says), -figure, 1);
+    add(all, fmt::format("a figure of the scale ({}) was counted too many", figure_says), figure, 1);
   }
   if (m.zero_found != 0.0) {
-    all.push_back({"its zero had been taken off already", -m.zero_found, 1});
-    all.push_back({"its zero is the other way round", -2.0 * m.zero_found, 1});
+    add(all, "its zero had been taken off already", -m.zero_found, 1);
+    add(all, "its zero is the other way round", -2.0 * m.zero_found, 1);
   }
 }
 
 void add_units(const Misread& m, Candidates& all) {
   if (m.kind == quantity::Kind::kAngle) return;
-  all.push_back({"it is a radius, not a diameter", -m.reading, 2});
-  all.push_back({"it is a diameter, not a radius", m.reading / 2.0, 2});
+  add(all, "it is a radius, not a diameter", -m.reading, 2);
+  add(all, "it is a diameter, not a radius", m.reading / 2.0, 2);
   if (m.is_metric)
-    all.push_back({"it is in inches, not millimetres", m.reading - m.reading * kInch_mm, 2});
+    add(all, "it is in inches, not millimetres", m.reading - m.reading * kInch_mm, 2);
   else
-    all.push_back({"it is in millimetres, not inches", m.reading - m.reading / kInch_mm, 2});
+    add(all, "it is in millimetres, not inches", m.reading - m.reading / kInch_mm, 2);
 }
 
 // Two neighbouring figures of what was typed changed about, and its point moved.
 void add_figures(const Misread& m, Candidates& all) {
-  all.push_back({"its point is a place out", m.reading - m.reading * 10.0, 3});
-  all.push_back({"its point is a place out", m.reading - m.reading / 10.0, 3});
+  add(all, "its point is a place out", m.reading - m.reading * 10.0, 3);
+  add(all, "its point is a place out", m.reading - m.reading / 10.0, 3);
   const double typed = std::strtod(m.typed.c_str(), nullptr);
   if (typed == 0.0 || has(m.typed, "/")) return;
   const double scale = m.reading / typed;
@@ -71,8 +79,8 @@ void add_figures(const Misread& m, Candidates& all) {
     const auto is_figure = [](char c) { return c >= '0' && c <= '9'; };
     if (!is_figure(other[i]) || !is_figure(other[next]) || other[i] == other[next]) continue;
     std::swap(other[i], other[next]);
-    all.push_back({fmt::format("two figures are swapped: {}", other),
-                   scale * (typed - std::strtod(other.c_str(), nullptr)), 3});
+    add(all, fmt::format("two figures are swapped: {}", other),
+        scale * (typed - std::strtod(other.c_str(), nullptr)), 3);
   }
 }
 
