@@ -126,6 +126,64 @@ struct Sizes {
   std::vector<PairRow> pairs;
 };
 
+// What one cause brings to the doubt of a measured dimension.
+struct DoubtRow {
+  std::string cause;  // "'over both', good to", "zero of caliper 6, outside jaws"
+  double part = 0.0;  // of the square of its standard uncertainty
+};
+
+// How a measured dimension follows one reading: by so much for each 1 the reading is more.
+struct FollowsRow {
+  std::string reading;
+  double by = 0.0;
+};
+
+// Another measured dimension that is out where this one is.
+struct TogetherRow {
+  std::string name;
+  double correlation = 0.0;
+};
+
+// A measured dimension, and what its doubt is made of.
+struct MeasuredRow {
+  std::string name;
+  NumberRow size;
+  std::optional<double> expanded;      // what holds the truth 19 times in 20, in the unit of the size
+  std::optional<double> k;             // that over the standard uncertainty
+  bool is_checked = false;             // a slip in any reading it hangs on would show in another
+  std::vector<std::string> unchecked;  // readings it hangs on that nothing checks
+  std::vector<DoubtRow> doubts;        // the largest first
+  std::vector<FollowsRow> follows;     // in the order of the text
+  std::vector<TogetherRow> together;   // the closest first
+};
+
+// A reading and what became of it.
+struct ReadingRow {
+  std::string name;
+  std::string way;  // "over pins"
+  std::vector<std::string> of;
+  std::string is;  // an expression; empty otherwise
+  std::string instrument;
+  std::string place;
+  NumberRow counts;  // as it counts: the mean of the repeats, corrected
+  std::string use;   // "used", "set aside", "worn: at least"
+  std::optional<NumberRow>
+      differs;  // less what the sizes found make it; where others check it or it was set aside
+  std::optional<double>
+      times_its_doubt;      // how far it is out of what the others say, in standard uncertainties
+  double redundancy = 0.0;  // the part of a slip in it that shows in its own misfit
+};
+
+// Everything that came of measuring up.
+struct Measured {
+  std::vector<MeasuredRow> sizes;
+  std::vector<ReadingRow> readings;
+  int spare_readings = 0;         // more than needed
+  std::optional<double> total;    // squares of the misfits over their doubts; none without spare readings
+  std::optional<double> limit;    // what the total stays below 19 times in 20
+  std::vector<QueryRow> queries;  // about the readings
+};
+
 // Where a number comes from, down to readings and sources.
 struct TrailRow {
   NumberRow number;

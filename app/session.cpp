@@ -6,6 +6,8 @@
 #include <fmt/format.h>
 
 #include "app/card.hpp"
+#include "app/measuring.hpp"
+#include "app/measuring_sheets.hpp"
 #include "app/packet.hpp"
 #include "app/printing.hpp"
 #include "app/sizes.hpp"
@@ -196,6 +198,17 @@ std::vector<DimensionRow> Session::dimensions() {
     rows.push_back(std::move(row));
   }
   return rows;
+}
+
+Measured Session::measured() {
+  return measured_of(inside_->job, inside_->ledger);
+}
+
+Outcome<std::string> Session::measuring_pdf(Paper paper) {
+  const auto packet = measuring_packet(inside_->job, inside_->ledger, measured());
+  const auto pdf = sheets::render_measuring(packet, {sheets_paper(paper), inside_->job.dialect});
+  if (!pdf) return failed(pdf.error());
+  return *pdf;
 }
 
 Sizes Session::sizes() {

@@ -50,6 +50,11 @@ class Session {
   [[nodiscard]] std::vector<NumberRow> numbers();
   // Every dimension of the part, in the order of the text; the blank's first.
   [[nodiscard]] std::vector<DimensionRow> dimensions();
+  // The readings adjusted together: every measured dimension with what its doubt is made of, every reading with how it
+  // fits the others.
+  [[nodiscard]] Measured measured();
+  // The same with pictures, PDF.
+  [[nodiscard]] Outcome<std::string> measuring_pdf(Paper paper);
   // What the measured dimensions were made to, and the fits of the pairs.
   [[nodiscard]] Sizes sizes();
   [[nodiscard]] std::vector<VerdictRow> verdicts();

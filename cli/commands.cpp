@@ -34,15 +34,6 @@ void print_verdict(const app::VerdictRow& row) {
   if (!row.todo.empty()) fmt::print("           do: {}\n", row.todo);
 }
 
-void print_query(const app::QueryRow& row) {
-  if (row.state == "overruled") {
-    fmt::print("QUERY      overruled: {}\n           because: {}\n", row.says, row.reason);
-    return;
-  }
-  fmt::print("QUERY      {}{}\n           {}\n           do: {}\n           its name: {}\n",
-             row.serious ? "serious: " : "", row.says, row.happens, row.todo, row.id);
-}
-
 void print_check(const std::string& title, const std::vector<app::VerdictRow>& verdicts,
                  const std::vector<app::QueryRow>& queries) {
   fmt::print("{}\n\n", title);

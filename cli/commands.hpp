@@ -32,6 +32,7 @@ struct Asked {
 int check(const Asked& asked);
 int numbers(const Asked& asked);
 int dimensions(const Asked& asked);
+int measure(const Asked& asked);
 int sizes(const Asked& asked);
 int why(const Asked& asked);
 int sheets(const Asked& asked);

@@ -86,6 +86,11 @@ Json json_of(const app::NearFitRow& row) {
 
 Json json_of(const app::SizeRow& row);
 Json json_of(const app::PairRow& row);
+Json json_of(const app::DoubtRow& row);
+Json json_of(const app::FollowsRow& row);
+Json json_of(const app::TogetherRow& row);
+Json json_of(const app::MeasuredRow& row);
+Json json_of(const app::ReadingRow& row);
 
 template <typename Row>
 Json list_of(const std::vector<Row>& rows) {
@@ -127,6 +132,52 @@ Json json_of(const app::PairRow& row) {
               {"made_to", row.made_to}};
 }
 
+Json json_of(const app::DoubtRow& row) {
+  return Json{{"cause", row.cause}, {"part", row.part}};
+}
+
+Json json_of(const app::FollowsRow& row) {
+  return Json{{"reading", row.reading}, {"by", row.by}};
+}
+
+Json json_of(const app::TogetherRow& row) {
+  return Json{{"name", row.name}, {"correlation", row.correlation}};
+}
+
+Json json_of(const app::MeasuredRow& row) {
+  return Json{{"name", row.name},
+              {"value", or_null(row.size.value)},
+              {"unit", row.size.unit},
+              {"u", or_null(row.size.u)},
+              {"expanded", or_null(row.expanded)},
+              {"k", or_null(row.k)},
+              {"dof", or_null(row.size.dof)},
+              {"bound", row.size.bound},
+              {"missing", row.size.missing},
+              {"checked", row.is_checked},
+              {"unchecked_readings", row.unchecked},
+              {"doubt_from", list_of(row.doubts)},
+              {"follows", list_of(row.follows)},
+              {"moves_with", list_of(row.together)}};
+}
+
+Json json_of(const app::ReadingRow& row) {
+  return Json{{"name", row.name},
+              {"what", row.way},
+              {"of", row.of},
+              {"is", row.is},
+              {"with", row.instrument},
+              {"place", row.place},
+              {"typed", row.counts.typed},
+              {"counts_as", or_null(row.counts.value)},
+              {"u", or_null(row.counts.u)},
+              {"unit", row.counts.unit},
+              {"use", row.use},
+              {"differs", value_or_null(row.differs)},
+              {"times_its_doubt", or_null(row.times_its_doubt)},
+              {"redundancy", row.redundancy}};
+}
+
 // Names and titles come from users' texts, which are checked to be UTF-8; nothing else may stop the printing.
 std::string dumped(const Json& json) {
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
@@ -138,6 +189,15 @@ std::string as_json(const Printed& printed) {
   return dumped(Json{{"numbers", list_of(printed.numbers)},
                      {"verdicts", list_of(printed.verdicts)},
                      {"queries", list_of(printed.queries)}});
+}
+
+std::string as_json(const app::Measured& measured) {
+  return dumped(Json{{"sizes", list_of(measured.sizes)},
+                     {"readings", list_of(measured.readings)},
+                     {"agreement", Json{{"spare_readings", measured.spare_readings},
+                                        {"total", or_null(measured.total)},
+                                        {"limit", or_null(measured.limit)}}},
+                     {"queries", list_of(measured.queries)}});
 }
 
 std::string as_json(const app::Sizes& sizes) {

@@ -16,6 +16,7 @@ struct Printed {
   std::vector<app::QueryRow> queries;
 };
 [[nodiscard]] std::string as_json(const Printed& printed);
+[[nodiscard]] std::string as_json(const app::Measured& measured);
 [[nodiscard]] std::string as_json(const app::Sizes& sizes);
 [[nodiscard]] std::string as_json(const std::vector<app::DimensionRow>& dimensions);
 [[nodiscard]] std::string as_json(const app::TrailRow& trail);

@@ -75,6 +75,10 @@ class Commands {
     numbers->add_option("NAME", asked_.name, "the start of the names wanted");
     add_for_job("dimensions", "list the part's dimensions: from what, to what, limits and aim",
                 "sparewright dimensions bracket.job.toml", sparewright::cli::dimensions);
+    add_for_job(
+        "measure",
+        "say what the readings make of the old part: sizes, what their doubt is made of, what fits what",
+        "sparewright measure bracket.job.toml", sparewright::cli::measure);
     add_for_job("sizes", "say what the measured sizes were made to before they wore, and the fits of mates",
                 "sparewright sizes bracket.job.toml", sparewright::cli::sizes);
     CLI::App* why = add_for_job("why", "say where a number comes from, down to readings and sources",

@@ -42,4 +42,13 @@ app::Paper paper_of(const Asked& asked) {
   return asked.paper == "Letter" ? app::Paper::kLetter : app::Paper::kA4;
 }
 
+void print_query(const app::QueryRow& row) {
+  if (row.state == "overruled") {
+    fmt::print("QUERY      overruled: {}\n           because: {}\n", row.says, row.reason);
+    return;
+  }
+  fmt::print("QUERY      {}{}\n           {}\n           do: {}\n           its name: {}\n",
+             row.serious ? "serious: " : "", row.says, row.happens, row.todo, row.id);
+}
+
 }  // namespace sparewright::cli

@@ -16,6 +16,8 @@ int tell(const Asked& asked, const app::Troubles& troubles);
 // Writes a file, or to standard output where the path is -. Gives `status`, or kWrongInput where it cannot be written.
 int put(const Asked& asked, const std::string& path, const std::string& bytes, int status);
 
+void print_query(const app::QueryRow& row);
+
 [[nodiscard]] app::Paper paper_of(const Asked& asked);
 
 }  // namespace sparewright::cli

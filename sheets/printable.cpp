@@ -101,6 +101,14 @@ class Preparing {
     }
   }
 
+  void measured(MeasuredSize& size) {
+    names({&size.name});
+    sizes({&size.value, &size.good_to});
+    for (std::string& says : size.on_sketch)
+      names({&says});
+    lists({&size.says});
+  }
+
   void list(route::ListSheet& sheet) {
     sentences({&sheet.name});
     lists({&sheet.cautions});
@@ -205,6 +213,19 @@ PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Pre
     result.setups_replaced.push_back(name_replaced || rest_replaced);
     result.first_replaced = result.first_replaced || name_replaced;  // it lists the sheets that follow
   }
+  return result;
+}
+
+PrintableMeasuring printable(const MeasuringPacket& packet, base::Dialect dialect, const Press& press) {
+  PrintableMeasuring result{packet};
+  Preparing preparing(press, dialect);
+  preparing.names({&result.packet.title, &result.packet.revision});
+  for (route::ListSheet& list : result.packet.lists)
+    preparing.list(list);
+  for (MeasuredSize& size : result.packet.sizes)
+    preparing.measured(size);
+  preparing.lists({&result.packet.agreement});
+  result.replaced = preparing.take_replaced();
   return result;
 }
 

@@ -7,6 +7,7 @@
 
 #include "core/base/words.hpp"
 #include "sheets/card.hpp"
+#include "sheets/measuring.hpp"
 #include "sheets/packet.hpp"
 #include "sheets/press.hpp"
 
@@ -29,6 +30,14 @@ struct PrintablePacket {
   std::vector<bool> after_replaced;
 };
 [[nodiscard]] PrintablePacket printable(const Packet& packet, base::Dialect dialect, const Press& press);
+
+// The sheets of measuring up the same way; names of sizes and readings, and what stands in the pictures, as typed.
+struct PrintableMeasuring {
+  MeasuringPacket packet;
+  bool replaced = false;
+};
+[[nodiscard]] PrintableMeasuring printable(const MeasuringPacket& packet, base::Dialect dialect,
+                                           const Press& press);
 
 // A bench card the same way; its title and the names of numbers as typed.
 struct PrintableCard {

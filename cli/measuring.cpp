@@ -1,0 +1,84 @@
+// What came of measuring up, as text.
+#include <cmath>
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include "app/measuring_words.hpp"
+#include "cli/commands.hpp"
+#include "cli/file_kinds.hpp"
+#include "cli/json.hpp"
+#include "cli/opening.hpp"
+#include "cli/output.hpp"
+
+namespace sparewright::cli {
+namespace {
+
+void print_size(const app::MeasuredRow& row) {
+  if (!row.size.missing.empty()) {
+    fmt::print("{:<20} NOT KNOWN\n", row.name);
+    for (const std::string& missing : row.size.missing)
+      fmt::print("    not known: {}\n", missing);
+    return;
+  }
+  fmt::print("{:<20} {:<12}", row.name, row.size.shown);
+  if (!row.size.good_to.empty()) fmt::print("  good to {}", row.size.good_to);
+  if (row.k) fmt::print(" (k = {:.2f})", *row.k);
+  fmt::print("; {}\n", app::checked_words(row));
+  if (!row.doubts.empty()) fmt::print("    its doubt: {}\n", app::doubts_words(row.doubts));
+  for (const app::TogetherRow& other : row.together)
+    fmt::print("    out together with {}: correlation {:+.2f}\n", other.name, other.correlation);
+}
+
+std::string misfit_words(const app::ReadingRow& row) {
+  if (!row.differs) return "not checked by another reading";
+  std::string words = "differs " + row.differs->shown;
+  if (row.times_its_doubt) words += fmt::format(", {:.1f} times its doubt", std::abs(*row.times_its_doubt));
+  return words;
+}
+
+void print_reading(const app::ReadingRow& row) {
+  const std::string of = row.is.empty() ? fmt::format("{}", fmt::join(row.of, ", ")) : row.is;
+  fmt::print("{:<28} {} of {}, {}\n", row.name, row.way, of, row.instrument);
+  fmt::print("    read {}; counts as {}; {}; {}\n", row.counts.typed, row.counts.shown, row.use,
+             misfit_words(row));
+}
+
+void print_measured(const app::Measured& measured) {
+  if (measured.sizes.empty()) {
+    fmt::print("The job has no measured sizes.\n");
+    return;
+  }
+  fmt::print("SIZES as the readings together make them; good to: 19 times in 20\n");
+  for (const app::MeasuredRow& row : measured.sizes)
+    print_size(row);
+  fmt::print("\nREADINGS\n");
+  for (const app::ReadingRow& row : measured.readings)
+    print_reading(row);
+  fmt::print("\n");
+  fmt::print("{}\n", app::agreement_words(measured));
+  for (const app::QueryRow& query : measured.queries)
+    print_query(query);
+}
+
+}  // namespace
+
+int measure(const Asked& asked) {
+  auto session = open(asked);
+  if (!session) return tell(asked, session.error());
+  if (!asked.output.empty()) {
+    if (!is_pdf(asked.output)) return tell(asked, {no_file_kind(asked.output, "sheet", ".pdf")});
+    const auto pdf = session->measuring_pdf(paper_of(asked));
+    if (!pdf) return tell(asked, pdf.error());
+    return put(asked, asked.output, *pdf, status_of(*session));
+  }
+  const auto measured = session->measured();
+  if (asked.json) {
+    fmt::print("{}", as_json(measured));
+  } else {
+    print_measured(measured);
+  }
+  return status_of(*session);
+}
+
+}  // namespace sparewright::cli

@@ -1,0 +1,75 @@
+// What `measure` prints for the example, the shape of its JSON, and what it says of a reading that is out.
+#include <numeric>
+#include <set>
+
+#include <gmock/gmock.h>
+#include <nlohmann/json.hpp>
+
+#include "golden.hpp"
+#include "program.hpp"
+
+namespace sparewright {
+namespace {
+
+using nlohmann::json;
+using testing::HasSubstr;
+using testing::StartsWith;
+using tests::ProgramTest;
+using tests::Ran;
+
+class Measure : public ProgramTest {};
+
+const json& named(const json& rows, const std::string& name) {
+  for (const json& row : rows) {
+    if (row["name"] == name) return row;
+  }
+  throw std::runtime_error("no row " + name);
+}
+
+TEST_F(Measure, ReadsAsApproved) {
+  const Ran ran = run("measure bracket.job.toml");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_TRUE(tests::golden("cli/bracket.measure.txt", ran.out));
+}
+
+TEST_F(Measure, HasItsShapeInJson) {
+  const Ran ran = run("measure bracket.job.toml --json");
+  ASSERT_EQ(ran.status, 0) << ran.err;
+  const json printed = json::parse(ran.out);
+  ASSERT_EQ(printed["sizes"].size(), 5U);
+  ASSERT_EQ(printed["readings"].size(), 7U);
+  for (const json& row : printed["sizes"]) {
+    double parts = 0.0;
+    for (const json& doubt : row["doubt_from"])
+      parts += doubt["part"].get<double>();
+    EXPECT_GT(parts, 0.93) << row["name"] << ": what is left out is less than 0.01 each";
+    EXPECT_LE(parts, 1.0 + 1e-9);
+    EXPECT_NEAR(row["expanded"].get<double>(), row["k"].get<double>() * row["u"].get<double>(), 1e-12);
+  }
+  // The two plugs: over 1.2805 and between 0.7185, half of their sum 0.9995 and their difference 0.5620 of two plugs.
+  const json& centres = named(printed["sizes"], "screw_centres");
+  EXPECT_NEAR(centres["value"].get<double>(), 0.9995, 0.0003);
+  EXPECT_TRUE(centres["checked"].get<bool>());
+  EXPECT_EQ(printed["agreement"]["spare_readings"], 1);
+}
+
+// 1.2805 read as 1.3305: two thimble turns, in a reading that the plugs and the reading between check.
+TEST_F(Measure, SaysWhichReadingIsOut) {
+  change("bracket.job.toml", "own.job.toml", "[\"1.280\", \"1.281\"]", "[\"1.330\", \"1.331\"]");
+  const Ran ran = run("measure own.job.toml");
+  EXPECT_EQ(ran.status, 1) << ran.err;
+  EXPECT_THAT(ran.out, HasSubstr("they do NOT agree"));
+  EXPECT_THAT(ran.out, HasSubstr("misread?"));
+}
+
+TEST_F(Measure, PrintsItsPicturesAsPdf) {
+  const Ran ran = run("measure bracket.job.toml -o measured.pdf");
+  EXPECT_EQ(ran.status, 0) << ran.err;
+  EXPECT_THAT(read("measured.pdf"), StartsWith("%PDF"));
+  const Ran wrong = run("measure bracket.job.toml -o measured.svg");
+  EXPECT_EQ(wrong.status, 2);
+  EXPECT_THAT(wrong.err, HasSubstr(".pdf"));
+}
+
+}  // namespace
+}  // namespace sparewright
