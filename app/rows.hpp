@@ -174,6 +174,25 @@ struct ReadingRow {
   double redundancy = 0.0;  // the part of a slip in it that shows in its own misfit
 };
 
+// A size as it comes out of many draws of the readings' errors, beside what the adjustment says of it.
+struct DrawnRow {
+  std::string name;
+  double mean = 0.0;  // in `unit`
+  double deviation = 0.0;
+  double low = 0.0;  // 19 times in 20 between these
+  double high = 0.0;
+  std::string unit;
+  std::string shown;  // "0.6248 in, 19 times in 20 between 0.6246 and 0.6250"
+  bool holds = true;  // value and doubt of the adjustment say the same to the first figure of the doubt
+};
+
+// Draws of all errors at once.
+struct Drawn {
+  std::vector<DrawnRow> sizes;
+  std::size_t draws = 0;
+  std::size_t unsettled = 0;  // that came to no answer
+};
+
 // Everything that came of measuring up.
 struct Measured {
   std::vector<MeasuredRow> sizes;

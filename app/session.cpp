@@ -204,6 +204,12 @@ Measured Session::measured() {
   return measured_of(inside_->job, inside_->ledger);
 }
 
+Outcome<Drawn> Session::drawn(std::size_t draws) {
+  auto rows = drawn_of(inside_->job, inside_->ledger, draws);
+  if (!rows) return failed(rows.error());
+  return std::move(*rows);
+}
+
 Outcome<std::string> Session::measuring_pdf(Paper paper) {
   const auto packet = measuring_packet(inside_->job, inside_->ledger, measured());
   const auto pdf = sheets::render_measuring(packet, {sheets_paper(paper), inside_->job.dialect});

@@ -53,7 +53,10 @@ class Session {
   // The readings adjusted together: every measured dimension with what its doubt is made of, every reading with how it
   // fits the others.
   [[nodiscard]] Measured measured();
-  // The same with pictures, PDF.
+  // The same by so many draws of the readings' errors. Fails with too-many for a number of draws that is not taken, with
+  // readings-too-few where a size is left open.
+  [[nodiscard]] Outcome<Drawn> drawn(std::size_t draws);
+  // What measured() gives with pictures, PDF.
   [[nodiscard]] Outcome<std::string> measuring_pdf(Paper paper);
   // What the measured dimensions were made to, and the fits of the pairs.
   [[nodiscard]] Sizes sizes();

@@ -20,12 +20,13 @@ struct Asked {
   std::string name;    // of a number, or the start of names
   std::string output;  // path; empty: a name made from the job's
   std::string paper = "A4";
-  std::optional<int> after;  // the op after which the work is wanted; none: the finished part
-  std::optional<int> only;   // the op whose sheet is wanted; none: all sheets
-  std::optional<int> sheet;  // of the drawing; none: all
-  std::string piece;         // a bush, or the number of a piece; empty: all
-  std::string text;          // job or shop: which text is asked about
-  std::string subject;       // of a question of the bench; its words are in `name`
+  std::optional<int> after;          // the op after which the work is wanted; none: the finished part
+  std::optional<int> only;           // the op whose sheet is wanted; none: all sheets
+  std::optional<int> sheet;          // of the drawing; none: all
+  std::optional<std::size_t> draws;  // of the readings' errors; none
+  std::string piece;                 // a bush, or the number of a piece; empty: all
+  std::string text;                  // job or shop: which text is asked about
+  std::string subject;               // of a question of the bench; its words are in `name`
   std::map<std::string, std::string> entries;  // of the question
 };
 

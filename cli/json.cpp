@@ -91,6 +91,7 @@ Json json_of(const app::FollowsRow& row);
 Json json_of(const app::TogetherRow& row);
 Json json_of(const app::MeasuredRow& row);
 Json json_of(const app::ReadingRow& row);
+Json json_of(const app::DrawnRow& row);
 
 template <typename Row>
 Json list_of(const std::vector<Row>& rows) {
@@ -178,6 +179,11 @@ Json json_of(const app::ReadingRow& row) {
               {"redundancy", row.redundancy}};
 }
 
+Json json_of(const app::DrawnRow& row) {
+  return Json{{"name", row.name}, {"mean", row.mean}, {"deviation", row.deviation}, {"low", row.low},
+              {"high", row.high}, {"unit", row.unit}, {"holds", row.holds}};
+}
+
 // Names and titles come from users' texts, which are checked to be UTF-8; nothing else may stop the printing.
 std::string dumped(const Json& json) {
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
@@ -191,13 +197,18 @@ std::string as_json(const Printed& printed) {
                      {"queries", list_of(printed.queries)}});
 }
 
-std::string as_json(const app::Measured& measured) {
-  return dumped(Json{{"sizes", list_of(measured.sizes)},
-                     {"readings", list_of(measured.readings)},
-                     {"agreement", Json{{"spare_readings", measured.spare_readings},
-                                        {"total", or_null(measured.total)},
-                                        {"limit", or_null(measured.limit)}}},
-                     {"queries", list_of(measured.queries)}});
+std::string as_json(const app::Measured& measured, const std::optional<app::Drawn>& drawn) {
+  Json json{{"sizes", list_of(measured.sizes)},
+            {"readings", list_of(measured.readings)},
+            {"agreement", Json{{"spare_readings", measured.spare_readings},
+                               {"total", or_null(measured.total)},
+                               {"limit", or_null(measured.limit)}}},
+            {"queries", list_of(measured.queries)}};
+  if (drawn) {
+    json["drawn"] =
+        Json{{"draws", drawn->draws}, {"unsettled", drawn->unsettled}, {"sizes", list_of(drawn->sizes)}};
+  }
+  return dumped(json);
 }
 
 std::string as_json(const app::Sizes& sizes) {

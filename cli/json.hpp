@@ -1,6 +1,7 @@
 // Rows as JSON.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,7 +17,7 @@ struct Printed {
   std::vector<app::QueryRow> queries;
 };
 [[nodiscard]] std::string as_json(const Printed& printed);
-[[nodiscard]] std::string as_json(const app::Measured& measured);
+[[nodiscard]] std::string as_json(const app::Measured& measured, const std::optional<app::Drawn>& drawn);
 [[nodiscard]] std::string as_json(const app::Sizes& sizes);
 [[nodiscard]] std::string as_json(const std::vector<app::DimensionRow>& dimensions);
 [[nodiscard]] std::string as_json(const app::TrailRow& trail);

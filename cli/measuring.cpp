@@ -1,5 +1,7 @@
 // What came of measuring up, as text.
 #include <cmath>
+#include <optional>
+#include <utility>
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
@@ -61,6 +63,15 @@ void print_measured(const app::Measured& measured) {
     print_query(query);
 }
 
+void print_drawn(const app::Drawn& drawn) {
+  fmt::print("\nSIZES by {} draws of the readings' errors (JCGM 101:2008)\n", drawn.draws);
+  for (const app::DrawnRow& row : drawn.sizes) {
+    fmt::print("{:<20} {}; {}\n", row.name, row.shown,
+               row.holds ? "as above" : "NOT as above: go by these limits");
+  }
+  if (drawn.unsettled > 0) fmt::print("{} draws came to no answer and are left out.\n", drawn.unsettled);
+}
+
 }  // namespace
 
 int measure(const Asked& asked) {
@@ -73,10 +84,17 @@ int measure(const Asked& asked) {
     return put(asked, asked.output, *pdf, status_of(*session));
   }
   const auto measured = session->measured();
+  std::optional<app::Drawn> drawn;
+  if (asked.draws) {
+    auto made = session->drawn(*asked.draws);
+    if (!made) return tell(asked, made.error());
+    drawn = std::move(*made);
+  }
   if (asked.json) {
-    fmt::print("{}", as_json(measured));
+    fmt::print("{}", as_json(measured, drawn));
   } else {
     print_measured(measured);
+    if (drawn) print_drawn(*drawn);
   }
   return status_of(*session);
 }

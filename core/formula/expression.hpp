@@ -83,6 +83,17 @@ class Formula {
   // equal numbers min and max take the first; abs at 0 has the slope 1.
   [[nodiscard]] base::Result<Value> at(std::span<const double> values) const;
 
+  // The same for many sets of values at once, `lanes` of them; nothing is allocated once `room` has grown.
+  // values  lanes numbers of the first name, then of the second, ...
+  // out     lanes values
+  // slopes  lanes slopes by the first name, then by the second, ...
+  // A value or a slope that is not finite is left as it is.
+  struct Room {
+    std::vector<double> numbers;
+  };
+  void at_many(std::span<const double> values, std::size_t lanes, Room& room, std::span<double> out,
+               std::span<double> slopes) const;
+
   // In the order of their first appearance.
   [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
   [[nodiscard]] quantity::Kind kind() const { return kind_; }

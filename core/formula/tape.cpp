@@ -12,88 +12,20 @@
 
 #include "core/formula/excerpt.hpp"
 #include "core/formula/expression.hpp"
+#include "core/formula/step.hpp"
 
 namespace sparewright::formula {
 namespace {
 
 using base::Code;
 
-// What one step gives, its slopes by its one or two operands, and the slope of the last step by it.
-struct Local {
-  double value = 0.0;
-  double by_first = 0.0;
-  double by_second = 0.0;
+// What one step gives, and the slope of the last step by it.
+struct Done : Local {
   double towards = 0.0;
 };
 
 // A formula of up to so many steps finds room for its numbers on the stack.
 constexpr std::size_t kNearSteps = 16;
-
-// An angle this near to a right angle is one: 90 deg is no binary fraction of a radian.
-constexpr double kRightAngle_rad = 1e-12;
-
-Local tangent(double a) {
-  if (std::abs(std::cos(a)) < kRightAngle_rad) return {std::numeric_limits<double>::infinity()};
-  const double t = std::tan(a);
-  return {t, 1.0 + t * t};
-}
-
-Local run(const Step& step, double a, double b) {
-  switch (step.operation) {
-    case Operation::kConstant:
-      return {step.constant};
-    case Operation::kName:
-      return {a};
-    case Operation::kAdd:
-      return {a + b, 1.0, 1.0};
-    case Operation::kSubtract:
-      return {a - b, 1.0, -1.0};
-    case Operation::kMultiply:
-      return {a * b, b, a};
-    case Operation::kDivide:
-      return {a / b, 1.0 / b, -a / (b * b)};
-    case Operation::kNegate:
-      return {-a, -1.0};
-    case Operation::kPower:
-      return {std::pow(a, step.constant),
-              step.constant == 0.0 ? 0.0 : step.constant * std::pow(a, step.constant - 1.0)};
-    case Operation::kSqrt:
-      return {std::sqrt(a), 0.5 / std::sqrt(a)};
-    case Operation::kSin:
-      return {std::sin(a), std::cos(a)};
-    case Operation::kCos:
-      return {std::cos(a), -std::sin(a)};
-    case Operation::kTan:
-      return tangent(a);
-    case Operation::kAsin:
-      return {std::asin(a), 1.0 / std::sqrt(1.0 - a * a)};
-    case Operation::kAcos:
-      return {std::acos(a), -1.0 / std::sqrt(1.0 - a * a)};
-    case Operation::kAtan:
-      return {std::atan(a), 1.0 / (1.0 + a * a)};
-    case Operation::kAbs:
-      return {std::abs(a), a < 0 ? -1.0 : 1.0};
-    case Operation::kMin:
-      return b < a ? Local{b, 0.0, 1.0} : Local{a, 1.0, 0.0};
-    case Operation::kMax:
-      return a < b ? Local{b, 0.0, 1.0} : Local{a, 1.0, 0.0};
-  }
-  return {};
-}
-
-bool takes_two(Operation operation) {
-  switch (operation) {
-    case Operation::kAdd:
-    case Operation::kSubtract:
-    case Operation::kMultiply:
-    case Operation::kDivide:
-    case Operation::kMin:
-    case Operation::kMax:
-      return true;
-    default:
-      return false;
-  }
-}
 
 bool takes_none(Operation operation) {
   return operation == Operation::kConstant || operation == Operation::kName;
@@ -121,12 +53,12 @@ base::Failure not_finite(const Step& step, double a, double b, std::string_view 
 }
 
 // The slope of the last step by each of so many names.
-std::vector<double> slopes_of(const std::vector<Step>& tape, std::span<Local> done, std::size_t names) {
+std::vector<double> slopes_of(const std::vector<Step>& tape, std::span<Done> done, std::size_t names) {
   std::vector<double> slopes(names, 0.0);
   done.back().towards = 1.0;
   for (std::size_t i = tape.size(); i-- > 0;) {
     const Step& step = tape[i];
-    const Local& local = done[i];
+    const Done& local = done[i];
     if (step.operation == Operation::kName) {
       slopes[step.first] += local.towards;
     } else if (!takes_none(step.operation)) {
@@ -141,10 +73,10 @@ std::vector<double> slopes_of(const std::vector<Step>& tape, std::span<Local> do
 
 base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
   assert(values.size() == names_.size());
-  alignas(Local) std::array<std::byte, kNearSteps * sizeof(Local)>
+  alignas(Done) std::array<std::byte, kNearSteps * sizeof(Done)>
       near;  // NOLINT(*-member-init): nothing in it is read before it is written
   std::pmr::monotonic_buffer_resource room(near.data(), near.size());
-  std::pmr::vector<Local> done(tape_.size(), &room);
+  std::pmr::vector<Done> done(tape_.size(), &room);
   for (std::size_t i = 0; i < tape_.size(); ++i) {
     const Step& step = tape_[i];
     if (step.operation == Operation::kConstant) {
@@ -153,7 +85,7 @@ base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
     }
     const double a = step.operation == Operation::kName ? values[step.first] : done[step.first].value;
     const double b = takes_two(step.operation) ? done[step.second].value : 0.0;
-    done[i] = run(step, a, b);
+    static_cast<Local&>(done[i]) = run(step, a, b);
     const bool finite =
         std::isfinite(done[i].value) && std::isfinite(done[i].by_first) && std::isfinite(done[i].by_second);
     if (!finite) return base::fail(not_finite(step, a, b, typed_));

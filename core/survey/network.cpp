@@ -12,6 +12,20 @@ using base::Code;
 using base::fail;
 using base::Result;
 
+base::Fingerprint fingerprint(const Network& network) {
+  base::Hasher h;
+  h.add(static_cast<std::uint64_t>(network.unknowns.size()));
+  for (const Dimension& unknown : network.unknowns)
+    h.add(unknown.name).add(static_cast<int>(unknown.kind));
+  for (const Observation& reading : network.readings) {
+    h.add(reading.name).add(reading.value).add(reading.equation.fingerprint());
+    h.add(static_cast<int>(reading.bound));
+  }
+  for (const double cell : network.covariance.cells)
+    h.add(cell);
+  return h.done();
+}
+
 Result<Equations> Equations::of(const Network& network) {
   std::map<std::string_view, std::size_t> index;
   std::vector<std::string> known;

@@ -7,6 +7,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/base/hash.hpp"
 #include "core/base/result.hpp"
 #include "core/formula/expression.hpp"
 #include "core/ledger/figure.hpp"
@@ -27,6 +28,9 @@ struct Network {
   std::vector<Observation> readings;
   Matrix covariance;  // of the readings, in their order; symmetric, positive semi-definite
 };
+
+// Equal where the networks are, bit for bit.
+[[nodiscard]] base::Fingerprint fingerprint(const Network& network);
 
 // The network with its names looked up, ready to be evaluated. It keeps a reference to the network.
 class Equations {

@@ -54,6 +54,8 @@ class Writer {
     write_agreement();
     const auto print = fingerprint(measured_);
     pen_.publish("report", std::move(measured_), print);
+    const auto network_print = fingerprint(network_);
+    pen_.publish("network", std::move(network_), network_print);
   }
 
  private:

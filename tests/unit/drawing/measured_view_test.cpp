@@ -16,12 +16,13 @@ Sketch two_holes() {
   sketch.dimension = "centres";
   sketch.rounds = {{"one", 0.0, 12.0}, {"other", 50.0, 8.0}};
   sketch.edges_mm = {-20.0};
-  sketch.spans = {{"over", -6.0, 54.0},     {"between", 6.0, 46.0},      {"same sides", -6.0, 46.0},
+  sketch.spans = {{"over", -6.0, 54.0},       {"between", 6.0, 46.0},   {"same sides", -6.0, 46.0},
                   {"edge near", -20.0, -6.0}, {"edge far", -20.0, 6.0}, {"thin", 46.0, 46.5}};
   return sketch;
 }
 
-const std::vector<std::string> kSays{"60.01, 60.02", "39.98", "52.00, 52.01, 51.99", "13.99", "26.02", "0.50"};
+const std::vector<std::string> kSays{"60.01, 60.02", "39.98", "52.00, 52.01, 51.99",
+                                     "13.99",        "26.02", "0.50"};
 
 TEST(MeasuredView, HasEveryReadingAndNoTextOverAnother) {
   const tests::FixedRuler ruler;
@@ -54,7 +55,8 @@ TEST(MeasuredView, DrawsASpanAsLongAsItIs) {
   bool has_between = false;
   for (const drawing::Element& element : picture.list) {
     const auto* line = std::get_if<drawing::Line>(&element);
-    if (line == nullptr || line->from.y_mm != line->to.y_mm || line->weight != drawing::Weight::kThin) continue;
+    if (line == nullptr || line->from.y_mm != line->to.y_mm || line->weight != drawing::Weight::kThin)
+      continue;
     has_between = has_between || std::abs(line->to.x_mm - line->from.x_mm - 40.0) < 1e-9;
   }
   EXPECT_TRUE(has_between);
@@ -74,7 +76,8 @@ TEST_P(PlainSketches, StayOnTheirPaper) {
 }
 
 INSTANTIATE_TEST_SUITE_P(All, PlainSketches,
-                         testing::Values(Sketch::Between::kMetal, Sketch::Between::kAir, Sketch::Between::kStep));
+                         testing::Values(Sketch::Between::kMetal, Sketch::Between::kAir,
+                                         Sketch::Between::kStep));
 
 }  // namespace
 }  // namespace sparewright

@@ -52,19 +52,20 @@ TEST_P(ReadingsOnASketch, LieBetweenWhatTheirFacesTouch) {
   EXPECT_DOUBLE_EQ(sketches[0].spans[0].to_mm, GetParam().to);
 }
 
-INSTANTIATE_TEST_SUITE_P(
-    All, ReadingsOnASketch,
-    testing::Values(Case{Way::kOverHoles, {"centres", "hole", "pin"}, -10.0, 105.0},
-                    Case{Way::kBetweenHoles, {"centres", "hole", "pin"}, 10.0, 95.0},
-                    Case{Way::kSameSides, {"centres", "hole", "pin"}, -10.0, 95.0},
-                    Case{Way::kOverPins, {"centres", "pin", "nose"}, -5.0, 103.0},
-                    Case{Way::kBetweenPins, {"centres", "pin", "nose"}, 5.0, 97.0},
-                    Case{Way::kEdgeToHoleNear, {"edge", "hole"}, 0.0, 30.0},
-                    Case{Way::kEdgeToHoleFar, {"edge", "hole"}, 0.0, 50.0},
-                    Case{Way::kFaceToPinNear, {"edge", "pin"}, 0.0, 35.0},
-                    Case{Way::kFaceOverPin, {"edge", "pin"}, 0.0, 45.0},
-                    Case{Way::kCentres, {"centres"}, 0.0, 100.0}, Case{Way::kOutside, {"nose"}, 0.0, 6.0},
-                    Case{Way::kInside, {"slot"}, 0.0, 8.0}, Case{Way::kStep, {"slot"}, 0.0, 8.0}));
+INSTANTIATE_TEST_SUITE_P(All, ReadingsOnASketch,
+                         testing::Values(Case{Way::kOverHoles, {"centres", "hole", "pin"}, -10.0, 105.0},
+                                         Case{Way::kBetweenHoles, {"centres", "hole", "pin"}, 10.0, 95.0},
+                                         Case{Way::kSameSides, {"centres", "hole", "pin"}, -10.0, 95.0},
+                                         Case{Way::kOverPins, {"centres", "pin", "nose"}, -5.0, 103.0},
+                                         Case{Way::kBetweenPins, {"centres", "pin", "nose"}, 5.0, 97.0},
+                                         Case{Way::kEdgeToHoleNear, {"edge", "hole"}, 0.0, 30.0},
+                                         Case{Way::kEdgeToHoleFar, {"edge", "hole"}, 0.0, 50.0},
+                                         Case{Way::kFaceToPinNear, {"edge", "pin"}, 0.0, 35.0},
+                                         Case{Way::kFaceOverPin, {"edge", "pin"}, 0.0, 45.0},
+                                         Case{Way::kCentres, {"centres"}, 0.0, 100.0},
+                                         Case{Way::kOutside, {"nose"}, 0.0, 6.0},
+                                         Case{Way::kInside, {"slot"}, 0.0, 8.0},
+                                         Case{Way::kStep, {"slot"}, 0.0, 8.0}));
 
 TEST(Sketches, DrawAHoleOnceHoweverManyReadingsTouchIt) {
   survey::Survey survey = places();

@@ -1,0 +1,252 @@
+#include "core/survey/monte_carlo.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <string_view>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "core/survey/whitening.hpp"
+
+namespace sparewright::survey {
+namespace {
+
+using base::Result;
+
+// So many draws go through the equations at once: enough for the compiler to make several at a time, few enough to stay in
+// the nearest memory.
+constexpr std::size_t kLanes = 64;
+constexpr int kMostSteps = 60;
+
+// One cause and what it puts into each reading.
+struct Cause {
+  Distribution distribution = Distribution::kNormal;
+  double degrees_of_freedom = 0.0;
+  std::vector<std::pair<std::size_t, double>> into;  // reading, amount
+};
+
+std::vector<Cause> causes_of(const std::vector<ledger::Shares>& shares) {
+  std::map<base::Name, Cause> by_name;
+  for (std::size_t i = 0; i < shares.size(); ++i) {
+    for (const ledger::Share& share : shares[i]) {
+      Cause& cause = by_name[share.cause];
+      cause.distribution = distribution_of(share);
+      cause.degrees_of_freedom = share.degrees_of_freedom;
+      cause.into.emplace_back(i, share.amount);
+    }
+  }
+  std::vector<Cause> causes;
+  for (auto& [name, cause] : by_name)
+    causes.push_back(std::move(cause));
+  return causes;
+}
+
+// out += table * in, lane by lane. Both are tables of kLanes columns.
+void add_product(const Matrix& table, const Matrix& in, Matrix& out) {
+  for (std::size_t i = 0; i < table.rows; ++i) {
+    double* to = &out.cells[i * kLanes];
+    for (std::size_t k = 0; k < table.columns; ++k) {
+      const double factor = table.at(i, k);
+      if (factor == 0.0) continue;
+      const double* from = &in.cells[k * kLanes];
+      for (std::size_t l = 0; l < kLanes; ++l)
+        to[l] += factor * from[l];
+    }
+  }
+}
+
+void clear(Matrix& table) {
+  std::fill(table.cells.begin(), table.cells.end(), 0.0);
+}
+
+// kLanes draws adjusted at once.
+class Batch {
+ public:
+  Batch(const Drawing& drawing, const Equations& equations)
+      : network_(*drawing.network),
+        adjustment_(*drawing.adjustment),
+        equations_(equations),
+        weights_(weights_of(network_)),
+        causes_(causes_of(drawing.causes)),
+        readings_(network_.readings.size(), kLanes),
+        values_(network_.unknowns.size(), kLanes),
+        misfits_(network_.readings.size(), kLanes),
+        weighted_(network_.readings.size(), kLanes),
+        pulls_(network_.unknowns.size(), kLanes),
+        steps_(network_.unknowns.size(), kLanes) {}
+
+  // The adjusted sizes, and for each lane whether it settled.
+  const Matrix& adjust(Draws& draws, std::array<bool, kLanes>& settled) {
+    draw(draws);
+    for (std::size_t j = 0; j < values_.rows; ++j)
+      std::fill_n(&values_.cells[j * kLanes], kLanes, adjustment_.unknowns[j].value);
+    settled.fill(false);
+    for (int step = 0; step < kMostSteps; ++step) {
+      find_pulls();
+      clear(steps_);
+      add_product(adjustment_.covariance, pulls_, steps_);
+      if (take_step(settled)) break;
+    }
+    return values_;
+  }
+
+ private:
+  static Matrix weights_of(const Network& network) {
+    const Matrix whitening = Whitening(network.covariance).matrix();
+    const std::size_t n = whitening.rows;
+    Matrix weights(n, n);
+    for (std::size_t k = 0; k < n; ++k) {
+      for (std::size_t i = 0; i < n; ++i) {
+        const double factor = whitening.at(k, i);
+        if (factor == 0.0) continue;
+        for (std::size_t j = 0; j < n; ++j)
+          weights.at(i, j) += factor * whitening.at(k, j);
+      }
+    }
+    return weights;
+  }
+
+  void draw(Draws& draws) {
+    for (std::size_t i = 0; i < readings_.rows; ++i)
+      std::fill_n(&readings_.cells[i * kLanes], kLanes, network_.readings[i].value);
+    for (const Cause& cause : causes_) {
+      draws.fill(drawn_, cause.distribution, cause.degrees_of_freedom);
+      for (const auto& [reading, amount] : cause.into) {
+        double* to = &readings_.cells[reading * kLanes];
+        for (std::size_t l = 0; l < kLanes; ++l)
+          to[l] += amount * drawn_[l];
+      }
+    }
+  }
+
+  // What every size is pulled by: slopes' * weights * misfits. The slopes of a reading are wanted after its misfit has been
+  // weighted with those of all others, so they are kept.
+  void find_pulls() {
+    slopes_.clear();
+    for (std::size_t i = 0; i < readings_.rows; ++i) {
+      const auto own = equations_.unknowns_of(i);
+      given_.resize(own.size() * kLanes);
+      for (std::size_t k = 0; k < own.size(); ++k)
+        std::copy_n(&values_.cells[own[k] * kLanes], kLanes, &given_[k * kLanes]);
+      const std::size_t before = slopes_.size();
+      slopes_.resize(before + given_.size());
+      network_.readings[i].equation.at_many(given_, kLanes, room_, fitted_,
+                                            std::span(slopes_).subspan(before));
+      const double* read = &readings_.cells[i * kLanes];
+      double* misfit = &misfits_.cells[i * kLanes];
+      for (std::size_t l = 0; l < kLanes; ++l)
+        misfit[l] = read[l] - fitted_[l];
+    }
+    clear(weighted_);
+    add_product(weights_, misfits_, weighted_);
+    clear(pulls_);
+    const double* slope = slopes_.data();
+    for (std::size_t i = 0; i < readings_.rows; ++i) {
+      const double* weighted = &weighted_.cells[i * kLanes];
+      for (const std::size_t j : equations_.unknowns_of(i)) {
+        double* pull = &pulls_.cells[j * kLanes];
+        for (std::size_t l = 0; l < kLanes; ++l)
+          pull[l] += slope[l] * weighted[l];
+        slope += kLanes;
+      }
+    }
+  }
+
+  // Whether all lanes have settled.
+  bool take_step(std::array<bool, kLanes>& settled) {
+    std::array<double, kLanes> farthest{};
+    for (std::size_t j = 0; j < values_.rows; ++j) {
+      const double u = adjustment_.unknowns[j].u;
+      const double scale = u > 0.0 ? 1.0 / u : 0.0;
+      double* value = &values_.cells[j * kLanes];
+      const double* step = &steps_.cells[j * kLanes];
+      for (std::size_t l = 0; l < kLanes; ++l) {
+        value[l] += step[l];
+        farthest[l] = std::max(farthest[l], std::abs(step[l]) * scale);
+      }
+    }
+    bool all = true;
+    for (std::size_t l = 0; l < kLanes; ++l) {
+      settled[l] = farthest[l] <= kDrawSettled;  // false where it is not a number
+      all = all && settled[l];
+    }
+    return all;
+  }
+
+  const Network& network_;
+  const Adjustment& adjustment_;
+  const Equations& equations_;
+  Matrix weights_;
+  std::vector<Cause> causes_;
+  Matrix readings_;
+  Matrix values_;
+  Matrix misfits_;
+  Matrix weighted_;
+  Matrix pulls_;
+  Matrix steps_;
+  std::array<double, kLanes> drawn_{};
+  std::array<double, kLanes> fitted_{};
+  std::vector<double> given_;
+  std::vector<double> slopes_;  // of the readings one after the other
+  formula::Formula::Room room_;
+};
+
+base::Failure wrong_count(std::size_t draws) {
+  base::Failure failure;
+  failure.code = base::Code::kTooMany;
+  failure.subject = "draws";
+  failure.found = fmt::format("{}", draws);
+  failure.accepted = fmt::format("{} to {}", kFewestDraws, kMostDraws);
+  return failure;
+}
+
+base::Failure not_fixed(const Drawing& drawing) {
+  base::Failure failure;
+  failure.code = base::Code::kReadingsTooFew;
+  for (const Gap& gap : drawing.adjustment->gaps) {
+    for (const std::size_t j : gap.unknowns)
+      failure.subject += (failure.subject.empty() ? "" : ", ") + drawing.network->unknowns[j].name;
+  }
+  failure.accepted = "draws are made once every size is fixed";
+  return failure;
+}
+
+}  // namespace
+
+Distribution distribution_of(const ledger::Share& share) {
+  if (std::isfinite(share.degrees_of_freedom)) return Distribution::kStudent;
+  const std::string_view cause = share.cause;
+  for (const std::string_view within : {"/good to", "/resolution", "/transfer", "/zero"}) {
+    if (cause.ends_with(within)) return Distribution::kRectangular;
+  }
+  return Distribution::kNormal;
+}
+
+Result<MonteCarlo> monte_carlo(const Drawing& drawing, std::size_t draws, std::uint64_t seed) {
+  if (draws < kFewestDraws || draws > kMostDraws) return base::fail(wrong_count(draws));
+  if (!drawing.adjustment->gaps.empty()) return base::fail(not_fixed(drawing));
+  const auto equations = Equations::of(*drawing.network);
+  if (!equations) return base::fail(equations.error());
+  Batch batch(drawing, *equations);
+  Draws source(seed);
+  std::vector<std::vector<double>> drawn(drawing.network->unknowns.size());
+  MonteCarlo out;
+  std::array<bool, kLanes> settled{};
+  while (out.draws < draws) {
+    const Matrix& values = batch.adjust(source, settled);
+    for (std::size_t l = 0; l < kLanes && out.draws < draws; ++l, ++out.draws) {
+      if (!settled[l]) ++out.unsettled;
+      for (std::size_t j = 0; settled[l] && j < drawn.size(); ++j)
+        drawn[j].push_back(values.at(j, l));
+    }
+  }
+  for (std::size_t j = 0; j < drawn.size(); ++j) {
+    if (!drawing.adjustment->unknowns[j].fixed || drawn[j].size() < 2) continue;
+    out.sizes.push_back({drawing.network->unknowns[j].name, spread_of(drawn[j])});
+  }
+  return out;
+}
+
+}  // namespace sparewright::survey
