@@ -43,6 +43,8 @@ inline Local run(const Step& step, double a, double b) {
     case Operation::kNegate:
       return {-a, -1.0};
     case Operation::kPower:
+      if (step.constant == 2.0)
+        return {a * a, 2.0 * a};  // by far the most usual; pow takes ten times as long
       return {std::pow(a, step.constant),
               step.constant == 0.0 ? 0.0 : step.constant * std::pow(a, step.constant - 1.0)};
     case Operation::kSqrt:

@@ -29,7 +29,11 @@ class Lanes {
   std::size_t lanes_;
 };
 
-// Adds and products are most of what is measured; all else goes the slow way, one lane after the other.
+bool is_square(const Step& step) {
+  return step.operation == Operation::kPower && step.constant == 2.0;
+}
+
+// What is usual in measuring; all else goes the slow way, one lane after the other.
 void forwards(const Step& step, const double* a, const double* b, double* out, std::size_t lanes) {
   switch (step.operation) {
     case Operation::kAdd:
@@ -48,14 +52,25 @@ void forwards(const Step& step, const double* a, const double* b, double* out, s
       for (std::size_t l = 0; l < lanes; ++l)
         out[l] = a[l] / b[l];
       return;
-    default:
+    case Operation::kSqrt:
       for (std::size_t l = 0; l < lanes; ++l)
-        out[l] = run(step, a[l], b[l]).value;
+        out[l] = std::sqrt(a[l]);
+      return;
+    default:
+      break;
   }
+  if (is_square(step)) {
+    for (std::size_t l = 0; l < lanes; ++l)
+      out[l] = a[l] * a[l];
+    return;
+  }
+  for (std::size_t l = 0; l < lanes; ++l)
+    out[l] = run(step, a[l], b[l]).value;
 }
 
-void backwards(const Step& step, const double* a, const double* b, const double* towards, double* to_a,
-               double* to_b, std::size_t lanes) {
+// out: what the step gave.
+void backwards(const Step& step, const double* a, const double* b, const double* out, const double* towards,
+               double* to_a, double* to_b, std::size_t lanes) {
   switch (step.operation) {
     case Operation::kAdd:
     case Operation::kSubtract: {
@@ -72,12 +87,22 @@ void backwards(const Step& step, const double* a, const double* b, const double*
       for (std::size_t l = 0; l < lanes; ++l)
         to_b[l] += a[l] * towards[l];
       return;
+    case Operation::kSqrt:
+      for (std::size_t l = 0; l < lanes; ++l)
+        to_a[l] += 0.5 / out[l] * towards[l];
+      return;
     default:
-      for (std::size_t l = 0; l < lanes; ++l) {
-        const Local local = run(step, a[l], b[l]);
-        to_a[l] += local.by_first * towards[l];
-        if (takes_two(step.operation)) to_b[l] += local.by_second * towards[l];
-      }
+      break;
+  }
+  if (is_square(step)) {
+    for (std::size_t l = 0; l < lanes; ++l)
+      to_a[l] += 2.0 * a[l] * towards[l];
+    return;
+  }
+  for (std::size_t l = 0; l < lanes; ++l) {
+    const Local local = run(step, a[l], b[l]);
+    to_a[l] += local.by_first * towards[l];
+    if (takes_two(step.operation)) to_b[l] += local.by_second * towards[l];
   }
 }
 
@@ -112,8 +137,8 @@ void Formula::at_many(std::span<const double> values, std::size_t lanes, Room& r
       continue;
     }
     const std::size_t second = takes_two(step.operation) ? step.second : step.first;
-    backwards(step, all.values(step.first), all.values(second), towards, all.towards(step.first),
-              all.towards(second), lanes);
+    backwards(step, all.values(step.first), all.values(second), all.values(i), towards,
+              all.towards(step.first), all.towards(second), lanes);
   }
 }
 

@@ -74,6 +74,7 @@ class FormulaTree {
       case '~':
         return -first().at(names);
       case '^':
+        if (exponent_ == 2) return first().at(names) * first().at(names);  // to the last bit
         return pow(first().at(names), static_cast<double>(exponent_));
       case 'q':
         return sqrt(first().at(names));

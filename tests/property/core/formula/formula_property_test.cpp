@@ -147,6 +147,41 @@ TEST(FormulaProperty, SlopesAreThoseOfCentralDifferences) {
   EXPECT_GT(compared, 300);
 }
 
+// Many lanes at once against one after the other: the same steps, the slopes in another order.
+TEST(FormulaProperty, ManyAtOnceGiveWhatEachGives) {
+  constexpr std::size_t kLanes = 5;
+  int compared = 0;
+  Formula::Room room;
+  EXPECT_TRUE(tests::holds("lanes do not heed one another", [&] {
+    const Drawn drawn = draw();
+    if (!drawn.tree.sound(kLargest) || drawn.text.size() > kLongestFormula) return;
+    RC_LOG(drawn.text);
+    const ReadBack run = read_back(drawn.text);
+    const std::size_t names = run.index.size();
+    std::vector<double> values(names * kLanes);
+    for (std::size_t k = 0; k < names; ++k) {
+      for (std::size_t l = 0; l < kLanes; ++l)
+        values[k * kLanes + l] = kFormulaNames.at(run.index[k]).value * (1.0 + 0.01 * static_cast<double>(l));
+    }
+    std::vector<double> out(kLanes);
+    std::vector<double> slopes(names * kLanes);
+    run.formula.at_many(values, kLanes, room, out, slopes);
+    for (std::size_t l = 0; l < kLanes; ++l) {
+      std::vector<double> own(names);
+      for (std::size_t k = 0; k < names; ++k)
+        own[k] = values[k * kLanes + l];
+      const auto y = run.formula.at(own);
+      if (!y) continue;
+      RC_ASSERT(out[l] == y->value);
+      for (std::size_t k = 0; k < names; ++k)
+        RC_ASSERT(std::abs(slopes[k * kLanes + l] - y->slopes[k]) <=
+                  kSlopeError * (1.0 + std::abs(y->slopes[k])));
+      ++compared;
+    }
+  }));
+  EXPECT_GT(compared, 1000);
+}
+
 TEST(FormulaProperty, TheSystemOfTheJobOnlyMovesBareNumbers) {
   int with_bare_numbers = 0;
   EXPECT_TRUE(tests::holds("a formula without bare numbers beside lengths is the same in both systems", [&] {
