@@ -2,8 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include "tests/support/drawing_faults.hpp"
-#include "tests/support/fixed_ruler.hpp"
+#include "drawing_faults.hpp"
+#include "fixed_ruler.hpp"
 
 namespace sparewright {
 namespace {

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/survey/ways.hpp"
-#include "tests/support/surveys.hpp"
+#include "surveys.hpp"
 
 namespace sparewright {
 namespace {
