@@ -12,6 +12,8 @@ namespace sparewright::answers {
 
 // --- where things are
 [[nodiscard]] base::Result<Answer> holes(const Question& question);
+[[nodiscard]] base::Result<Answer> found_bolt_circle(const Question& question);
+[[nodiscard]] base::Result<Answer> found_hole_row(const Question& question);
 [[nodiscard]] base::Result<Answer> packing(const Question& question);
 [[nodiscard]] base::Result<Answer> tailstock(const Question& question);
 [[nodiscard]] base::Result<Answer> jaw(const Question& question);
@@ -24,6 +26,7 @@ namespace sparewright::answers {
 [[nodiscard]] base::Result<Answer> sink(const Question& question);
 
 // --- measuring
+[[nodiscard]] base::Result<Answer> density(const Question& question);
 [[nodiscard]] base::Result<Answer> micrometer(const Question& question);
 [[nodiscard]] base::Result<Answer> reading(const Question& question);
 [[nodiscard]] base::Result<Answer> warm(const Question& question);

@@ -38,6 +38,17 @@ std::vector<Subject> readings() {
         {"gauge", "MATERIAL", "of the micrometer or gauge; steel where left out"},
         {"gauge-at", "TEMPERATURE", "of the gauge; 20 degC where left out"}},
        warm},
+      {"density",
+       "what something is made of, by weight and the water it displaces",
+       "",
+       "--weight \"786 g\" --volume \"100 cm3\" --volume-good-to \"1 cm3\"",
+       {{"weight", "WEIGHT", "in air: 786 g, 1.73 lb", true},
+        {"volume", "VOLUME", "of the water it displaces: 100 cm3, 6.1 in3"},
+        {"in-water", "WEIGHT", "instead: what it weighs hung in water"},
+        {"weight-good-to", "WEIGHT", "how far off the scale may be; half of the last figure where left out"},
+        {"volume-good-to", "VOLUME",
+         "how far off the volume may be; half of the last figure where left out"}},
+       density},
   };
 }
 

@@ -3,7 +3,25 @@
 
 namespace sparewright::answers {
 
-std::vector<Subject> quick_place_subjects() {
+namespace {
+
+// What is said of distances between holes.
+std::vector<Entry> distances() {
+  return {{"distances", "LENGTHS", "between holes, any two each time: 1.250, 1.249, 2.166 in", true},
+          {"measured", "HOW", "centres, over (outside to outside) or between; centres where left out"},
+          {"hole", "SIZE", "diameter of the holes, where they were measured over or between"},
+          {"good-to", "SIZE", "how far off a distance may be; 0.002 in where left out"},
+          {"count", "COUNT", "of holes, where they can be counted"}};
+}
+
+std::vector<Subject> found_patterns() {
+  return {{"bolt-circle", "holes found on a circle: how many, its diameter, whether equally spaced", "",
+           "--distances \"1.250, 1.249, 2.166 in\"", distances(), found_bolt_circle},
+          {"hole-row", "holes found in a row: the pitch, whether equal", "",
+           "--distances \"1.500, 3.001, 4.500 in\"", distances(), found_hole_row}};
+}
+
+std::vector<Subject> laid_out() {
   return {
       {"holes",
        "holes on a circle: coordinates, and what to dial on a machine of yours",
@@ -71,6 +89,15 @@ std::vector<Subject> quick_place_subjects() {
         {"height", "LENGTH", "of the arc over its middle", true}},
        chord},
   };
+}
+
+}  // namespace
+
+std::vector<Subject> quick_place_subjects() {
+  std::vector<Subject> all = laid_out();
+  for (Subject& subject : found_patterns())
+    all.push_back(std::move(subject));
+  return all;
 }
 
 }  // namespace sparewright::answers

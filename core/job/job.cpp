@@ -21,7 +21,7 @@ void append(std::vector<ledger::Stage>& all, std::vector<ledger::Stage> more) {
 
 base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job) {
   std::vector<ledger::Stage> all = survey::good_to_stages(job.survey.instruments);
-  if (!job.survey.readings.empty()) {
+  if (!job.survey.readings.empty() || !job.survey.touched.empty()) {
     auto measured = survey::survey_stages(job.survey);
     if (!measured) return tl::unexpected(measured.error());
     append(all, std::move(*measured));

@@ -69,7 +69,7 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
   Job job;
   job.system = units.value_or(quantity::UnitSystem::kInch);
   read_head(*in.table("job"), job);
-  job.survey = read_survey(in, shop.instruments);
+  job.survey = read_survey(in, shop);
   const Names names = names_for(in, job.survey);
   job.subject.space = read_space(in);
 

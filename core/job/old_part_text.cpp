@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/formula/expression.hpp"
+#include "core/job/touched_text.hpp"
 #include "core/job/vocabulary.hpp"
 #include "core/survey/check.hpp"
 
@@ -27,6 +28,8 @@ survey::Reading read_reading(const TableReader& in, std::size_t number) {
   reading.trial = in.word("tried", kTrials);
   if (const auto count = in.whole("count"))
     reading.count = static_cast<int>(std::clamp<std::int64_t>(*count, 0, 100000));
+  if (const auto spanned = in.whole("spanned"))
+    reading.spanned = static_cast<int>(std::clamp<std::int64_t>(*spanned, 0, 100000));
   reading.place = in.text("place").value_or("");
   reading.condition = in.word("condition", kConditions).value_or(survey::Condition::kSound);
   return reading;
@@ -76,26 +79,43 @@ std::string key_of(const std::string& field) {
   return field;
 }
 
+// The list of the text that a trouble is about.
+std::string_view list_of(survey::Trouble::In in) {
+  using In = survey::Trouble::In;
+  switch (in) {
+    case In::kDimension:
+      return "dimension";
+    case In::kTouched:
+      return "touched";
+    case In::kBetween:
+      return "between";
+    case In::kPattern:
+      return "hole_pattern";
+    default:
+      return "reading";
+  }
+}
+
 // The trouble at the value it is about, in the list the text has.
-base::Failure placed(const survey::Trouble& trouble, const std::vector<TableReader>& readings,
-                     const TableReader& in) {
-  if (trouble.in == survey::Trouble::In::kReading && trouble.index < readings.size()) {
-    const text::Node& table = readings[trouble.index].node();
-    const auto value = table.find(key_of(trouble.field));
-    return text::located(trouble.failure, value ? *value : table);
+base::Failure placed(const survey::Trouble& trouble, const TableReader& in) {
+  const std::string_view list = list_of(trouble.in);
+  if (trouble.in != survey::Trouble::In::kDimension && trouble.in != survey::Trouble::In::kSurvey) {
+    const auto tables = in.tables(list);
+    if (trouble.index < tables.size()) {
+      const text::Node& table = tables[trouble.index].node();
+      const auto value = table.find(key_of(trouble.field));
+      return text::located(trouble.failure, value ? *value : table);
+    }
   }
-  if (const auto list =
-          in.node().find(trouble.in == survey::Trouble::In::kDimension ? "dimension" : "reading")) {
-    return text::located(trouble.failure, *list);
-  }
+  if (const auto node = in.node().find(list)) return text::located(trouble.failure, *node);
   return trouble.failure;
 }
 
 }  // namespace
 
-survey::Survey read_survey(const TableReader& in, std::vector<survey::Instrument> instruments) {
+survey::Survey read_survey(const TableReader& in, const ShopText& shop) {
   survey::Survey survey;
-  survey.instruments = std::move(instruments);
+  survey.instruments = shop.instruments;
   survey.system = in.system().value_or(quantity::UnitSystem::kInch);
   const auto tables = in.tables("reading");
   Dimensions dimensions(in);
@@ -110,11 +130,14 @@ survey::Survey read_survey(const TableReader& in, std::vector<survey::Instrument
         dimensions.meet(name, Kind::kLength);
     }
   }
+  read_touched(in, shop.shop.tools, survey);
+  for (const survey::Gives& given : given_by(survey))
+    dimensions.meet(given.dimension, survey::row_of(given.told).kind);
   survey.dimensions = dimensions.all();
-  if (survey.readings.empty()) return survey;
+  if (survey.readings.empty() && survey.touched.empty()) return survey;
   for (const survey::Trouble& trouble : survey::troubles(survey)) {
     if (trouble.in == survey::Trouble::In::kInstrument) continue;  // told when the shop was read
-    in.problems().add(placed(trouble, tables, in));
+    in.problems().add(placed(trouble, in));
   }
   return survey;
 }

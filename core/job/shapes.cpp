@@ -3,6 +3,7 @@
 #include "core/job/form_text.hpp"
 #include "core/job/pattern_text.hpp"
 #include "core/job/seat_text.hpp"
+#include "core/job/touched_text.hpp"
 #include "core/job/vocabulary.hpp"
 
 namespace sparewright::job {
@@ -99,6 +100,7 @@ Shape reading() {
       field("with", free_text("an instrument")).required().says("the instrument, as the shop names it"),
       field("jaws", word_of(kJaws)).says("the faces that touched, where they are not the usual ones"),
       field("count", whole_number()).says("of pitches or of teeth, where the way of measuring wants one"),
+      field("spanned", whole_number()).says("of a gear span: teeth between the jaws"),
       field("tried", word_of(kTrials))
           .says("of inside and outside: what a plug, a drill shank or a feeler of the size got did; a bound "
                 "from one side"),
@@ -328,6 +330,9 @@ Shape make_job_shape() {
       field("dimension", table_of("a dimension", word_of(kKinds)))
           .says("kinds of dimensions, where the way of measuring does not say them"),
       field("reading", list_of(reading())).says("the old part and its mates, as measured"),
+      field("touched", list_of(touched_shape())).says("holes, bosses and faces touched at table coordinates"),
+      field("between", list_of(between_shape())).says("from one touched form to another"),
+      field("hole_pattern", list_of(hole_pattern_shape())).says("touched holes that are one pattern"),
       field("original", table_of("a dimension", original()))
           .says("the original sizes that were accepted, and mates"),
       field("blank", blank()).required().says("the stock"),

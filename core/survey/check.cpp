@@ -10,6 +10,8 @@
 #include "core/base/nearest.hpp"
 #include "core/survey/adjust.hpp"
 #include "core/survey/equation.hpp"
+#include "core/survey/touched_check.hpp"
+#include "core/survey/touched_stages.hpp"
 #include "core/survey/ways.hpp"
 
 namespace sparewright::survey {
@@ -33,7 +35,7 @@ class Checker {
   explicit Checker(const Survey& survey) : survey_(survey) {}
 
   std::vector<Trouble> run() {
-    if (survey_.readings.empty()) {
+    if (survey_.readings.empty() && survey_.touched.empty()) {
       add(Trouble::In::kSurvey, 0, "reading", failure(Code::kReadingsTooFew, "", "a reading", "anything"));
     }
     if (survey_.readings.size() > kMostReadings) {
@@ -50,8 +52,12 @@ class Checker {
     check_names(survey_.readings, Trouble::In::kReading, "reading");
     for (std::size_t i = 0; i < survey_.readings.size(); ++i)
       check_reading(i);
+    for (const ToldReading& told : told_readings(survey_))
+      measured_.insert(told.dimension);
     for (std::size_t i = 0; i < survey_.dimensions.size(); ++i)
       check_measured(i);
+    for (Trouble& trouble : touched_troubles(survey_))
+      troubles_.push_back(std::move(trouble));
     std::stable_sort(troubles_.begin(), troubles_.end(),
                      [](const Trouble& a, const Trouble& b) { return a.in < b.in; });
     return std::move(troubles_);
@@ -125,6 +131,7 @@ class Checker {
     const auto equation = equation_of(reading, survey_.dimensions, survey_.system);
     std::string_view field = reading.way == Way::kExpression ? "is" : "of";
     if (!equation && equation.error().subject == "count") field = "count";
+    if (!equation && equation.error().subject == "spanned") field = "spanned";
     if (!equation) {
       add(Trouble::In::kReading, i, field, equation.error());
     } else if (equation->names().empty()) {

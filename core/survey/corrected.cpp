@@ -44,6 +44,9 @@ std::string source_of(const Reading& reading, const Instrument& instrument, cons
   if (reading.condition != Condition::kSound) words += fmt::format(" ({})", name_of(reading.condition));
   if (reading.trial) words += fmt::format("; what was tried: it {}", name_of(*reading.trial));
   if (reading.transfer) words += fmt::format("; set with a gauge good to {}", reading.transfer->typed);
+  if (const double by_itself = row_of(reading.way).own_mm; by_itself > 0.0 && !reading.transfer)
+    words += fmt::format("; {}, by itself good to {:.4f} in (common practice)", name_of(reading.way),
+                         by_itself / 25.4);
   if (zero.found != 0.0) words += "; less " + zero.typed + ", its reading at zero";
   const std::size_t n = reading.repeats.size();
   words += n == 1 ? "; read once, so its scatter is not known" : fmt::format("; mean of {}", n);
@@ -89,6 +92,8 @@ Corrected corrected(const Reading& reading, const Instrument& instrument) {
                         {own + "/resolution", of_rectangle(instrument.reads.base / 2.0)}};
   if (has_zero) causes.push_back({zero.cause, of_rectangle(zero.within)});
   if (reading.transfer) causes.push_back({own + "/transfer", of_rectangle(reading.transfer->base)});
+  if (const double by_itself = row_of(reading.way).own_mm; by_itself > 0.0 && !reading.transfer)
+    causes.push_back({own + "/way", of_rectangle(by_itself)});
   if (const std::size_t n = reading.repeats.size(); n > 1) {
     causes.push_back({own + "/scatter", scatter_of_mean(reading.repeats, mean), static_cast<double>(n - 1)});
   }

@@ -32,6 +32,7 @@ struct ZeroError {
 //   reading/<name>/resolution       half a step /sqrt(3)           infinite             F.2.2.1
 //   reading/<name>/good to          permissible error /sqrt(3)     infinite             4.3.7
 //   reading/<name>/transfer         half-width /sqrt(3)            infinite             4.3.7
+//   reading/<name>/way              half-width /sqrt(3)            infinite             4.3.7; own_mm of ways.hpp
 //   instrument/<name>/<jaws>/zero   half-width /sqrt(3), shared    infinite             4.3.7, 5.2
 //
 // The difference of two readings (ways.hpp) has no zero: it is in both and cancels.

@@ -63,6 +63,10 @@ Result<std::string> filled(const WayRow& row, const Reading& reading, const std:
       text += fmt::format("{}", reading.count.value_or(1));
       continue;
     }
+    if (mark == "k") {
+      text += fmt::format("{}", reading.spanned.value_or(1));
+      continue;
+    }
     const std::size_t which = static_cast<std::size_t>(mark.back() - '1');
     auto name = name_in(mark.front(), reading.of[which], kinds[which], row.kinds.at(which));
     if (!name) return name;
@@ -84,6 +88,13 @@ Result<std::string> equation_text(const Reading& reading, std::span<const Dimens
     return fail(Code::kValueNotAccepted, reading.count ? fmt::format("{}", *reading.count) : "nothing",
                 row.counted ? "a whole number from 1 on" : "no count: this way of measuring has none",
                 "count");
+  }
+  if (row.spans != reading.spanned.has_value() || reading.spanned.value_or(1) < 1 ||
+      (row.spans && *reading.spanned > *reading.count)) {
+    return fail(Code::kValueNotAccepted, reading.spanned ? fmt::format("{}", *reading.spanned) : "nothing",
+                row.spans ? "how many teeth were between the jaws, from 1 to all of them"
+                          : "no teeth spanned: this way of measuring has none",
+                "spanned");
   }
   std::vector<Kind> kinds;
   for (const std::string& name : reading.of) {

@@ -10,6 +10,7 @@
 #include "core/quantity/kind.hpp"
 #include "core/quantity/typed.hpp"
 #include "core/quantity/unit.hpp"
+#include "core/survey/touched.hpp"
 
 namespace sparewright::survey {
 
@@ -79,6 +80,17 @@ enum class Way {
   kOvality,
   kThreeLobes,
   kOutOfSquare,
+  kSpan20,
+  kSpan14,
+  kTwoDiscs,
+  kBallInTaper,
+  kBallOverTaper,
+  kDiscInTaper,
+  kTaperBoreAt,
+  kTaperShaftAt,
+  kRubbing,
+  kCrushedSolder,
+  kSlipPack,
   kExpression,  // is = "centres + pin/2"
 };
 
@@ -104,7 +116,8 @@ struct Reading {
   std::vector<quantity::Typed> repeats;  // at least one
   std::string place;                     // "inboard of the worn band"
   Condition condition = Condition::kSound;
-  std::optional<int> count;  // of threads or teeth, where the way of measuring wants one; more than 0
+  std::optional<int> count;    // of threads or teeth, where the way of measuring wants one; more than 0
+  std::optional<int> spanned;  // teeth between the jaws, where the way of measuring wants that; more than 0
   std::optional<quantity::Typed>
       transfer;  // half-width of what a spring or telescoping gauge, set and then measured, adds
   std::optional<Trial> trial;  // of outside and inside: `repeats` is the size of what was tried
@@ -124,6 +137,9 @@ struct Survey {
   std::vector<Reading> readings;
   quantity::UnitSystem system =
       quantity::UnitSystem::kInch;  // of bare numbers in expressions, and of messages
+  std::vector<Touched> touched;
+  std::vector<Between> between;
+  std::vector<HolePattern> patterns;
 };
 
 // The jaws a reading is taken with: as said, else outside jaws for what has metal between the faces (outside,

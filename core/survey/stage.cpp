@@ -11,6 +11,8 @@
 #include "core/survey/equation.hpp"
 #include "core/survey/repeats.hpp"
 #include "core/survey/survey_work.hpp"
+#include "core/survey/told_formula.hpp"
+#include "core/survey/touched_stages.hpp"
 #include "core/survey/ways.hpp"
 
 namespace sparewright::survey {
@@ -26,9 +28,12 @@ void sort_by_name(std::vector<Named>& list) {
   std::sort(list.begin(), list.end(), [](const Named& a, const Named& b) { return a.name < b.name; });
 }
 
-const Instrument& instrument_of(const Survey& survey, const Reading& reading) {
+const Instrument& instrument_named(const Survey& survey, std::string_view name) {
   return *std::find_if(survey.instruments.begin(), survey.instruments.end(),
-                       [&](const Instrument& each) { return each.name == reading.instrument; });
+                       [&](const Instrument& each) { return each.name == name; });
+}
+const Instrument& instrument_of(const Survey& survey, const Reading& reading) {
+  return instrument_named(survey, reading.instrument);
 }
 
 // "instrument": the zero errors in use, by their causes.
@@ -45,6 +50,14 @@ Stage instrument_stage(const Survey& survey) {
     ZeroError zero = zero_error_of(instrument, jaws_of(reading));
     std::string local = zero.cause.substr(std::string_view("instrument/").size());
     zeros.emplace(std::move(local), ZeroInUse{std::move(zero), instrument.good_to.kind});
+  }
+  for (const Touched& touched : survey.touched) {
+    const Instrument& instrument = instrument_named(survey, touched.instrument);
+    for (std::size_t axis = 0; axis < touched.touches.front().size(); ++axis) {
+      const std::string cause = axis_zero_cause(instrument.name, axis);
+      zeros.emplace(cause.substr(std::string_view("instrument/").size()),
+                    ZeroInUse{zero_error_of(instrument, Jaws::kOutside), instrument.good_to.kind});
+    }
   }
   base::Hasher h;
   h.add("instrument");
@@ -123,6 +136,14 @@ base::Result<Stage> survey_stage(const Survey& survey) {
     const SurveyPlan::Equation& read = plan->readings.back();
     h.add(read.typed).add(read.is_metric).add(read.instrument_kind).add(read.zero_found);
   }
+  for (const ToldReading& told : told_readings(survey)) {
+    auto equation = told_formula(told, survey.dimensions, survey.system);
+    if (!equation) return base::fail(equation.error());
+    h.add(told.name).add(told.path).add(equation->fingerprint());
+    SurveyPlan::Equation read{told.name, std::move(*equation), {}};
+    read.told = told.path;
+    plan->readings.push_back(std::move(read));
+  }
   return Stage{"survey", h.done(),
                [plan = std::shared_ptr<const SurveyPlan>(plan)](Pen& pen) { write_survey(*plan, pen); }};
 }
@@ -137,11 +158,12 @@ base::ResultOrAll<std::vector<Stage>> survey_stages(const Survey& survey) {
   Survey sorted = survey;
   sort_by_name(sorted.dimensions);
   sort_by_name(sorted.readings);
+  std::vector<Stage> stages = touched_stages(sorted);
+  stages.push_back(instrument_stage(sorted));
+  if (!sorted.readings.empty()) stages.push_back(reading_stage(sorted));
+  if (sorted.dimensions.empty()) return stages;  // touched alone, and no dimension named
   auto last = survey_stage(sorted);
   if (!last) return tl::unexpected<base::Failures>({last.error()});
-  std::vector<Stage> stages;
-  stages.push_back(instrument_stage(sorted));
-  stages.push_back(reading_stage(sorted));
   stages.push_back(std::move(*last));
   return stages;
 }

@@ -9,11 +9,12 @@
 
 namespace sparewright::survey {
 
-// Three stages. Readings and dimensions are taken in the order of their names, so the order they were typed
+// Three stages, and those of touches (touched_stages.hpp), whose results are readings too where a dimension gets them.
+// Readings and dimensions are taken in the order of their names, so the order they were typed
 // in does not touch a bit of the answer.
 //
 // "instrument"
-//   instrument/<name>/<jaws>/zero   half-width of the zero error that the pair's readings share, for each pair in
+//   instrument/<name>/<jaws>/zero   (of a readout: <axis>) half-width of the zero error that the pair's readings share, for each pair in
 //                                   use; marked a default where nobody stated it. The cause of that name is
 //                                   behind all readings taken with the pair
 // "reading"

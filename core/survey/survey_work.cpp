@@ -69,8 +69,11 @@ class Writer {
     Network network;
     network.unknowns = plan_.unknowns;
     for (const SurveyPlan::Equation& equation : plan_.readings) {
-      const Figure& figure = pen_.need("reading/" + equation.reading);
+      const Figure& figure =
+          equation.told.empty() ? pen_.need("reading/" + equation.reading) : pen_.ask(equation.told);
+      if (!figure.known()) continue;
       figures_.push_back(&figure);
+      equations_.push_back(&equation);
       network.readings.push_back({equation.reading, figure.value, equation.formula, figure.bound});
     }
     const std::size_t n = figures_.size();
@@ -137,7 +140,7 @@ class Writer {
   // A reading less what the sizes found make it.
   const Figure& write_differs(std::size_t reading_index, double fitted, const std::vector<Term>& sizes) {
     const Figure& figure = *figures_[reading_index];
-    const SurveyPlan::Equation& equation = plan_.readings[reading_index];
+    const SurveyPlan::Equation& equation = *equations_[reading_index];
     std::vector<Term> terms{{&figure, 1.0}};
     for (const Term& size : sizes)
       terms.push_back({size.figure, -size.slope});
@@ -220,7 +223,8 @@ class Writer {
   [[nodiscard]] std::string explained(std::size_t used) const {
     const Fit& fit = report().readings[used];
     if (!fit.error || !fit.odds || *fit.odds == 0.0) return "";
-    const SurveyPlan::Equation& equation = plan_.readings[measured_.used[used]];
+    const SurveyPlan::Equation& equation = *equations_[measured_.used[used]];
+    if (!equation.told.empty()) return "";
     const Figure& figure = reading(used);
     const auto all = slips({equation.typed, figure.value, *fit.error, std::abs(*fit.error / *fit.odds),
                             figure.kind, equation.is_metric, equation.instrument_kind, equation.zero_found});
@@ -278,7 +282,8 @@ class Writer {
 
   const SurveyPlan& plan_;
   Pen& pen_;
-  std::vector<const Figure*> figures_;  // of all readings; before network_, which is asked for with them
+  std::vector<const SurveyPlan::Equation*> equations_;  // of the readings that are known
+  std::vector<const Figure*> figures_;  // of the same; before network_, which is asked for with them
   Network network_;
   MeasuredUp measured_;
   std::map<std::size_t, std::pair<const Figure*, bool>> wanted_;  // by unknown; whether it is the only one

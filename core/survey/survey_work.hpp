@@ -20,6 +20,7 @@ struct SurveyPlan {
     bool is_metric = false;
     std::string instrument_kind;
     double zero_found = 0.0;
+    std::string told;  // what touches tell: its figure; left out where that is not known
   };
   std::vector<Dimension> unknowns;
   std::vector<Equation> readings;

@@ -5,30 +5,13 @@
 #include <string_view>
 
 #include "core/quantity/kind.hpp"
-#include "core/survey/reading.hpp"
+#include "core/survey/more_ways.hpp"
+#include "core/survey/way_row.hpp"
 
 namespace sparewright::survey {
 
-inline constexpr std::size_t kMostNames = 4;
-
-// `reads` is an expression in which {1}, {2}, ... stand for the dimensions in `of`, in their order; {h1} for half of one
-// that is round (a diameter over 2, a radius whole), {a1} for one across (a radius doubled), {n} for the count.
-struct WayRow {
-  Way way = Way::kExpression;
-  std::string_view name;                           // in trails: "edge to hole edge, near"
-  std::string_view key;                            // in job texts: "edge to hole, near"
-  std::string_view reads;                          // empty for an expression
-  std::string_view of;                             // "edge to centre, hole": what each name is
-  std::array<quantity::Kind, kMostNames> kinds{};  // what each usually is
-  std::size_t names = 1;
-  Jaws jaws = Jaws::kOutside;                        // those that usually touch
-  bool counted = false;                              // wants a count: of threads, of teeth
-  quantity::Kind repeats = quantity::Kind::kLength;  // what the instrument shows
-  bool is_difference = false;  // of two readings of one instrument: its zero is in both, and it may be 0
-};
-
 // Equations by plane geometry of lines and circles that touch, unless a line says otherwise.
-inline constexpr std::array kWayRows{
+inline constexpr std::array kFirstWayRows{
     WayRow{Way::kOutside, "outside", "outside", "{a1}", "the size", {quantity::Kind::kLength}},
     WayRow{Way::kInside, "inside", "inside", "{a1}", "the size", {quantity::Kind::kLength}, 1, Jaws::kInside},
     WayRow{Way::kDepth, "depth", "depth", "{1}", "the depth", {quantity::Kind::kLength}, 1, Jaws::kDepth},
@@ -246,6 +229,19 @@ inline constexpr std::array kWayRows{
            "anything else: is = \"a formula of dimensions\"",
            {},
            0}};
+
+// All of them, the expression last.
+inline constexpr auto kWayRows = [] {
+  std::array<WayRow, kFirstWayRows.size() + kMoreWayRows.size()> rows{};
+  std::size_t at = 0;
+  for (const WayRow& row : kFirstWayRows) {
+    if (row.way != Way::kExpression) rows.at(at++) = row;
+  }
+  for (const WayRow& row : kMoreWayRows)
+    rows.at(at++) = row;
+  rows.at(at) = kFirstWayRows.back();
+  return rows;
+}();
 
 [[nodiscard]] const WayRow& row_of(Way way);
 

@@ -1,5 +1,6 @@
 #include "core/survey/ways.hpp"
 
+#include <cmath>
 #include <set>
 
 #include <gtest/gtest.h>
@@ -29,6 +30,7 @@ Reading usual_reading(const WayRow& row) {
   for (const Dimension& dimension : usual(row))
     reading.of.push_back(dimension.name);
   if (row.counted) reading.count = 10;
+  if (row.spans) reading.spanned = 2;
   reading.repeats = {tests::typed(row.repeats == Kind::kAngle ? "10 deg" : "1", row.repeats)};
   return reading;
 }
@@ -57,6 +59,36 @@ TEST(Ways, WantACountOnlyWhereThereIsOne) {
   Reading size = tests::reading("r", Way::kOutside, {"p"}, "caliper", {"1"});
   size.count = 2;
   EXPECT_EQ(equation_text(size, dimensions).error().subject, "count");
+}
+
+TEST(Ways, WantTheTeethSpannedOnlyOfASpan) {
+  Reading span = tests::reading("r", Way::kSpan20, {"m"}, "caliper", {"1"});
+  const std::vector<Dimension> dimensions{{"m", Kind::kLength}};
+  span.count = 20;
+  EXPECT_EQ(equation_text(span, dimensions).error().subject, "spanned");
+  span.spanned = 21;  // more than there are
+  EXPECT_EQ(equation_text(span, dimensions).error().code, Code::kValueNotAccepted);
+  span.spanned = 3;
+  EXPECT_TRUE(equation_text(span, dimensions).has_value());
+  Reading size = tests::reading("r", Way::kOutside, {"m"}, "caliper", {"1"});
+  size.spanned = 2;
+  EXPECT_EQ(equation_text(size, dimensions).error().subject, "spanned");
+}
+
+TEST(Ways, HumbleOnesAddADoubtOfTheirOwnUnlessOneIsStated) {
+  const Instrument rule = tests::instrument("rule", "0.010", "0.010");
+  Reading rubbing = tests::reading("r", Way::kRubbing, {"d"}, "rule", {"3.5"});
+  const auto amount = [&](const Reading& reading, std::string_view ending) {
+    for (const ledger::Share& share : corrected(reading, rule).shares) {
+      if (share.cause.text().ends_with(ending)) return share.amount;
+    }
+    return 0.0;
+  };
+  EXPECT_NEAR(amount(rubbing, "/way"), 25.4 / 64.0 / std::sqrt(3.0), 1e-12);
+  rubbing.transfer = tests::typed("0.005");
+  EXPECT_EQ(amount(rubbing, "/way"), 0.0);
+  EXPECT_NEAR(amount(rubbing, "/transfer"), 0.005 * 25.4 / std::sqrt(3.0), 1e-12);
+  EXPECT_EQ(amount(tests::reading("r", Way::kOutside, {"d"}, "rule", {"3.5"}), "/way"), 0.0);
 }
 
 TEST(Ways, TakeAnAngleOnlyWhereOneIsMeant) {
