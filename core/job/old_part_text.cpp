@@ -7,6 +7,7 @@
 #include "core/formula/expression.hpp"
 #include "core/job/vocabulary.hpp"
 #include "core/survey/check.hpp"
+#include "core/survey/known.hpp"
 
 namespace sparewright::job {
 namespace {
@@ -30,6 +31,18 @@ survey::Reading read_reading(const TableReader& in, std::size_t number) {
   reading.place = in.text("place").value_or("");
   reading.condition = in.word("condition", kConditions).value_or(survey::Condition::kSound);
   return reading;
+}
+
+// Its kind is that of its equation, so the dimensions have to be there before.
+survey::Known read_known(const TableReader& in, std::size_t number, const survey::Survey& survey) {
+  survey::Known known;
+  known.name = in.text("name").value_or(fmt::format("known {}", number));
+  known.is = in.typed("is").value_or("");
+  known.why = in.text("why").value_or("");
+  const auto equation = survey::equation_of(known, survey.dimensions, survey.system);
+  const Kind kind = equation ? equation->kind() : Kind::kLength;
+  known.within = in.number("within", kind == Kind::kRadius ? Kind::kLength : kind);
+  return known;
 }
 
 // What the way of measuring says of the dimension at a place in `of`.
@@ -78,9 +91,12 @@ std::string key_of(const std::string& field) {
 
 // The trouble at the value it is about, in the list the text has.
 base::Failure placed(const survey::Trouble& trouble, const std::vector<TableReader>& readings,
-                     const TableReader& in) {
-  if (trouble.in == survey::Trouble::In::kReading && trouble.index < readings.size()) {
-    const text::Node& table = readings[trouble.index].node();
+                     const std::vector<TableReader>& known, const TableReader& in) {
+  const auto& tables = trouble.in == survey::Trouble::In::kKnown ? known : readings;
+  const bool has_table =
+      trouble.in == survey::Trouble::In::kReading || trouble.in == survey::Trouble::In::kKnown;
+  if (has_table && trouble.index < tables.size()) {
+    const text::Node& table = tables[trouble.index].node();
     const auto value = table.find(key_of(trouble.field));
     return text::located(trouble.failure, value ? *value : table);
   }
@@ -111,10 +127,13 @@ survey::Survey read_survey(const TableReader& in, std::vector<survey::Instrument
     }
   }
   survey.dimensions = dimensions.all();
-  if (survey.readings.empty()) return survey;
+  const auto known = in.tables("known");
+  for (const TableReader& table : known)
+    survey.known.push_back(read_known(table, survey.known.size() + 1, survey));
+  if (survey.readings.empty() && survey.known.empty()) return survey;
   for (const survey::Trouble& trouble : survey::troubles(survey)) {
     if (trouble.in == survey::Trouble::In::kInstrument) continue;  // told when the shop was read
-    in.problems().add(placed(trouble, tables, in));
+    in.problems().add(placed(trouble, tables, known, in));
   }
   return survey;
 }
