@@ -117,6 +117,20 @@ class Writer {
     std::string words = terms.size() == 1 ? "from one reading" : "what fits the readings best";
     if (!found.checked) words += "; not checked by another reading";
     dimensions_.push_back(&pen_.linear(unknown.name, unknown.kind, words, found.value, terms, kSource));
+    const bool is_round = unknown.kind == Kind::kDiameter || unknown.kind == Kind::kRadius;
+    if (is_round && found.value <= 0.0) ask_no_size(*dimensions_.back());
+  }
+
+  void ask_no_size(const Figure& figure) {
+    ledger::Query query;
+    query.id = "no size/" + std::string(figure.name.text());
+    query.about = figure.name;
+    query.says = fmt::format("by the readings it is {}, and no {} is 0 or less",
+                             shown(figure.value, figure.kind), quantity::name_of(figure.kind));
+    query.happens = "Nothing can be made of it.";
+    query.todo = "Look at the readings and their equations: near for far, over for between.";
+    query.serious = true;
+    pen_.query(std::move(query));
   }
 
   // A reading less what the sizes found make it.
