@@ -43,13 +43,14 @@ DrawnRow row_of(const survey::DrawnSize& size, const ledger::Figure& figure, qua
 
 base::Result<Drawn> drawn_of(const job::Job& job, ledger::Ledger& ledger, std::size_t draws) {
   const auto network = ledger.value<survey::Network>("survey/network");
+  const auto causes = ledger.value<std::vector<ledger::Shares>>("survey/causes");
   const auto report = ledger.value<survey::MeasuredUp>("survey/report");
-  if (!network || !report)
+  if (!network || !causes || !report)
     return base::fail(base::Code::kReadingsDisagree, "no sizes came of the readings", "", "any size");
   const survey::Network used = survey::with_readings(*network, report->used);
   survey::Drawing drawing{&used, &report->adjustment, {}};
-  for (const survey::Observation& reading : used.readings)
-    drawing.causes.push_back(ledger.get("reading/" + reading.name).shares);
+  for (const std::size_t i : report->used)
+    drawing.causes.push_back((*causes)[i]);
   const auto made = survey::monte_carlo(drawing, draws, kSeed);
   if (!made) return base::fail(made.error());
   Drawn drawn;

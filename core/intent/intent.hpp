@@ -11,6 +11,11 @@
 //   .../clearance              hole less shaft as measured; a zero error behind both cancels. Of a hole of the new part
 //                              between its limits: least and most alone
 //   .../least, .../most        clearance, 19 times in 20
+//   of a measured pair of which one is worn (survey/worn.hpp), of their sizes where they are sound and as they are now
+//   .../clearance then, now, grown
+//   .../new hole for the shaft as it is, new shaft for the hole as it is   one way: the clearance of the sound places with
+//                              the mate as it is now
+//   .../hole restored, shaft restored   the other: both as where they are sound
 //   value .../fits             FitOfPair (pair.hpp); none where a worn place leaves the clearance open to one side
 //
 // The mate in hand outranks the nominal: a hole made to a mate goes by the mate as measured, whatever is accepted for it.

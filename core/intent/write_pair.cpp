@@ -73,6 +73,7 @@ void write_as_made(Pen& pen, const Originals& originals, const Pair& pair) {
 
 void write_pair(Pen& pen, const Originals& originals, const Pair& pair) {
   if (pair.is_measured) {
+    write_worn_pair(pen, pair);
     write_measured(pen, originals, pair);
   } else {
     write_as_made(pen, originals, pair);

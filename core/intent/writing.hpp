@@ -12,6 +12,8 @@ namespace sparewright::intent {
 [[nodiscard]] std::optional<double> size_made_to_mm(ledger::Pen& pen, const Original& original);
 
 void write_original(ledger::Pen& pen, const Originals& originals, const Original& original);
+// Of a measured pair of which one is worn: the figures of the stage that say so (intent.hpp).
+void write_worn_pair(ledger::Pen& pen, const Pair& pair);
 void write_pair(ledger::Pen& pen, const Originals& originals, const Pair& pair);
 
 }  // namespace sparewright::intent

@@ -8,6 +8,7 @@
 #include "core/job/touched_text.hpp"
 #include "core/job/vocabulary.hpp"
 #include "core/survey/check.hpp"
+#include "core/survey/known.hpp"
 
 namespace sparewright::job {
 namespace {
@@ -33,6 +34,18 @@ survey::Reading read_reading(const TableReader& in, std::size_t number) {
   reading.place = in.text("place").value_or("");
   reading.condition = in.word("condition", kConditions).value_or(survey::Condition::kSound);
   return reading;
+}
+
+// Its kind is that of its equation, so the dimensions have to be there before.
+survey::Known read_known(const TableReader& in, std::size_t number, const survey::Survey& survey) {
+  survey::Known known;
+  known.name = in.text("name").value_or(fmt::format("known {}", number));
+  known.is = in.typed("is").value_or("");
+  known.why = in.text("why").value_or("");
+  const auto equation = survey::equation_of(known, survey.dimensions, survey.system);
+  const Kind kind = equation ? equation->kind() : Kind::kLength;
+  known.within = in.number("within", kind == Kind::kRadius ? Kind::kLength : kind);
+  return known;
 }
 
 // What the way of measuring says of the dimension at a place in `of`.
@@ -91,6 +104,8 @@ std::string_view list_of(survey::Trouble::In in) {
       return "between";
     case In::kPattern:
       return "hole_pattern";
+    case In::kKnown:
+      return "known";
     default:
       return "reading";
   }
@@ -134,7 +149,10 @@ survey::Survey read_survey(const TableReader& in, const ShopText& shop) {
   for (const survey::Gives& given : given_by(survey))
     dimensions.meet(given.dimension, survey::row_of(given.told).kind);
   survey.dimensions = dimensions.all();
-  if (survey.readings.empty() && survey.touched.empty()) return survey;
+  const auto known = in.tables("known");
+  for (const TableReader& table : known)
+    survey.known.push_back(read_known(table, survey.known.size() + 1, survey));
+  if (survey.readings.empty() && survey.touched.empty() && survey.known.empty()) return survey;
   for (const survey::Trouble& trouble : survey::troubles(survey)) {
     if (trouble.in == survey::Trouble::In::kInstrument) continue;  // told when the shop was read
     in.problems().add(placed(trouble, in));

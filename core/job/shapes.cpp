@@ -102,8 +102,8 @@ Shape reading() {
       field("count", whole_number()).says("of pitches or of teeth, where the way of measuring wants one"),
       field("spanned", whole_number()).says("of a gear span: teeth between the jaws"),
       field("tried", word_of(kTrials))
-          .says("of inside and outside: what a plug, a drill shank or a feeler of the size got did; a bound "
-                "from one side"),
+          .says("of inside and outside: what a plug, a drill shank or a feeler of the size got did; one that "
+                "goes and one that will not enclose the size"),
       field("transfer", measure(Kind::kLength))
           .says("what a spring or telescoping gauge adds, either way, that was set and then measured"),
       field("got",
@@ -112,6 +112,19 @@ Shape reading() {
           .says("what it showed, each time it was read"),
       field("place", free_text()).says("where on the part"),
       field("condition", word_of(kConditions)).says("sound where it is left out"),
+  });
+}
+
+Shape known() {
+  return table({
+      field("name", free_text()).says("what the trail calls it; known 1, 2, ... where it is left out"),
+      field("is", measure("an equation of dimensions"))
+          .required()
+          .says("left = right; a + b + c = whole; offset = 0: equal, symmetric, concentric, parallel, a sum "
+                "that closes"),
+      field("within", measure("a length or an angle"))
+          .says("by how much the two sides may differ, either way; exact where left out"),
+      field("why", free_text()).says("how that is known: bored in one setting"),
   });
 }
 
@@ -333,6 +346,7 @@ Shape make_job_shape() {
       field("touched", list_of(touched_shape())).says("holes, bosses and faces touched at table coordinates"),
       field("between", list_of(between_shape())).says("from one touched form to another"),
       field("hole_pattern", list_of(hole_pattern_shape())).says("touched holes that are one pattern"),
+      field("known", list_of(known())).says("what is known of them without measuring"),
       field("original", table_of("a dimension", original()))
           .says("the original sizes that were accepted, and mates"),
       field("blank", blank()).required().says("the stock"),

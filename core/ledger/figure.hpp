@@ -45,6 +45,7 @@ struct Figure {
   [[nodiscard]] bool known() const { return missing.empty(); }
   [[nodiscard]] double u() const { return standard_uncertainty(shares); }
   [[nodiscard]] double expanded() const { return expanded_uncertainty(shares); }
+  [[nodiscard]] double k() const { return coverage_factor(shares); }
 };
 
 // Equal fingerprints: equal in everything a stage or a reader can see.

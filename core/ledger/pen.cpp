@@ -152,6 +152,15 @@ const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::stri
   return figure;
 }
 
+const Figure& Pen::exact(std::string_view local, quantity::Kind kind, std::string_view words, double value,
+                         std::span<const Term> terms, std::string_view source) {
+  Figure& figure = begin(full_name(local));
+  work_out(figure, kind, words, value, terms);
+  figure.bound = Bound::kExact;
+  if (!source.empty()) figure.source = source;
+  return figure;
+}
+
 const Figure& Pen::decide(std::string_view local, const Decision& decision) {
   Figure& figure = begin(full_name(local));
   figure.kind = decision.kind;

@@ -137,6 +137,11 @@ class Pen {
   const Figure& linear(std::string_view local, quantity::Kind kind, std::string_view words, double value,
                        std::span<const Term> terms, std::string_view source = {});
 
+  // The same for a formula that does away with the bounds of what goes in: the middle of an "at least" and an "at
+  // most"; a worn place, read for what it is itself. The figure is exact.
+  const Figure& exact(std::string_view local, quantity::Kind kind, std::string_view words, double value,
+                      std::span<const Term> terms, std::string_view source = {});
+
   const Figure& decide(std::string_view local, const Decision& decision);
 
   // Writes the margin and the verdict. With two limits the one with the worse verdict counts (NO, NOT KNOWN,

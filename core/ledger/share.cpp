@@ -104,17 +104,20 @@ double effective_degrees_of_freedom(const Shares& shares) {
   return sum > 0.0 ? 1.0 / sum : kManyDegreesOfFreedom;
 }
 
-double expanded_uncertainty(const Shares& shares) {
+double coverage_factor(const Shares& shares) {
   constexpr double kNineteenInTwenty = 0.95;
   // What Student's t is for a normal distribution; kept apart because nearly every figure needs it.
   static const double kNormal = student_t_two_sided(kNineteenInTwenty, kManyDegreesOfFreedom);
-  const double u = standard_uncertainty(shares);
-  if (u == 0.0) return 0.0;
   const double nu = effective_degrees_of_freedom(shares);
-  if (!std::isfinite(nu)) return kNormal * u;
+  if (!std::isfinite(nu)) return kNormal;
   // Rounded down, but a value that rounding error left a hair under a whole number is that number.
   const double whole = std::max(1.0, std::floor(nu * (1.0 + 1e-9)));
-  return student_t_two_sided(kNineteenInTwenty, whole) * u;
+  return student_t_two_sided(kNineteenInTwenty, whole);
+}
+
+double expanded_uncertainty(const Shares& shares) {
+  const double u = standard_uncertainty(shares);
+  return u == 0.0 ? 0.0 : coverage_factor(shares) * u;
 }
 
 }  // namespace sparewright::ledger

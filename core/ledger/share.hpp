@@ -44,8 +44,11 @@ void add_scaled(Shares& sum, const Shares& shares, double slope);
 // is well known or there is no uncertainty.
 [[nodiscard]] double effective_degrees_of_freedom(const Shares& shares);
 
-// The half-width that holds the truth 19 times in 20: Student's t for the effective degrees of freedom
-// (rounded down to a whole number, JCGM 100:2008, G.4.1) times the standard uncertainty.
+// The coverage factor k that holds the truth 19 times in 20: Student's t for the effective degrees of freedom,
+// rounded down to a whole number but not below 1 (JCGM 100:2008, G.4.1 and G.4.2). 1.96 where every cause is well known.
+[[nodiscard]] double coverage_factor(const Shares& shares);
+
+// The half-width that holds the truth 19 times in 20: k times the standard uncertainty.
 [[nodiscard]] double expanded_uncertainty(const Shares& shares);
 
 }  // namespace sparewright::ledger

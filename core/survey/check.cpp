@@ -10,6 +10,7 @@
 #include "core/base/nearest.hpp"
 #include "core/survey/adjust.hpp"
 #include "core/survey/equation.hpp"
+#include "core/survey/known.hpp"
 #include "core/survey/touched_check.hpp"
 #include "core/survey/touched_stages.hpp"
 #include "core/survey/ways.hpp"
@@ -49,6 +50,10 @@ class Checker {
     check_names(survey_.dimensions, Trouble::In::kDimension, "dimension");
     for (std::size_t i = 0; i < survey_.dimensions.size(); ++i)
       check_usable(i);
+    for (const Known& known : survey_.known) {
+      const std::vector<std::string> names = names_in(known);
+      measured_.insert(names.begin(), names.end());
+    }
     check_names(survey_.readings, Trouble::In::kReading, "reading");
     for (std::size_t i = 0; i < survey_.readings.size(); ++i)
       check_reading(i);
@@ -57,6 +62,8 @@ class Checker {
     for (std::size_t i = 0; i < survey_.dimensions.size(); ++i)
       check_measured(i);
     for (Trouble& trouble : touched_troubles(survey_))
+      troubles_.push_back(std::move(trouble));
+    for (Trouble& trouble : known_troubles(survey_))
       troubles_.push_back(std::move(trouble));
     std::stable_sort(troubles_.begin(), troubles_.end(),
                      [](const Trouble& a, const Trouble& b) { return a.in < b.in; });

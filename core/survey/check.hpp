@@ -11,14 +11,15 @@ namespace sparewright::survey {
 
 // One failure, and which part of the input it is about, so that the caller can point at its place in a text.
 struct Trouble {
-  enum class In { kSurvey, kInstrument, kDimension, kReading, kTouched, kBetween, kPattern };
+  enum class In { kSurvey, kInstrument, kDimension, kReading, kTouched, kBetween, kPattern, kKnown };
   In in = In::kSurvey;
-  std::size_t index = 0;  // of the instrument, dimension, reading, touched form, ...
+  std::size_t index = 0;  // of the instrument, dimension, reading, touched form, known, ...
   std::string field;      // "is", "of", "instrument", "repeats", "name", "good_to", ...
   base::Failure failure;  // its span, if any, is into that field
 };
 
-// Everything found, in the order survey, instruments, dimensions, readings, and what touched_check.hpp tells. Empty where the survey is sound.
+// Everything found, in the order survey, instruments, dimensions, readings, what touched_check.hpp tells, known
+// (known.hpp). Empty where the survey is sound.
 //   kReadingsTooFew    no reading at all; a reading without a repeat; a dimension no reading is of
 //   kNameTwice         two instruments, dimensions or readings of one name
 //   kValueNotAccepted  a name with '/' in it, or empty; a dimension's name that expressions cannot use; jaws the

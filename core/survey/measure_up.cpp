@@ -4,6 +4,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "core/survey/open_ways.hpp"
 #include "core/survey/start.hpp"
 
 namespace sparewright::survey {
@@ -26,52 +27,6 @@ std::vector<std::size_t> by_what_they_tell(const Network& network) {
   std::sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return key(a) < key(b); });
   return order;
 }
-
-// The ways the unknowns can still move that no chosen reading feels.
-class OpenWays {
- public:
-  explicit OpenWays(const Matrix& directions) {
-    for (std::size_t k = 0; k < directions.columns; ++k) {
-      auto& way = ways_.emplace_back();
-      for (std::size_t j = 0; j < directions.rows; ++j)
-        way.push_back(directions.at(j, k));
-    }
-  }
-
-  // Whether a reading with these slopes feels one of them. If so that way is closed, and the rest are bent so
-  // that the reading does not feel them.
-  bool close(const std::vector<double>& slopes) {
-    std::vector<double> felt;
-    double slope_size = 0.0;
-    for (const double slope : slopes)
-      slope_size = std::max(slope_size, std::abs(slope));
-    for (const auto& way : ways_)
-      felt.push_back(dot(slopes, way) / size_of(way));
-    const auto most = std::max_element(felt.begin(), felt.end(),
-                                       [](double a, double b) { return std::abs(a) < std::abs(b); });
-    if (most == felt.end() || std::abs(*most) <= kFeels * slope_size) return false;
-    const auto closed = static_cast<std::size_t>(most - felt.begin());
-    const std::vector<double> through = ways_[closed];
-    const double per_length = dot(slopes, through);
-    for (auto& way : ways_) {
-      const double part = dot(slopes, way) / per_length;
-      for (std::size_t j = 0; j < way.size(); ++j)
-        way[j] -= part * through[j];
-    }
-    ways_.erase(ways_.begin() + static_cast<std::ptrdiff_t>(closed));
-    return true;
-  }
-
- private:
-  static constexpr double kFeels = 1e-8;
-  static double size_of(const std::vector<double>& way) {
-    double size = 0.0;
-    for (const double part : way)
-      size = std::max(size, std::abs(part));
-    return size;
-  }
-  std::vector<std::vector<double>> ways_;
-};
 
 // The unknowns as far as the sound readings say; the others as all readings together start.
 std::vector<double> values_so_far(const Equations& equations, const Adjustment& sound) {

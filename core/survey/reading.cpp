@@ -122,6 +122,7 @@ Bound bound_of(const Reading& reading) {
     return bound_of_trial(*reading.trial, reading.way);
   if (reading.condition == Condition::kSound) return Bound::kExact;
   if (reading.condition != Condition::kWorn) return Bound::kNeither;
+  if (reading.trial == Trial::kGoes) return Bound::kNeither;
   if (reading.way == Way::kExpression && !reading.jaws) return Bound::kNeither;
   if (reading.way == Way::kInside)
     return Bound::kAtMost;  // also by outside jaws over a gauge that was set in it

@@ -130,11 +130,22 @@ struct Dimension {
   quantity::Kind kind = quantity::Kind::kLength;
 };
 
+// What is known without measuring: two sizes are equal, places are symmetric, holes concentric, faces parallel, lengths that
+// make up a whole. One equation with its own doubt.
+struct Known {
+  std::string name;  // no '/', no reading's name, unique
+  std::string is;    // "left = right", "a + b + c = whole", "offset = 0"
+  std::optional<quantity::Typed>
+      within;       // by how much the two sides may differ, either way; exact where left out
+  std::string why;  // "bored in one setting"
+};
+
 // All that measuring up starts from.
 struct Survey {
   std::vector<Instrument> instruments;
   std::vector<Dimension> dimensions;
   std::vector<Reading> readings;
+  std::vector<Known> known;
   quantity::UnitSystem system =
       quantity::UnitSystem::kInch;  // of bare numbers in expressions, and of messages
   std::vector<Touched> touched;
@@ -155,6 +166,8 @@ struct Survey {
 //   goes, in a hole or a gap:           at least the plug's size; will not go: at most
 //   goes, a ring or a gap over metal:   at most its size; will not go: at least
 //   goes with a push: its size, known no finer than the plug
+//   the same at a worn place says something of the original only where it will not go (a hole: at most, metal: at least)
+//   or goes with a push; where it goes there, the original is not bounded
 // An expression on a worn place is bounded only where its jaws are said, since it need not be a plain size.
 [[nodiscard]] ledger::Bound bound_of(const Reading& reading);
 

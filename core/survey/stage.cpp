@@ -9,11 +9,15 @@
 #include "core/survey/check.hpp"
 #include "core/survey/corrected.hpp"
 #include "core/survey/equation.hpp"
+#include "core/survey/known.hpp"
+#include "core/survey/next_reading.hpp"
 #include "core/survey/repeats.hpp"
 #include "core/survey/survey_work.hpp"
 #include "core/survey/told_formula.hpp"
 #include "core/survey/touched_stages.hpp"
+#include "core/survey/trial.hpp"
 #include "core/survey/ways.hpp"
+#include "core/survey/worn.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -112,37 +116,104 @@ Stage reading_stage(const Survey& survey) {
           }};
 }
 
+// An observation of the plan, for the definition of the stage.
+void add(base::Hasher& h, const SurveyPlan::Equation& read) {
+  h.add(read.reading).add(read.formula.fingerprint());
+  h.add(read.typed).add(read.is_metric).add(read.instrument_kind).add(read.zero_found);
+  h.add(read.figure).add(read.trial ? static_cast<int>(*read.trial) : -1);
+}
+
+base::Result<SurveyPlan::Equation> planned(const Survey& survey, const Reading& reading) {
+  auto equation = equation_of(reading, survey.dimensions, survey.system);
+  if (!equation) return base::fail(equation.error());
+  const Instrument& instrument = instrument_of(survey, reading);
+  const bool has_zero = !row_of(reading.way).is_difference;
+  SurveyPlan::Equation read;
+  read.reading = reading.name;
+  read.formula = std::move(*equation);
+  read.typed = reading.repeats.front().typed;
+  read.is_metric = quantity::system_of(reading.repeats.front()) == quantity::UnitSystem::kMetric;
+  read.instrument_kind = instrument.kind;
+  read.zero_found = has_zero ? zero_error_of(instrument, jaws_of(reading)).found : 0.0;
+  read.figure = "reading/" + reading.name;
+  read.trial = reading.trial;
+  return read;
+}
+
+// The trials that may enclose a size read as one of them does; what is known has its own equation.
+std::vector<SurveyPlan::Equation> planned_trials(const Survey& survey, const SurveyPlan& plan) {
+  std::vector<SurveyPlan::Equation> all;
+  for (const Trials& trials : trials_of(survey)) {
+    const auto one = std::find_if(plan.readings.begin(), plan.readings.end(), [&](const auto& read) {
+      return read.reading == trials.all.front().reading;
+    });
+    SurveyPlan::Equation enclosed = *one;
+    enclosed.reading = "trials of " + trials.dimension;
+    enclosed.from = SurveyPlan::From::kTrial;
+    enclosed.figure = trial_path(trials.dimension);
+    enclosed.of = trials.dimension;
+    enclosed.trial.reset();
+    all.push_back(std::move(enclosed));
+  }
+  return all;
+}
+
+// What touches tell of a dimension.
+base::Result<SurveyPlan::Equation> planned(const Survey& survey, const ToldReading& told) {
+  auto equation = told_formula(told, survey.dimensions, survey.system);
+  if (!equation) return base::fail(equation.error());
+  SurveyPlan::Equation read;
+  read.reading = told.name;
+  read.formula = std::move(*equation);
+  read.from = SurveyPlan::From::kTouches;
+  read.figure = told.path;
+  return read;
+}
+
+base::Result<std::vector<SurveyPlan::Equation>> planned_known(const Survey& survey) {
+  std::vector<SurveyPlan::Equation> all;
+  for (const Known& known : survey.known) {
+    auto equation = equation_of(known, survey.dimensions, survey.system);
+    if (!equation) return base::fail(equation.error());
+    SurveyPlan::Equation one;
+    one.reading = known.name;
+    one.formula = std::move(*equation);
+    one.typed = known.is;
+    one.from = SurveyPlan::From::kKnown;
+    one.figure = known_path(known.name);
+    all.push_back(std::move(one));
+  }
+  return all;
+}
+
 // "survey": the equations; values and doubts are asked of the readings' figures.
 base::Result<Stage> survey_stage(const Survey& survey) {
   auto plan = std::make_shared<SurveyPlan>();
   plan->unknowns = survey.dimensions;
   plan->system = survey.system;
+  for (const Reading& reading : survey.readings) {
+    auto read = planned(survey, reading);
+    if (!read) return base::fail(read.error());
+    plan->readings.push_back(std::move(*read));
+  }
+  for (const ToldReading& told : told_readings(survey)) {
+    auto read = planned(survey, told);
+    if (!read) return base::fail(read.error());
+    plan->readings.push_back(std::move(*read));
+  }
+  plan->trials = planned_trials(survey, *plan);
+  auto known = planned_known(survey);
+  if (!known) return base::fail(known.error());
+  plan->known = std::move(*known);
   base::Hasher h;
   h.add("survey")
       .add(static_cast<int>(survey.system))
       .add(static_cast<std::uint64_t>(survey.dimensions.size()));
   for (const Dimension& dimension : survey.dimensions)
     h.add(dimension.name).add(static_cast<int>(dimension.kind));
-  for (const Reading& reading : survey.readings) {
-    auto equation = equation_of(reading, survey.dimensions, survey.system);
-    if (!equation) return base::fail(equation.error());
-    h.add(reading.name).add(equation->fingerprint());
-    const Instrument& instrument = instrument_of(survey, reading);
-    const bool has_zero = !row_of(reading.way).is_difference;
-    plan->readings.push_back({reading.name, std::move(*equation), reading.repeats.front().typed,
-                              quantity::system_of(reading.repeats.front()) == quantity::UnitSystem::kMetric,
-                              instrument.kind,
-                              has_zero ? zero_error_of(instrument, jaws_of(reading)).found : 0.0});
-    const SurveyPlan::Equation& read = plan->readings.back();
-    h.add(read.typed).add(read.is_metric).add(read.instrument_kind).add(read.zero_found);
-  }
-  for (const ToldReading& told : told_readings(survey)) {
-    auto equation = told_formula(told, survey.dimensions, survey.system);
-    if (!equation) return base::fail(equation.error());
-    h.add(told.name).add(told.path).add(equation->fingerprint());
-    SurveyPlan::Equation read{told.name, std::move(*equation), {}};
-    read.told = told.path;
-    plan->readings.push_back(std::move(read));
+  for (const auto* list : {&plan->readings, &plan->trials, &plan->known}) {
+    for (const SurveyPlan::Equation& read : *list)
+      add(h, read);
   }
   return Stage{"survey", h.done(),
                [plan = std::shared_ptr<const SurveyPlan>(plan)](Pen& pen) { write_survey(*plan, pen); }};
@@ -158,13 +229,19 @@ base::ResultOrAll<std::vector<Stage>> survey_stages(const Survey& survey) {
   Survey sorted = survey;
   sort_by_name(sorted.dimensions);
   sort_by_name(sorted.readings);
+  sort_by_name(sorted.known);
   std::vector<Stage> stages = touched_stages(sorted);
   stages.push_back(instrument_stage(sorted));
   if (!sorted.readings.empty()) stages.push_back(reading_stage(sorted));
   if (sorted.dimensions.empty()) return stages;  // touched alone, and no dimension named
   auto last = survey_stage(sorted);
   if (!last) return tl::unexpected<base::Failures>({last.error()});
+  auto trials = trials_of(sorted);
+  if (!trials.empty()) stages.push_back(trial_stage(std::move(trials), sorted.system));
+  if (!sorted.known.empty()) stages.push_back(known_stage(sorted));
   stages.push_back(std::move(*last));
+  stages.push_back(next_reading_stage(sorted));
+  if (!worn_places(sorted).empty()) stages.push_back(worn_stage(sorted));
   return stages;
 }
 

@@ -9,15 +9,18 @@
 #include <fmt/format.h>
 
 #include "core/base/messages.hpp"
-#include "core/ledger/share.hpp"
 #include "core/quantity/display.hpp"
+#include "core/survey/asked.hpp"
+#include "core/survey/known_clash.hpp"
+#include "core/survey/left_aside.hpp"
 #include "core/survey/measure_up.hpp"
+#include "core/survey/says_too_much.hpp"
 #include "core/survey/slips.hpp"
+#include "core/survey/write_left_aside.hpp"
 
 namespace sparewright::survey {
 namespace {
 
-using ledger::Bound;
 using ledger::Figure;
 using ledger::Pen;
 using ledger::Term;
@@ -38,10 +41,10 @@ std::string any_of(const std::vector<std::string>& names) {
 
 class Writer {
  public:
-  Writer(const SurveyPlan& plan, Pen& pen) : plan_(plan), pen_(pen), network_(asked()) {}
+  Writer(const SurveyPlan& plan, Pen& pen) : plan_(plan), pen_(pen), asked_(ask_for(plan, pen)) {}
 
   void write() {
-    auto measured = measure_up(network_);
+    auto measured = measure_up(asked_.network);
     if (!measured) return tell_failure(measured.error());
     measured_ = std::move(*measured);
     write_wanted();
@@ -51,41 +54,34 @@ class Writer {
       write_difference(i);
     for (const SetAside& aside : measured_.set_aside)
       write_set_aside(aside);
+    left_aside_ = left_aside(asked_.network, measured_);
+    write_left_aside(left_aside_, asked_, measured_, dimensions_, pen_);
     write_agreement();
     const auto print = fingerprint(measured_);
     pen_.publish("report", std::move(measured_), print);
-    const auto network_print = fingerprint(network_);
-    pen_.publish("network", std::move(network_), network_print);
+    publish_network();
   }
 
  private:
   [[nodiscard]] const Adjustment& report() const { return measured_.adjustment; }
-  [[nodiscard]] const Figure& reading(std::size_t used) const { return *figures_[measured_.used[used]]; }
+  [[nodiscard]] const Figure& reading(std::size_t used) const {
+    return *asked_.figures[measured_.used[used]];
+  }
   [[nodiscard]] std::string shown(double value, Kind kind) const {
     return quantity::shown(value, kind, plan_.system, quantity::usual_places(kind, plan_.system));
   }
 
-  Network asked() {
-    Network network;
-    network.unknowns = plan_.unknowns;
-    for (const SurveyPlan::Equation& equation : plan_.readings) {
-      const Figure& figure =
-          equation.told.empty() ? pen_.need("reading/" + equation.reading) : pen_.ask(equation.told);
-      if (!figure.known()) continue;
-      figures_.push_back(&figure);
-      equations_.push_back(&equation);
-      network.readings.push_back({equation.reading, figure.value, equation.formula, figure.bound});
+  // For those who adjust it again: with other errors drawn.
+  void publish_network() {
+    std::vector<ledger::Shares> causes;
+    base::Hasher h;
+    for (const Figure* figure : asked_.figures) {
+      causes.push_back(figure->shares);
+      h.add(ledger::fingerprint(*figure));
     }
-    const std::size_t n = figures_.size();
-    network.covariance = Matrix(n, n);
-    for (std::size_t a = 0; a < n; ++a) {
-      for (std::size_t b = a; b < n; ++b) {
-        const double both = ledger::covariance(figures_[a]->shares, figures_[b]->shares);
-        network.covariance.at(a, b) = both;
-        network.covariance.at(b, a) = both;
-      }
-    }
-    return network;
+    pen_.publish("causes", std::move(causes), h.done());
+    const auto print = fingerprint(asked_.network);
+    pen_.publish("network", std::move(asked_.network), print);
   }
 
   void tell_failure(const base::Failure& failure) {
@@ -135,18 +131,33 @@ class Writer {
     std::string words = terms.size() == 1 ? "from one reading" : "what fits the readings best";
     if (!found.checked) words += "; not checked by another reading";
     dimensions_.push_back(&pen_.linear(unknown.name, unknown.kind, words, found.value, terms, kSource));
+    const bool is_round = unknown.kind == Kind::kDiameter || unknown.kind == Kind::kRadius;
+    if (is_round && found.value <= 0.0) ask_no_size(*dimensions_.back());
+  }
+
+  void ask_no_size(const Figure& figure) {
+    ledger::Query query;
+    query.id = "no size/" + std::string(figure.name.text());
+    query.about = figure.name;
+    query.says = fmt::format("by the readings it is {}, and no {} is 0 or less",
+                             shown(figure.value, figure.kind), quantity::name_of(figure.kind));
+    query.happens = "Nothing can be made of it.";
+    query.todo = "Look at the readings and their equations: near for far, over for between.";
+    query.serious = true;
+    pen_.query(std::move(query));
   }
 
   // A reading less what the sizes found make it.
   const Figure& write_differs(std::size_t reading_index, double fitted, const std::vector<Term>& sizes) {
-    const Figure& figure = *figures_[reading_index];
-    const SurveyPlan::Equation& equation = *equations_[reading_index];
+    const Figure& figure = *asked_.figures[reading_index];
+    const SurveyPlan::Equation& equation = asked_.equations[reading_index];
     std::vector<Term> terms{{&figure, 1.0}};
     for (const Term& size : sizes)
       terms.push_back({size.figure, -size.slope});
-    return pen_.linear("differs/" + equation.reading, figure.kind,
-                       fmt::format("the reading less {}", equation.formula.typed()), figure.value - fitted,
-                       terms);
+    const std::string words = equation.from == SurveyPlan::From::kKnown
+                                  ? fmt::format("how far the sizes are from {}", equation.typed)
+                                  : fmt::format("the reading less {}", equation.formula.typed());
+    return pen_.linear("differs/" + equation.reading, figure.kind, words, figure.value - fitted, terms);
   }
 
   // The sizes that a reading is of, with its slopes by them: one slope for each unknown.
@@ -164,23 +175,11 @@ class Writer {
     write_differs(measured_.used[used], fit.fitted, sizes_in(report().equation_slopes.row(used)));
   }
 
-  // A worn place can have less metal than the sound one says, never more.
   void write_set_aside(const SetAside& aside) {
     const Figure& differs = write_differs(aside.reading, aside.fitted, sizes_in(aside.slopes));
-    const Bound bound = network_.readings[aside.reading].bound;
-    const double too_far = bound == Bound::kAtLeast  ? differs.value
-                           : bound == Bound::kAtMost ? -differs.value
-                                                     : 0.0;
-    if (!differs.known() || too_far <= differs.expanded()) return;
-    ledger::Query query;
-    query.id = "worn place has more metal/" + aside.name;
-    query.about = figures_[aside.reading]->name;
-    query.says = fmt::format("'{}' is worn, yet has {} more metal than the sound readings give", aside.name,
-                             shown(too_far, differs.kind));
-    query.happens = "One of them is misread.";
-    query.serious = true;
-    query.todo = "Measure both places again.";
-    pen_.query(std::move(query));
+    const SurveyPlan::Equation& equation = asked_.equations[aside.reading];
+    if (auto query = says_too_much(equation, *asked_.figures[aside.reading], differs, plan_.system))
+      pen_.query(std::move(*query));
   }
 
   const Figure& write_number(std::string_view local, std::string_view words, double value) {
@@ -205,6 +204,8 @@ class Writer {
                    adjustment.at_odds->odds);
     }
     if (adjustment.at_odds && adjustment.at_odds->suspect) {
+      auto clash = known_clashes(asked_, measured_, plan_.system);
+      if (clash) return pen_.query(std::move(*clash));
       ask_misread();
     } else if (!adjustment.agree()) {
       ask_disagreement();
@@ -223,8 +224,8 @@ class Writer {
   [[nodiscard]] std::string explained(std::size_t used) const {
     const Fit& fit = report().readings[used];
     if (!fit.error || !fit.odds || *fit.odds == 0.0) return "";
-    const SurveyPlan::Equation& equation = *equations_[measured_.used[used]];
-    if (!equation.told.empty()) return "";
+    const SurveyPlan::Equation& equation = asked_.equations[measured_.used[used]];
+    if (equation.from == SurveyPlan::From::kTouches) return "";
     const Figure& figure = reading(used);
     const auto all = slips({equation.typed, figure.value, *fit.error, std::abs(*fit.error / *fit.odds),
                             figure.kind, equation.is_metric, equation.instrument_kind, equation.zero_found});
@@ -248,6 +249,8 @@ class Writer {
           fmt::format("misread? {} is out; the readings cannot tell which{}", suspects(), explained_one_of());
     }
     query.happens = "Every size found from it is out too.";
+    const std::string moves = moves_most(left_aside_, measured_, plan_.unknowns, plan_.system);
+    if (!moves.empty()) query.happens += " " + moves;
     query.todo = "Measure it again.";
     query.serious = true;
     pen_.query(std::move(query));
@@ -282,10 +285,9 @@ class Writer {
 
   const SurveyPlan& plan_;
   Pen& pen_;
-  std::vector<const SurveyPlan::Equation*> equations_;  // of the readings that are known
-  std::vector<const Figure*> figures_;  // of the same; before network_, which is asked for with them
-  Network network_;
+  Asked asked_;
   MeasuredUp measured_;
+  std::vector<LeftAside> left_aside_;
   std::map<std::size_t, std::pair<const Figure*, bool>> wanted_;  // by unknown; whether it is the only one
   std::vector<const Figure*> dimensions_;
 };

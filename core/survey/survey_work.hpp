@@ -1,6 +1,7 @@
 // What the stage "survey" does with its Pen. stage.hpp lists the figures it writes.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -12,18 +13,25 @@ namespace sparewright::survey {
 
 // What the stage knows without asking.
 struct SurveyPlan {
+  enum class From { kReading, kTouches, kTrial, kKnown };
+
   struct Equation {
-    std::string reading;  // its figure is reading/<reading>
+    std::string reading;  // the name of the observation
     formula::Formula formula;
     // For the slips of reading it: what it was read off, as typed.
     std::string typed;
     bool is_metric = false;
     std::string instrument_kind;
     double zero_found = 0.0;
-    std::string told;  // what touches tell: its figure; left out where that is not known
+    From from = From::kReading;
+    std::string figure;          // reading/<reading>, trial/<dimension>, known/<name>; of touches theirs
+    std::string of;              // of trials: the dimension
+    std::optional<Trial> trial;  // of a reading: what was tried did that
   };
   std::vector<Dimension> unknowns;
   std::vector<Equation> readings;
+  std::vector<Equation> trials;  // of dimensions that may be enclosed by trials
+  std::vector<Equation> known;
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
 };
 

@@ -54,6 +54,12 @@ TEST(OutsideGumG41, EffectiveDegreesOfFreedomOfAProduct) {
   EXPECT_NEAR(effective_degrees_of_freedom(y.shares), 19.0, 0.05);
   EXPECT_NEAR(y.expanded() / y.value, 0.022, 0.0005);
 }
+// Unrounded it is 18.9987 and is cut down to 18, whose t95 in table G.2 is 2.10.
+TEST(OutsideGumG41, CoverageFactorOfTheNextLowerWholeNumber) {
+  const Shares shares{{"a", 0.25, 9}, {"b", 0.57, 4}, {"c", 0.82, 14}};
+  EXPECT_NEAR(effective_degrees_of_freedom(shares), 18.9987, 0.00005);
+  EXPECT_NEAR(coverage_factor(shares), 2.10, 0.005);
+}
 
 // --- JCGM 100:2008, H.1: calibration of an end gauge; lengths in nanometres --------------------------------
 // The comparator: scatter 5.8 nm (24 degrees of freedom), random error 3.9 nm (5), systematic 6.7 nm (8).
@@ -103,6 +109,12 @@ TEST_F(OutsideGumH1, ExpandedAt99Percent) {
   const double t = student_t_two_sided(0.99, std::floor(nu));
   EXPECT_NEAR(t, 2.92, 0.005);
   EXPECT_NEAR(t * std::round(length.u()), 93.0, 0.5);
+}
+TEST_F(OutsideGumH1, ExpandedAt95Percent) {
+  // t95 of 16 in table G.2 is 2.12; times the rounded 32 nm: 68.
+  EXPECT_NEAR(length.k(), 2.12, 0.005);
+  EXPECT_NEAR(length.k() * std::round(length.u()), 68.0, 0.5);
+  EXPECT_DOUBLE_EQ(length.expanded(), length.k() * length.u());
 }
 TEST_F(OutsideGumH1, WhatEachInputContributes) {
   const auto moved = [&](const std::string& root) {

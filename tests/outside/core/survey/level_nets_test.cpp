@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/survey/adjust.hpp"
+#include "core/survey/chi_square.hpp"
 #include "networks.hpp"
 
 namespace sparewright::survey {
@@ -75,6 +76,33 @@ TEST(OutsideGhilani, StandardErrorsAreThoseRecomputed) {
   const double before[] = {3.52, 4.05, 2.70};  // mm, from the stated standard deviations
   for (std::size_t j = 0; j < 3; ++j)
     EXPECT_NEAR(report.unknowns[j].u, before[j], 0.005);
+}
+
+struct GhilaniError {
+  std::size_t unknown;
+  double scaled_mm;  // times the root of the variance factor
+};
+class OutsideGhilaniErrors : public testing::TestWithParam<GhilaniError> {};
+TEST_P(OutsideGhilaniErrors, ScaledByHowWellTheyAgree) {
+  const auto report = ghilani();
+  const double s0 = std::sqrt(report.chi_square / report.degrees_of_freedom);
+  EXPECT_NEAR(report.unknowns[GetParam().unknown].u * s0, GetParam().scaled_mm, 0.01);
+}
+INSTANTIATE_TEST_SUITE_P(Recomputed, OutsideGhilaniErrors,
+                         testing::Values(GhilaniError{0, 2.30}, GhilaniError{1, 2.64},
+                                         GhilaniError{2, 1.76}));
+
+TEST(OutsideGhilani, LiesWithinTheTwoSidedLimits) {
+  // 95 % of chi-square with 3 degrees of freedom: 0.216 to 9.348.
+  EXPECT_NEAR(chi_square_limit(0.025, 3), 0.216, 0.0005);
+  EXPECT_NEAR(chi_square_limit(0.975, 3), 9.348, 0.0005);
+  const auto report = ghilani();
+  EXPECT_GT(report.chi_square, 0.216);
+  EXPECT_LT(report.chi_square, 9.348);
+  double redundancy = 0.0;
+  for (const Fit& fit : report.readings)
+    redundancy += fit.redundancy;
+  EXPECT_NEAR(redundancy, 3.0, 1e-9);
 }
 
 // --- "Level network adjustment and data snooping", Budapest University of Technology, Dept. of Geodesy
@@ -151,6 +179,20 @@ TEST_P(OutsideMikhail, GivesTheHeight) {
 INSTANTIATE_TEST_SUITE_P(Recomputed, OutsideMikhail,
                          testing::Values(MikhailHeight{0, 825.2206}, MikhailHeight{1, 835.5354},
                                          MikhailHeight{2, 809.5339}, MikhailHeight{3, 830.8460}));
+
+struct MikhailResidual {
+  std::size_t reading;
+  double residual_m;  // adjusted less read
+};
+class OutsideMikhailResiduals : public testing::TestWithParam<MikhailResidual> {};
+TEST_P(OutsideMikhailResiduals, AreThoseRecomputed) {
+  EXPECT_NEAR(-mikhail().readings[GetParam().reading].residual / kMetre, GetParam().residual_m, 0.0006);
+}
+INSTANTIATE_TEST_SUITE_P(Recomputed, OutsideMikhailResiduals,
+                         testing::Values(MikhailResidual{0, -0.199}, MikhailResidual{1, -0.025},
+                                         MikhailResidual{2, -0.335}, MikhailResidual{3, -0.147},
+                                         MikhailResidual{4, -0.008}, MikhailResidual{5, -0.131},
+                                         MikhailResidual{6, 0.174}, MikhailResidual{7, 0.108}));
 
 TEST(OutsideMikhail, ReferenceVarianceIsThatRecomputed) {
   const auto report = mikhail();

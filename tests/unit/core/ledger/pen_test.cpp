@@ -1,6 +1,7 @@
 // What a stage writes with a pen.
 #include "core/ledger/pen.hpp"
 
+#include <array>
 #include <cmath>
 #include <limits>
 
@@ -219,6 +220,26 @@ TEST(Linear, TakesValueAndSlopesAsTheyAre) {
   EXPECT_EQ(y.shares, (Shares{{"a", 0.2}, {"b", -3.0 * 0.2}}));
   EXPECT_EQ(y.source, "a method");
   EXPECT_EQ(ledger.get("s/steep").missing, (std::vector<std::string>{"s/steep"}));
+}
+
+TEST(Exact, IsAsLinearWithoutTheBounds) {
+  Ledger ledger = with([](Pen& pen) {
+    Root low = length(9.0, {{"low", 0.2}});
+    low.bound = Bound::kAtLeast;
+    Root high = length(11.0, {{"high", 0.4}});
+    high.bound = Bound::kAtMost;
+    const std::array terms{Term{&pen.root("low", low), 0.5}, Term{&pen.root("high", high), 0.5}};
+    pen.linear("middle, bounded", Kind::kLength, "", 10.0, terms);
+    pen.exact("middle", Kind::kLength, "between", 10.0, terms, "a book");
+  });
+  EXPECT_EQ(ledger.get("s/middle, bounded").bound, Bound::kNeither);
+  const Figure middle = ledger.get("s/middle");
+  EXPECT_EQ(middle.bound, Bound::kExact);
+  EXPECT_EQ(middle.value, 10.0);
+  EXPECT_EQ(middle.formula, "between");
+  EXPECT_EQ(middle.source, "a book");
+  EXPECT_NEAR(middle.u(), std::hypot(0.1, 0.2), 1e-15);
+  EXPECT_EQ(middle.inputs.size(), 2U);
 }
 
 TEST(Decide, HasNoSlopeAndSaysWhatWouldTurnIt) {

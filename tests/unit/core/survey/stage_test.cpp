@@ -263,7 +263,7 @@ TEST(SurveyStages, RunAgainOnlyForWhatChanged) {
   survey.readings[1].repeats = tests::typed_all({"0.4990"});
   declare(ledger, survey);
   ledger.settle();
-  EXPECT_EQ(ledger.runs(), first + 2);  // "reading" and "survey"; no zero error changed
+  EXPECT_EQ(ledger.runs(), first + 3);  // "reading", "survey", "next reading"; no zero error changed
 
   Ledger scratch;
   declare(scratch, survey);
@@ -290,19 +290,19 @@ TEST(SurveyStages, DefinitionsCoverWhatTheStageUses) {
     std::string which;
     for (std::size_t i = 0; i < after.size(); ++i)
       which += after[i] == before[i] ? '-' : 'x';
-    return which;  // instrument, reading, survey
+    return which;  // instrument, reading, survey, next reading
   };
-  EXPECT_EQ(changed([](Survey&) {}), "---");
-  EXPECT_EQ(changed([](Survey& s) { s.readings[0].place = "elsewhere"; }), "-x-");
-  EXPECT_EQ(changed([](Survey& s) { s.readings[0].condition = Condition::kWorn; }), "-x-");
-  EXPECT_EQ(changed([](Survey& s) { s.instruments[1].good_to = typed("0.002"); }), "xx-");
+  EXPECT_EQ(changed([](Survey&) {}), "----");
+  EXPECT_EQ(changed([](Survey& s) { s.readings[0].place = "elsewhere"; }), "-x--");
+  EXPECT_EQ(changed([](Survey& s) { s.readings[0].repeats = tests::typed_all({"0.7499"}); }), "-xx-");
+  EXPECT_EQ(changed([](Survey& s) { s.instruments[1].good_to = typed("0.002"); }), "xx-x");
   EXPECT_EQ(changed([](Survey& s) { s.instruments[1].zero_within = typed("0.001"); }),
-            "x--");  // same, but stated
+            "x---");  // same, but stated
   EXPECT_EQ(changed([](Survey& s) { s.readings[1].way = Way::kInside; }),
-            "-x-");  // inside jaws are in use already
-  EXPECT_EQ(changed([](Survey& s) { std::swap(s.readings[2].of[1], s.readings[2].of[2]); }), "--x");
-  EXPECT_EQ(changed([](Survey& s) { s.dimensions[2].kind = quantity::Kind::kCoordinate; }), "--x");
-  EXPECT_EQ(changed([](Survey& s) { s.system = quantity::UnitSystem::kMetric; }), "--x");
+            "-x-x");  // inside jaws are in use already
+  EXPECT_EQ(changed([](Survey& s) { std::swap(s.readings[2].of[1], s.readings[2].of[2]); }), "--xx");
+  EXPECT_EQ(changed([](Survey& s) { s.dimensions[2].kind = quantity::Kind::kCoordinate; }), "--xx");
+  EXPECT_EQ(changed([](Survey& s) { s.system = quantity::UnitSystem::kMetric; }), "--xx");
 }
 
 TEST(SurveyStages, AReplacedReadingMovesTheSizes) {
