@@ -28,6 +28,9 @@ struct Network {
   Matrix covariance;  // of the readings, in their order; symmetric, positive semi-definite
 };
 
+// The network of some of its readings, in the order given.
+[[nodiscard]] Network part_of(const Network& network, std::span<const std::size_t> readings);
+
 // The network with its names looked up, ready to be evaluated. It keeps a reference to the network.
 class Equations {
  public:

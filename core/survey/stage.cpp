@@ -5,6 +5,8 @@
 #include <memory>
 #include <utility>
 
+#include <fmt/format.h>
+
 #include "core/quantity/typed_system.hpp"
 #include "core/survey/check.hpp"
 #include "core/survey/corrected.hpp"
@@ -99,6 +101,19 @@ Stage reading_stage(const Survey& survey) {
           }};
 }
 
+AsRead as_read(const Reading& reading, const Instrument& instrument) {
+  AsRead read;
+  read.name = reading.name;
+  read.typed = reading.repeats.front().typed;
+  read.is_metric = quantity::system_of(reading.repeats.front()) == quantity::UnitSystem::kMetric;
+  read.instrument_kind = instrument.kind;
+  if (instrument.turn) read.turn = instrument.turn->base;
+  if (row_of(reading.way).is_difference) return read;
+  read.zero_found = zero_error_of(instrument, jaws_of(reading)).found;
+  read.zero = fmt::format("{}, {}", instrument.name, name_of(jaws_of(reading)));
+  return read;
+}
+
 // "survey": the equations; values and doubts are asked of the readings' figures.
 base::Result<Stage> survey_stage(const Survey& survey) {
   auto plan = std::make_shared<SurveyPlan>();
@@ -115,13 +130,10 @@ base::Result<Stage> survey_stage(const Survey& survey) {
     if (!equation) return base::fail(equation.error());
     h.add(reading.name).add(equation->fingerprint());
     const Instrument& instrument = instrument_of(survey, reading);
-    const bool has_zero = !row_of(reading.way).is_difference;
-    plan->readings.push_back({reading.name, std::move(*equation), reading.repeats.front().typed,
-                              quantity::system_of(reading.repeats.front()) == quantity::UnitSystem::kMetric,
-                              instrument.kind,
-                              has_zero ? zero_error_of(instrument, jaws_of(reading)).found : 0.0});
-    const SurveyPlan::Equation& read = plan->readings.back();
-    h.add(read.typed).add(read.is_metric).add(read.instrument_kind).add(read.zero_found);
+    AsRead read = as_read(reading, instrument);
+    h.add(read.typed).add(read.is_metric).add(read.instrument_kind).add(read.zero_found).add(read.zero);
+    h.add(read.turn.value_or(0.0));
+    plan->readings.push_back({reading.name, std::move(*equation), std::move(read)});
   }
   return Stage{"survey", h.done(),
                [plan = std::shared_ptr<const SurveyPlan>(plan)](Pen& pen) { write_survey(*plan, pen); }};

@@ -7,6 +7,7 @@
 #include "core/formula/expression.hpp"
 #include "core/ledger/pen.hpp"
 #include "core/survey/reading.hpp"
+#include "core/survey/slips.hpp"
 
 namespace sparewright::survey {
 
@@ -15,11 +16,7 @@ struct SurveyPlan {
   struct Equation {
     std::string reading;  // its figure is reading/<reading>
     formula::Formula formula;
-    // For the slips of reading it: what it was read off, as typed.
-    std::string typed;
-    bool is_metric = false;
-    std::string instrument_kind;
-    double zero_found = 0.0;
+    AsRead read;  // for the slips of reading it; the value it counts with comes later
   };
   std::vector<Dimension> unknowns;
   std::vector<Equation> readings;
