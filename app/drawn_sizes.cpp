@@ -47,7 +47,7 @@ base::Result<Drawn> drawn_of(const job::Job& job, ledger::Ledger& ledger, std::s
   const auto report = ledger.value<survey::MeasuredUp>("survey/report");
   if (!network || !causes || !report)
     return base::fail(base::Code::kReadingsDisagree, "no sizes came of the readings", "", "any size");
-  const survey::Network used = survey::with_readings(*network, report->used);
+  const survey::Network used = survey::part_of(*network, report->used);
   survey::Drawing drawing{&used, &report->adjustment, {}};
   for (const std::size_t i : report->used)
     drawing.causes.push_back((*causes)[i]);

@@ -437,6 +437,8 @@ Shape instrument() {
       field("good_to", length).required().says("its error at most, either way"),
       field("zero", length).says("what it showed at zero; taken off every reading. Left out: not looked at"),
       field("zero_within", length).says("how much of a zero error may be left, either way"),
+      field("turn", length)
+          .says("what one turn of its collar, dial or thimble shows, for telling a turn missed"),
       field("jaws", list_of(word_of(kJaws)))
           .says("the faces it has, where its kind does not tell: a micrometer and a gauge of bores or depths "
                 "do, else all three"),

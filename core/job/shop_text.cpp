@@ -214,6 +214,7 @@ survey::Instrument read_instrument(const TableReader& in) {
   instrument.zero_found = in.number("zero", Kind::kLength);
   instrument.zero_checked = instrument.zero_found.has_value();
   instrument.zero_within = in.number("zero_within", Kind::kLength);
+  instrument.turn = in.number("turn", Kind::kLength);
   for (const survey::Jaws jaws :
        in.values("jaws", [](const text::Node& node) { return text::read_word(node, kJaws); })) {
     instrument.jaw_pairs.push_back({jaws, std::nullopt, std::nullopt});

@@ -22,16 +22,16 @@ constexpr double kMoves = 1e-6;
 // The report in the making.
 class Report {
  public:
-  Report(const Network& network, const Solution& solution, const Equations::All& all,
-         const Whitening& whitening)
-      : network_(network), solution_(solution), all_(all), determination_(determine(all.slopes, whitening)) {
-    for (std::size_t i = 0; i < readings(); ++i)
-      misfit_.push_back(network.readings[i].value - all.fitted[i]);
-    white_misfit_ = whitening.apply(misfit_);
-    out_.equation_slopes = all.slopes;
+  Report(const Network& network, const Solution& solution, const Whitening& whitening)
+      : network_(network),
+        solution_(solution),
+        all_(solution.point->all),
+        determination_(solution.point->weighted.determine()) {
+    out_.traces = std::move(determination_.traces);
+    out_.equation_slopes = all_.slopes;
     out_.mended = whitening.mended();
     out_.steps = solution.steps;
-    out_.chi_square = solution.cost;
+    out_.chi_square = solution.point->weighted.cost();
     out_.degrees_of_freedom = static_cast<int>(readings()) - static_cast<int>(determination_.rank);
     if (out_.degrees_of_freedom > 0) {
       out_.chi_square_limit = chi_square_limit(kAgreeProbability, out_.degrees_of_freedom);
@@ -40,10 +40,11 @@ class Report {
 
   Adjustment write() {
     find_gaps();
+    find_weights();
     find_unknowns();
     find_fits();
     find_checks();
-    find_at_odds();
+    out_.at_odds = find_at_odds(out_.traces);
     return std::move(out_);
   }
 
@@ -106,6 +107,12 @@ class Report {
     }
   }
 
+  // The odds an error of 1 in a reading would come to, were it alone: what it weighs.
+  void find_weights() {
+    for (std::size_t i = 0; i < readings(); ++i)
+      weights_.push_back(std::sqrt(dot(out_.traces.white.row(i), out_.traces.white.row(i))));
+  }
+
   // What each reading puts into the unknown, without what is only rounding.
   void follow(std::size_t unknown) {
     double weightiest = 0.0;
@@ -117,7 +124,7 @@ class Report {
     }
   }
   [[nodiscard]] double put_in(std::size_t unknown, std::size_t reading) const {
-    return std::abs(determination_.slopes.at(unknown, reading)) / determination_.weights[reading];
+    return std::abs(determination_.slopes.at(unknown, reading)) / weights_[reading];
   }
 
   void find_fits() {
@@ -125,7 +132,7 @@ class Report {
       Fit fit;
       fit.name = network_.readings[i].name;
       fit.fitted = all_.fitted[i];
-      fit.residual = misfit_[i];
+      fit.residual = solution_.point->misfit[i];
       fit.redundancy = 1.0;
       double fitted_variance = 0.0;
       for (std::size_t j = 0; j < unknowns(); ++j) {
@@ -147,13 +154,11 @@ class Report {
     }
   }
 
-  // The test of one reading alone (Baarda): the misfits along the trace that an error in it would leave.
   void test(std::size_t i, Fit& fit) const {
-    const auto trace = determination_.blunders.row(i);
-    const double length = std::sqrt(dot(trace, trace));
-    fit.checked = length > kCheckedPart * determination_.weights[i];
+    const double length = out_.traces.lengths[i];
+    fit.checked = length > 0.0;
     if (!fit.checked) return;
-    fit.odds = dot(trace, white_misfit_) / length;
+    fit.odds = out_.traces.odds(i);
     fit.error = *fit.odds / length;
   }
 
@@ -167,31 +172,11 @@ class Report {
     }
   }
 
-  void find_at_odds() {
-    std::optional<std::size_t> worst;
-    const auto odds = [&](std::size_t i) { return std::abs(out_.readings[i].odds.value_or(0.0)); };
-    for (std::size_t i = 0; i < readings(); ++i) {
-      if (out_.readings[i].checked && (!worst || odds(i) > odds(*worst))) worst = i;
-    }
-    if (!worst) return;
-    std::vector<std::size_t> group;
-    const auto trace = determination_.blunders.row(*worst);
-    for (std::size_t i = 0; i < readings(); ++i) {
-      if (!out_.readings[i].checked) continue;
-      const auto other = determination_.blunders.row(i);
-      const double likeness = std::abs(dot(trace, other)) / std::sqrt(dot(trace, trace) * dot(other, other));
-      if (i == *worst || likeness >= 1.0 - kAlike) group.push_back(i);
-    }
-    out_.at_odds =
-        AtOdds{group.front(), {group.begin() + 1, group.end()}, odds(*worst), odds(*worst) > kOddsLimit};
-  }
-
   const Network& network_;
   const Solution& solution_;
   const Equations::All& all_;
   Determination determination_;
-  std::vector<double> misfit_;
-  std::vector<double> white_misfit_;
+  std::vector<double> weights_;
   Adjustment out_;
 };
 
@@ -221,9 +206,7 @@ Result<Adjustment> adjust(const Network& network) {
   const Whitening whitening(network.covariance);
   const auto solution = solve(*equations, whitening);
   if (!solution) return fail(solution.error());
-  const auto all = equations->at(solution->values);
-  if (!all) return fail(all.error());
-  return Report(network, *solution, *all, whitening).write();
+  return Report(network, *solution, whitening).write();
 }
 
 base::Fingerprint fingerprint(const Adjustment& adjustment) {

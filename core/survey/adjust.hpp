@@ -19,28 +19,19 @@
 #include "core/base/result.hpp"
 #include "core/survey/matrix.hpp"
 #include "core/survey/network.hpp"
+#include "core/survey/suspects.hpp"
+#include "core/survey/traces.hpp"
 
 namespace sparewright::survey {
 
 // More than this and the plain n x n tables grow out of hand.
 inline constexpr std::size_t kMostReadings = 3000;
 
-// The largest a sound reading's `odds` should be, once in a thousand (normal distribution, two-sided). The
-// usual limit of this test (Baarda 1968; from memory).
-inline constexpr double kOddsLimit = 3.29;
-
 // The readings as a whole agree where their chi-square is below what it stays under 19 times in 20.
 inline constexpr double kAgreeProbability = 0.95;
 
-// A reading is checked by the others where an error in it would leave at least this part of itself in the
-// misfits.
-inline constexpr double kCheckedPart = 1e-4;
-
 // What a reading puts into an unknown counts as rounding below this part of what the weightiest puts in.
 inline constexpr double kFollowNoise = 1e-10;
-
-// Two readings cannot be told apart where errors in them leave misfits whose correlation is this close to 1.
-inline constexpr double kAlike = 1e-9;
 
 // What the readings say of one unknown.
 struct Found {
@@ -74,14 +65,6 @@ struct Gap {
   std::size_t readings_wanted = 1;  // so many more, of any of them
 };
 
-// The reading with the largest odds.
-struct AtOdds {
-  std::size_t reading = 0;
-  std::vector<std::size_t> alike;  // others that explain the misfits as well: nothing tells them apart
-  double odds = 0.0;               // of `reading`, never negative
-  bool suspect = false;            // odds above kOddsLimit
-};
-
 struct Adjustment {
   std::vector<Found> unknowns;  // in the order of the network
   std::vector<Fit> readings;    // in the order of the network
@@ -95,6 +78,7 @@ struct Adjustment {
   double chi_square_limit = 0.0;  // 0 where there are no degrees of freedom
   std::vector<Gap> gaps;
   Matrix gap_directions;          // unknowns x how many: ways the unknowns can move that no reading feels
+  Traces traces;                  // what errors in the readings leave in the misfits
   std::optional<AtOdds> at_odds;  // none where no reading checks another
   int steps = 0;                  // taken by the iteration
   bool mended = false;            // the covariance left a reading nothing of its own; see kOwnPart

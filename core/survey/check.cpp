@@ -92,6 +92,7 @@ class Checker {
     const Instrument& instrument = survey_.instruments[i];
     check_positive(i, "good_to", instrument.good_to);
     check_positive(i, "reads", instrument.reads);
+    if (instrument.turn) check_positive(i, "turn", *instrument.turn);
     if (instrument.zero_within) check_not_negative(i, *instrument.zero_within);
     for (const JawPair& pair : instrument.jaw_pairs) {
       if (pair.zero_within) check_not_negative(i, *pair.zero_within);

@@ -58,19 +58,6 @@ Result<SetAside> set_aside(const Equations& equations, std::size_t reading,
 
 }  // namespace
 
-Network with_readings(const Network& network, const std::vector<std::size_t>& readings) {
-  Network some;
-  some.unknowns = network.unknowns;
-  some.covariance = Matrix(readings.size(), readings.size());
-  for (std::size_t a = 0; a < readings.size(); ++a) {
-    some.readings.push_back(network.readings[readings[a]]);
-    for (std::size_t b = 0; b < readings.size(); ++b) {
-      some.covariance.at(a, b) = network.covariance.at(readings[a], readings[b]);
-    }
-  }
-  return some;
-}
-
 Result<MeasuredUp> measure_up(const Network& network) {
   const auto equations = Equations::of(network);
   if (!equations) return base::fail(equations.error());
@@ -80,7 +67,7 @@ Result<MeasuredUp> measure_up(const Network& network) {
     is_used[i] = network.readings[i].bound == Bound::kExact;
     if (is_used[i]) out.used.push_back(i);
   }
-  auto adjustment = adjust(with_readings(network, out.used));
+  auto adjustment = adjust(part_of(network, out.used));
   if (!adjustment) return base::fail(adjustment.error());
 
   std::vector<double> values = values_so_far(*equations, *adjustment);
@@ -93,7 +80,7 @@ Result<MeasuredUp> measure_up(const Network& network) {
   }
   if (out.used.size() != adjustment->readings.size()) {
     std::sort(out.used.begin(), out.used.end());
-    adjustment = adjust(with_readings(network, out.used));
+    adjustment = adjust(part_of(network, out.used));
     if (!adjustment) return base::fail(adjustment.error());
     values = values_so_far(*equations, *adjustment);
   }

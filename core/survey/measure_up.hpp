@@ -24,9 +24,6 @@ struct MeasuredUp {
   std::vector<SetAside> set_aside;
 };
 
-// The network with these of its readings alone, in that order.
-[[nodiscard]] Network with_readings(const Network& network, const std::vector<std::size_t>& readings);
-
 // Adjusts the readings whose bound is kExact. Then, for what they leave open, takes in others one at a time,
 // each only if it fixes something that is still open: bounded ones before those not bounded; of several with
 // one equation the tightest bound first (the largest "at least", the smallest "at most"), since a place that

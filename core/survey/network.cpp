@@ -26,6 +26,18 @@ base::Fingerprint fingerprint(const Network& network) {
   return h.done();
 }
 
+Network part_of(const Network& network, std::span<const std::size_t> readings) {
+  Network part;
+  part.unknowns = network.unknowns;
+  part.covariance = Matrix(readings.size(), readings.size());
+  for (std::size_t a = 0; a < readings.size(); ++a) {
+    part.readings.push_back(network.readings[readings[a]]);
+    for (std::size_t b = 0; b < readings.size(); ++b)
+      part.covariance.at(a, b) = network.covariance.at(readings[a], readings[b]);
+  }
+  return part;
+}
+
 Result<Equations> Equations::of(const Network& network) {
   std::map<std::string_view, std::size_t> index;
   std::vector<std::string> known;

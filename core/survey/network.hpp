@@ -32,6 +32,9 @@ struct Network {
 // Equal where the networks are, bit for bit.
 [[nodiscard]] base::Fingerprint fingerprint(const Network& network);
 
+// The network of some of its readings, in the order given.
+[[nodiscard]] Network part_of(const Network& network, std::span<const std::size_t> readings);
+
 // The network with its names looked up, ready to be evaluated. It keeps a reference to the network.
 class Equations {
  public:

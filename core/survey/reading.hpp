@@ -36,6 +36,7 @@ struct Instrument {
   std::optional<quantity::Typed> zero_found;   // what it read at zero; having it means the zero was checked
   bool zero_checked = false;                   // looked at and found at zero
   std::optional<quantity::Typed> zero_within;  // half-width of the zero error one jaw pair's readings share
+  std::optional<quantity::Typed> turn;         // what one turn of its thimble, collar or dial shows
   std::vector<JawPair> jaw_pairs;              // the faces it has; empty: not said (faces_of)
 };
 

@@ -1,8 +1,8 @@
 #include "core/survey/slips.hpp"
 
-#include <algorithm>
-#include <cmath>
+#include <array>
 #include <cstdlib>
+#include <string_view>
 #include <utility>
 
 #include <fmt/format.h>
@@ -11,19 +11,9 @@ namespace sparewright::survey {
 namespace {
 
 constexpr double kInch_mm = 25.4;
-constexpr double kMostOdds = 2.0;  // a slip has to leave less than this many of the error's doubts
-constexpr std::size_t kMostSlips = 3;
 
-// A slip before it is tried: what it makes of the reading, and how usual it is (0 the most).
-struct Candidate {
-  std::string says;
-  double shift = 0.0;
-  int rank = 0;
-};
-using Candidates = std::vector<Candidate>;
-
-void add(Candidates& all, std::string says, double shift, int rank) {
-  Candidate& one = all.emplace_back();
+void add(std::vector<Slip>& all, std::string says, double shift, int rank) {
+  Slip& one = all.emplace_back();
   one.says = std::move(says);
   one.shift = shift;
   one.rank = rank;
@@ -33,30 +23,54 @@ bool has(const std::string& kind, std::string_view word) {
   return kind.find(word) != std::string::npos;
 }
 
-void add_scale(const Misread& m, Candidates& all) {
-  if (m.kind == quantity::Kind::kAngle) return;
-  const bool is_micrometer = has(m.instrument_kind, "micrometer");
-  const bool is_caliper = has(m.instrument_kind, "caliper");
-  const double turn = m.is_metric ? 0.5 : 0.025 * kInch_mm;
-  const double figure = m.is_metric ? 1.0 : 0.1 * kInch_mm;
-  const char* turn_says = m.is_metric ? "0.5 mm" : "0.025 in";
-  const char* figure_says = m.is_metric ? "1 mm" : "0.1 in";
-  if (is_micrometer) {
-    add(all, fmt::format("one turn of the thimble ({}) was missed", turn_says), -turn, 0);
-    add(all, fmt::format("one turn of the thimble ({}) was counted too many", turn_says), turn, 0);
-  }
-  if (is_micrometer || is_caliper) {
-    add(all, fmt::format("a figure of the scale ({}) was missed", figure_says), -figure, 1);
-    add(all, fmt::format("a figure of the scale ({}) was counted too many", figure_says), figure, 1);
-  }
-  if (m.zero_found != 0.0) {
-    add(all, "its zero had been taken off already", -m.zero_found, 1);
-    add(all, "its zero is the other way round", -2.0 * m.zero_found, 1);
+// A turn, either way.
+void add_turn(std::vector<Slip>& all, std::string_view of, double turn, std::string_view size, int rank) {
+  add(all, fmt::format("one turn of the {} ({}) was missed", of, size), -turn, rank);
+  add(all, fmt::format("one turn of the {} ({}) was counted too many", of, size), turn, rank);
+}
+
+std::string size_of(double turn, bool is_metric) {
+  return is_metric ? fmt::format("{:.6g} mm", turn) : fmt::format("{:.6g} in", turn / kInch_mm);
+}
+
+void add_collar(const AsRead& read, std::vector<Slip>& all) {
+  // Collars of hand machines, one turn of their screws of 4 to 20 threads an inch, or of 1 to 6 mm (common practice).
+  constexpr std::array kInches{0.05, 0.1, 0.125, 0.2, 0.25};
+  constexpr std::array kMillimetres{1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0};
+  if (read.is_metric) {
+    for (const double turn : kMillimetres)
+      add_turn(all, "collar", turn, size_of(turn, true), 1);
+  } else {
+    for (const double turn : kInches)
+      add_turn(all, "collar", turn * kInch_mm, size_of(turn * kInch_mm, false), 1);
   }
 }
 
-void add_units(const Misread& m, Candidates& all) {
-  if (m.kind == quantity::Kind::kAngle) return;
+void add_scale(const AsRead& read, std::vector<Slip>& all) {
+  const bool is_micrometer = has(read.instrument_kind, "micrometer");
+  const bool is_collar = has(read.instrument_kind, "collar") || has(read.instrument_kind, "handwheel");
+  const std::string_view what = is_micrometer ? "thimble" : is_collar ? "collar" : "dial";
+  if (read.turn) {
+    add_turn(all, what, *read.turn, size_of(*read.turn, read.is_metric), 0);
+  } else if (is_micrometer) {
+    add_turn(all, what, read.is_metric ? 0.5 : 0.025 * kInch_mm, read.is_metric ? "0.5 mm" : "0.025 in", 0);
+  } else if (is_collar) {
+    add_collar(read, all);
+  }
+  if (!is_micrometer && !has(read.instrument_kind, "caliper")) return;
+  const double figure = read.is_metric ? 1.0 : 0.1 * kInch_mm;
+  const std::string_view size = read.is_metric ? "1 mm" : "0.1 in";
+  add(all, fmt::format("a figure of the scale ({}) was missed", size), -figure, 1);
+  add(all, fmt::format("a figure of the scale ({}) was counted too many", size), figure, 1);
+}
+
+void add_zero(const AsRead& read, std::vector<Slip>& all) {
+  if (read.zero_found == 0.0) return;
+  add(all, "its zero had been taken off already", -read.zero_found, 1);
+  add(all, "its zero is the other way round", -2.0 * read.zero_found, 1);
+}
+
+void add_units(const AsRead& m, std::vector<Slip>& all) {
   add(all, "it is a radius, not a diameter", -m.reading, 2);
   add(all, "it is a diameter, not a radius", m.reading / 2.0, 2);
   if (m.is_metric)
@@ -66,7 +80,7 @@ void add_units(const Misread& m, Candidates& all) {
 }
 
 // Two neighbouring figures of what was typed changed about, and its point moved.
-void add_figures(const Misread& m, Candidates& all) {
+void add_figures(const AsRead& m, std::vector<Slip>& all) {
   add(all, "its point is a place out", m.reading - m.reading * 10.0, 3);
   add(all, "its point is a place out", m.reading - m.reading / 10.0, 3);
   const double typed = std::strtod(m.typed.c_str(), nullptr);
@@ -86,25 +100,16 @@ void add_figures(const Misread& m, Candidates& all) {
 
 }  // namespace
 
-std::vector<Slip> slips(const Misread& misread) {
-  if (!(misread.error_u > 0.0) || std::abs(misread.error) <= kMostOdds * misread.error_u) return {};
-  Candidates candidates;
-  add_scale(misread, candidates);
-  add_units(misread, candidates);
-  add_figures(misread, candidates);
-  std::stable_sort(candidates.begin(), candidates.end(), [&](const Candidate& a, const Candidate& b) {
-    const auto rest = [&](const Candidate& c) { return std::abs(misread.error - c.shift); };
-    return a.rank != b.rank ? a.rank < b.rank : rest(a) < rest(b);
-  });
-  std::vector<Slip> explaining;
-  for (const Candidate& candidate : candidates) {
-    const double rest = std::abs(misread.error - candidate.shift);
-    const double odds = rest / misread.error_u;
-    const bool explains = odds <= kMostOdds && rest < std::abs(misread.error) / kMostOdds;
-    if (explains && explaining.size() < kMostSlips)
-      explaining.push_back({candidate.says, candidate.shift, rest, odds});
+std::vector<Slip> usual_slips(const AsRead& read) {
+  std::vector<Slip> all;
+  if (read.typed.empty()) return all;
+  if (read.kind != quantity::Kind::kAngle) {
+    add_scale(read, all);
+    add_zero(read, all);
+    add_units(read, all);
   }
-  return explaining;
+  add_figures(read, all);
+  return all;
 }
 
 }  // namespace sparewright::survey

@@ -1,44 +1,45 @@
-// The usual slips of reading an instrument, tried on a reading that does not fit the others.
+// The usual slips of reading an instrument, and what each makes of a reading. explanations.hpp tries them.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "core/quantity/kind.hpp"
-#include "core/quantity/unit.hpp"
-#include "core/survey/reading.hpp"
 
 namespace sparewright::survey {
 
-// A reading that is out, by what the others say of it. Lengths and angles in their base unit.
-struct Misread {
+// How a reading was taken. Lengths and angles in their base unit.
+struct AsRead {
+  std::string name;      // of the reading
   std::string typed;     // the first repeat as typed
   double reading = 0.0;  // as it counts
-  double error = 0.0;    // reading less true
-  double error_u = 0.0;  // standard uncertainty of that, more than 0
   quantity::Kind kind = quantity::Kind::kLength;
   bool is_metric = false;       // what was typed
   std::string instrument_kind;  // "outside micrometer", as the shop says
+  std::optional<double> turn;   // what one turn of its thimble, collar or dial shows; where it is said
   double zero_found = 0.0;      // taken off the reading
+  std::string zero;             // whose zero: "caliper 8, outside jaws"; empty where it cancels
 };
 
-// One slip and how well it explains the error.
+// One slip.
 struct Slip {
   std::string says;    // "one turn of the thimble (0.025 in) was missed"
   double shift = 0.0;  // what it makes of the reading: as read less true
-  double rest = 0.0;   // |error less shift|
-  double odds = 0.0;   // the rest over the error's standard uncertainty
+  int rank = 0;        // how usual it is: 0 the most, each more kRarer times as rare
 };
 
-// Slips that leave no more than twice the error's doubt, the likeliest first: the usual ones before the rare, of those
-// equally usual the one that leaves less. At most three. Empty where none explains it, or where the doubt is so large that
-// no error at all would do as well.
-//
-//   a turn of the thimble: 0.025 in or 0.5 mm            a micrometer
-//   a figure of the scale: 0.1 in or 1 mm                a micrometer, a dial or vernier caliper
-//   its zero taken off twice, or not at all              where one was found
-//   radius for diameter and back; inch for millimetre and back; the point a place out; two figures swapped
+inline constexpr double kRarer = 3.0;
+
+// Every slip that the reading may hold; none of what was not read off anything (nothing typed).
+//   0  a turn of the thimble: 0.025 in or 0.5 mm               a micrometer
+//   0  a turn of the collar or dial: as the instrument says    any that says it
+//   1  a turn of the collar, where none is said: the usual     "collar" or "handwheel" in its kind
+//   1  a figure of the scale: 0.1 in or 1 mm                   a micrometer, a dial or vernier caliper
+//   1  its zero taken off twice, or with the wrong sign        where one was found
+//   2  radius for diameter and back; inch for millimetre and back
+//   3  the point a place out; two neighbouring figures swapped
 // How often each happens is a guess of the trade (common practice); the sizes of the turns are those of the instruments.
-[[nodiscard]] std::vector<Slip> slips(const Misread& misread);
+[[nodiscard]] std::vector<Slip> usual_slips(const AsRead& read);
 
 }  // namespace sparewright::survey

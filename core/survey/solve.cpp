@@ -5,8 +5,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
+#include <memory>
 #include <optional>
+#include <utility>
 
 #include "core/survey/adjust.hpp"
 #include "core/survey/chi_square.hpp"
@@ -28,39 +29,22 @@ constexpr double kTenfold = 10.0;
 constexpr double kSettledAtLast = 1e-4;
 
 // The network at one set of values.
-struct Point {
+struct Place {
   std::vector<double> values;
-  Matrix slopes;               // whitened
-  std::vector<double> misfit;  // whitened
-  double cost = 0.0;
-  double rounding = 0.0;  // what rounding may put into the whitened misfits
+  std::unique_ptr<Point> point;
+
+  [[nodiscard]] const Weighted& weighted() const { return point->weighted; }
 };
 
-Result<Point> point_at(const Equations& equations, const Whitening& whitening, std::vector<double> values) {
+Result<Place> place_at(const Equations& equations, const Whitening& whitening, std::vector<double> values) {
   auto all = equations.at(values);
   if (!all) return fail(all.error());
-  Point point;
-  point.values = std::move(values);
   std::vector<double> misfit;
-  for (std::size_t i = 0; i < all->fitted.size(); ++i) {
+  misfit.reserve(all->fitted.size());
+  for (std::size_t i = 0; i < all->fitted.size(); ++i)
     misfit.push_back(equations.network().readings[i].value - all->fitted[i]);
-  }
-  point.slopes = whitening.apply(all->slopes);
-  point.misfit = whitening.apply(misfit);
-  point.cost = dot(point.misfit, point.misfit);
-  const auto size = whitening.apply(all->fitted);
-  point.rounding = 4.0 * std::numeric_limits<double>::epsilon() * std::sqrt(dot(size, size));
-  return point;
-}
-
-// How far a step moves the fitted readings, in standard uncertainties.
-double reach_of(const Matrix& slopes, const std::vector<double>& step) {
-  double squares = 0.0;
-  for (std::size_t i = 0; i < slopes.rows; ++i) {
-    const double moved = dot(slopes.row(i), step);
-    squares += moved * moved;
-  }
-  return std::sqrt(squares);
+  auto point = std::make_unique<Point>(std::move(*all), std::move(misfit), whitening);
+  return Place{std::move(values), std::move(point)};
 }
 
 std::vector<double> moved(std::vector<double> values, const std::vector<double>& step) {
@@ -69,13 +53,13 @@ std::vector<double> moved(std::vector<double> values, const std::vector<double>&
   return values;
 }
 
-// A point that fits better, with more and more damping until there is one.
-std::optional<Point> better(const Equations& equations, const Whitening& whitening, const Point& point,
-                            double& damping) {
+// A place that fits better, with more and more damping until there is one. straight: the step without any.
+std::optional<Place> better(const Equations& equations, const Whitening& whitening, const Place& place,
+                            const std::vector<double>& straight, double& damping) {
   while (damping <= kMostDamping) {
-    const auto step = damped_step(point.slopes, point.misfit, damping);
-    auto trial = point_at(equations, whitening, moved(point.values, step));
-    if (trial && trial->cost < point.cost) return std::move(*trial);
+    const auto step = damping > 0.0 ? place.weighted().step(damping) : straight;
+    auto trial = place_at(equations, whitening, moved(place.values, step));
+    if (trial && trial->weighted().cost() < place.weighted().cost()) return std::move(*trial);
     damping = std::max(damping * kTenfold, kFirstDamping);
   }
   return std::nullopt;
@@ -84,32 +68,36 @@ std::optional<Point> better(const Equations& equations, const Whitening& whiteni
 struct Run {
   Solution solution;
   bool settled = false;
+
+  [[nodiscard]] double cost() const { return solution.point->weighted.cost(); }
 };
 
 Result<Run> run_from(const Equations& equations, const Whitening& whitening,
                      const std::vector<double>& start) {
-  auto first = point_at(equations, whitening, start);
+  auto first = place_at(equations, whitening, start);
   if (!first) return fail(first.error());
-  Point point = std::move(*first);
+  Place place = std::move(*first);
   double damping = 0.0;
   Run run;
   for (int steps = 0; steps < kMostSteps; ++steps) {
-    const auto straight = damped_step(point.slopes, point.misfit, 0.0);
-    const double reach = reach_of(point.slopes, straight);
-    run.solution = {point.values, point.cost, steps};
-    if (reach <= std::max(kSettled, point.rounding)) {
-      run.solution.values = moved(point.values, straight);
+    const auto straight = place.weighted().step(0.0);
+    const double reach = place.weighted().reach(straight);
+    run.solution.steps = steps;
+    if (reach <= std::max(kSettled, place.weighted().rounding())) {
+      place.values = moved(std::move(place.values), straight);
       run.settled = true;
-      return run;
+      break;
     }
-    auto next = better(equations, whitening, point, damping);
+    auto next = better(equations, whitening, place, straight, damping);
     if (!next) {
       run.settled = reach <= kSettledAtLast;
-      return run;
+      break;
     }
-    point = std::move(*next);
+    place = std::move(*next);
     damping = damping / kTenfold < kLeastDamping ? 0.0 : damping / kTenfold;
   }
+  run.solution.values = std::move(place.values);
+  run.solution.point = std::move(place.point);
   return run;
 }
 
@@ -127,13 +115,13 @@ Result<Solution> solve(const Equations& equations, const Whitening& whitening) {
     if (!run) {
       if (!failure) failure = run.error();
     } else if (!best || (run->settled && !best->settled) ||
-               (run->settled == best->settled && run->solution.cost < best->solution.cost)) {
+               (run->settled == best->settled && run->cost() < best->cost())) {
       best = std::move(*run);
     }
-    const bool done = best && best->settled && (!start.guessed || best->solution.cost <= limit);
+    const bool done = best && best->settled && (!start.guessed || best->cost() <= limit);
     if (done) break;
   }
-  if (best && best->settled) return best->solution;
+  if (best && best->settled) return std::move(best->solution);
   if (failure && !best) return fail(*failure);
   return fail(Code::kReadingsDisagree, "no sizes come near them all", "other readings, or another equation",
               "the dimensions");

@@ -1,6 +1,8 @@
 // The values of the unknowns that fit the readings best.
 #pragma once
 
+#include <memory>
+#include <utility>
 #include <vector>
 
 #include "core/base/result.hpp"
@@ -9,9 +11,19 @@
 
 namespace sparewright::survey {
 
+// The network where the iteration ended.
+struct Point {
+  Point(Equations::All what, std::vector<double> by, const Whitening& whitening)
+      : all(std::move(what)), misfit(std::move(by)), weighted(whitening, all.slopes, all.fitted, misfit) {}
+
+  Equations::All all;
+  std::vector<double> misfit;  // readings less fitted
+  Weighted weighted;           // refers to all.slopes
+};
+
 struct Solution {
   std::vector<double> values;
-  double cost = 0.0;  // squared length of the whitened misfits: chi-square
+  std::unique_ptr<Point> point;  // where the last step was taken from: within kSettled of the values
   int steps = 0;
 };
 

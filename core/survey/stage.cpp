@@ -5,6 +5,8 @@
 #include <memory>
 #include <utility>
 
+#include <fmt/format.h>
+
 #include "core/quantity/typed_system.hpp"
 #include "core/survey/check.hpp"
 #include "core/survey/corrected.hpp"
@@ -116,25 +118,34 @@ Stage reading_stage(const Survey& survey) {
           }};
 }
 
+AsRead as_read(const Reading& reading, const Instrument& instrument) {
+  AsRead read;
+  read.name = reading.name;
+  read.typed = reading.repeats.front().typed;
+  read.is_metric = quantity::system_of(reading.repeats.front()) == quantity::UnitSystem::kMetric;
+  read.instrument_kind = instrument.kind;
+  if (instrument.turn) read.turn = instrument.turn->base;
+  if (row_of(reading.way).is_difference) return read;
+  read.zero_found = zero_error_of(instrument, jaws_of(reading)).found;
+  read.zero = fmt::format("{}, {}", instrument.name, name_of(jaws_of(reading)));
+  return read;
+}
+
 // An observation of the plan, for the definition of the stage.
 void add(base::Hasher& h, const SurveyPlan::Equation& read) {
   h.add(read.reading).add(read.formula.fingerprint());
-  h.add(read.typed).add(read.is_metric).add(read.instrument_kind).add(read.zero_found);
+  h.add(read.read.typed).add(read.read.is_metric).add(read.read.instrument_kind).add(read.read.zero_found);
+  h.add(read.read.zero).add(read.read.turn.value_or(0.0));
   h.add(read.figure).add(read.trial ? static_cast<int>(*read.trial) : -1);
 }
 
 base::Result<SurveyPlan::Equation> planned(const Survey& survey, const Reading& reading) {
   auto equation = equation_of(reading, survey.dimensions, survey.system);
   if (!equation) return base::fail(equation.error());
-  const Instrument& instrument = instrument_of(survey, reading);
-  const bool has_zero = !row_of(reading.way).is_difference;
   SurveyPlan::Equation read;
   read.reading = reading.name;
   read.formula = std::move(*equation);
-  read.typed = reading.repeats.front().typed;
-  read.is_metric = quantity::system_of(reading.repeats.front()) == quantity::UnitSystem::kMetric;
-  read.instrument_kind = instrument.kind;
-  read.zero_found = has_zero ? zero_error_of(instrument, jaws_of(reading)).found : 0.0;
+  read.read = as_read(reading, instrument_of(survey, reading));
   read.figure = "reading/" + reading.name;
   read.trial = reading.trial;
   return read;
@@ -149,6 +160,7 @@ std::vector<SurveyPlan::Equation> planned_trials(const Survey& survey, const Sur
     });
     SurveyPlan::Equation enclosed = *one;
     enclosed.reading = "trials of " + trials.dimension;
+    enclosed.read = {};
     enclosed.from = SurveyPlan::From::kTrial;
     enclosed.figure = trial_path(trials.dimension);
     enclosed.of = trials.dimension;
@@ -178,7 +190,6 @@ base::Result<std::vector<SurveyPlan::Equation>> planned_known(const Survey& surv
     SurveyPlan::Equation one;
     one.reading = known.name;
     one.formula = std::move(*equation);
-    one.typed = known.is;
     one.from = SurveyPlan::From::kKnown;
     one.figure = known_path(known.name);
     all.push_back(std::move(one));

@@ -14,8 +14,8 @@
 #include "core/survey/known_clash.hpp"
 #include "core/survey/left_aside.hpp"
 #include "core/survey/measure_up.hpp"
+#include "core/survey/misread.hpp"
 #include "core/survey/says_too_much.hpp"
-#include "core/survey/slips.hpp"
 #include "core/survey/write_left_aside.hpp"
 
 namespace sparewright::survey {
@@ -200,87 +200,30 @@ class Writer {
     }
     if (adjustment.at_odds) {
       write_number("agreement/most at odds",
-                   fmt::format("{} is this many times its own doubt out", suspects()),
+                   fmt::format("{} is this many times its own doubt out", most_at_odds(adjustment)),
                    adjustment.at_odds->odds);
     }
     if (adjustment.at_odds && adjustment.at_odds->suspect) {
-      auto clash = known_clashes(asked_, measured_, plan_.system);
-      if (clash) return pen_.query(std::move(*clash));
-      ask_misread();
-    } else if (!adjustment.agree()) {
-      ask_disagreement();
+      if (auto clash = known_clashes(asked_, measured_, plan_.system)) return pen_.query(std::move(*clash));
     }
-  }
-
-  [[nodiscard]] std::string suspects() const {
-    const AtOdds& at_odds = *report().at_odds;
-    std::vector<std::string> names{fmt::format("'{}'", report().readings[at_odds.reading].name)};
-    for (const std::size_t i : at_odds.alike)
-      names.push_back(fmt::format("'{}'", report().readings[i].name));
-    return any_of(names);
-  }
-
-  // "; it agrees to 0.0003 in if one turn of the thimble (0.025 in) was missed"
-  [[nodiscard]] std::string explained(std::size_t used) const {
-    const Fit& fit = report().readings[used];
-    if (!fit.error || !fit.odds || *fit.odds == 0.0) return "";
-    const SurveyPlan::Equation& equation = asked_.equations[measured_.used[used]];
-    if (equation.from == SurveyPlan::From::kTouches) return "";
-    const Figure& figure = reading(used);
-    const auto all = slips({equation.typed, figure.value, *fit.error, std::abs(*fit.error / *fit.odds),
-                            figure.kind, equation.is_metric, equation.instrument_kind, equation.zero_found});
-    if (all.empty()) return "";
-    return fmt::format("; it agrees to {} if {}", shown(all.front().rest, figure.kind), all.front().says);
-  }
-
-  void ask_misread() {
-    const AtOdds& at_odds = *report().at_odds;
-    const Figure& figure = reading(at_odds.reading);
-    ledger::Query query;
-    query.id = "misread/" + report().readings[at_odds.reading].name;
-    query.about = figure.name;
-    if (at_odds.alike.empty()) {
-      const double error = *report().readings[at_odds.reading].error;
-      query.says = fmt::format("misread? {} is {} {} what the others say{}", suspects(),
-                               shown(std::abs(error), figure.kind), error > 0 ? "above" : "below",
-                               explained(at_odds.reading));
-    } else {
-      query.says =
-          fmt::format("misread? {} is out; the readings cannot tell which{}", suspects(), explained_one_of());
-    }
-    query.happens = "Every size found from it is out too.";
+    const Network used = part_of(asked_.network, measured_.used);
+    auto query = misread_query({used, adjustment, as_read(), plan_.system}, pen_.stage());
+    if (!query) return;
     const std::string moves = moves_most(left_aside_, measured_, plan_.unknowns, plan_.system);
-    if (!moves.empty()) query.happens += " " + moves;
-    query.todo = "Measure it again.";
-    query.serious = true;
-    pen_.query(std::move(query));
+    if (!moves.empty()) query->happens += " " + moves;
+    pen_.query(std::move(*query));
   }
 
-  // Of readings that cannot be told apart, the one that a usual slip explains.
-  [[nodiscard]] std::string explained_one_of() const {
-    const AtOdds& at_odds = *report().at_odds;
-    std::vector<std::size_t> all{at_odds.reading};
-    all.insert(all.end(), at_odds.alike.begin(), at_odds.alike.end());
-    std::string only;
-    for (const std::size_t used : all) {
-      const std::string says = explained(used);
-      if (says.empty()) continue;
-      if (!only.empty()) return "";
-      only =
-          fmt::format("; '{}'{}", report().readings[used].name, says.substr(std::string_view("; it").size()));
+  // How each reading used was read; of what is no reading, nothing a slip could explain.
+  [[nodiscard]] std::vector<AsRead> as_read() const {
+    std::vector<AsRead> all;
+    for (const std::size_t i : measured_.used) {
+      AsRead& read = all.emplace_back(asked_.equations[i].read);
+      read.name = asked_.equations[i].reading;
+      read.reading = asked_.figures[i]->value;
+      read.kind = asked_.figures[i]->kind;
     }
-    return only;
-  }
-
-  void ask_disagreement() {
-    ledger::Query query;
-    query.id = "readings disagree";
-    query.about = pen_.stage() + "/agreement/total";
-    query.says =
-        "the readings differ by more than their instruments allow, no one reading much more than the rest";
-    query.happens = "The sizes are less sure than they look.";
-    query.todo = "Check the zeros, then measure again.";
-    pen_.query(std::move(query));
+    return all;
   }
 
   const SurveyPlan& plan_;

@@ -8,6 +8,7 @@
 #include "core/formula/expression.hpp"
 #include "core/ledger/pen.hpp"
 #include "core/survey/reading.hpp"
+#include "core/survey/slips.hpp"
 
 namespace sparewright::survey {
 
@@ -18,11 +19,7 @@ struct SurveyPlan {
   struct Equation {
     std::string reading;  // the name of the observation
     formula::Formula formula;
-    // For the slips of reading it: what it was read off, as typed.
-    std::string typed;
-    bool is_metric = false;
-    std::string instrument_kind;
-    double zero_found = 0.0;
+    AsRead read;  // for the slips of reading it; the value it counts with comes later
     From from = From::kReading;
     std::string figure;          // reading/<reading>, trial/<dimension>, known/<name>; of touches theirs
     std::string of;              // of trials: the dimension

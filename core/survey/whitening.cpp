@@ -76,11 +76,10 @@ struct Whitening::Factor {
   Eigen::LLT<Eigen::MatrixXd> correlation;  // of the readings, each divided by its deviation
   bool mended = false;
 
-  template <typename Right>
-  [[nodiscard]] Eigen::MatrixXd whiten(const Right& right) const {
-    Eigen::MatrixXd scaled = deviations.cwiseInverse().asDiagonal() * right;
-    if (deviations.size() > 0) correlation.matrixL().solveInPlace(scaled);
-    return scaled;
+  void whiten_in_place(Eigen::MatrixXd& right) const {
+    if (deviations.size() == 0) return;
+    right = deviations.cwiseInverse().asDiagonal() * right;
+    correlation.matrixL().solveInPlace(right);
   }
 };
 
@@ -108,37 +107,75 @@ Whitening::~Whitening() = default;
 Whitening::Whitening(Whitening&&) noexcept = default;
 Whitening& Whitening::operator=(Whitening&&) noexcept = default;
 
-std::vector<double> Whitening::apply(std::span<const double> readings) const {
-  return list_of(factor_->whiten(view(readings)));
-}
-
-Matrix Whitening::apply(const Matrix& slopes) const {
-  return table_of(factor_->whiten(view(slopes)));
-}
-
-Matrix Whitening::matrix() const {
-  const Eigen::Index n = factor_->deviations.size();
-  return table_of(factor_->whiten(Eigen::MatrixXd::Identity(n, n)));
-}
-
 bool Whitening::mended() const {
   return factor_->mended;
 }
 
-std::vector<double> damped_step(const Matrix& slopes, std::span<const double> misfit, double damping) {
-  const auto a = view(slopes);
-  const Eigen::Index n = a.rows();
-  const Eigen::Index m = a.cols();
-  if (n == 0 || m == 0) return std::vector<double>(slopes.columns, 0.0);
-  const Eigen::VectorXd lengths = lengths_of(a);
-  const bool is_damped = damping > 0.0;
-  Eigen::MatrixXd stacked = Eigen::MatrixXd::Zero(n + (is_damped ? m : 0), m);
-  stacked.topRows(n) = a * lengths.cwiseInverse().asDiagonal();
-  if (is_damped) stacked.bottomRows(m).diagonal().setConstant(std::sqrt(damping));
-  Eigen::VectorXd right = Eigen::VectorXd::Zero(stacked.rows());
-  right.head(n) = view(misfit);
-  const Eigen::VectorXd scaled = decomposed(stacked).solve(right);
-  return list_of(scaled.cwiseQuotient(lengths));
+struct Weighted::Parts {
+  const Whitening::Factor* whitening;
+  const Matrix* slopes;
+  Eigen::MatrixXd white;    // A
+  Eigen::VectorXd misfit;   // r
+  Eigen::VectorXd lengths;  // of the columns of A
+  Decomposition straight;   // of A with columns of length 1
+  double cost = 0.0;
+  double rounding = 0.0;
+};
+
+Weighted::Weighted(const Whitening& whitening, const Matrix& slopes, std::span<const double> fitted,
+                   std::span<const double> misfit)
+    : parts_(std::make_unique<Parts>()) {
+  parts_->whitening = whitening.factor_.get();
+  parts_->slopes = &slopes;
+  const auto j = view(slopes);
+  const Eigen::Index n = j.rows();
+  const Eigen::Index m = j.cols();
+  Eigen::MatrixXd all(n, m + 2);
+  all.leftCols(m) = j;
+  all.col(m) = view(misfit);
+  all.col(m + 1) = view(fitted);
+  parts_->whitening->whiten_in_place(all);
+  parts_->white = all.leftCols(m);
+  parts_->misfit = all.col(m);
+  parts_->cost = parts_->misfit.squaredNorm();
+  parts_->rounding = 4.0 * std::numeric_limits<double>::epsilon() * all.col(m + 1).norm();
+  if (n == 0 || m == 0) return;
+  parts_->lengths = lengths_of(parts_->white);
+  parts_->straight = decomposed(parts_->white * parts_->lengths.cwiseInverse().asDiagonal());
+}
+
+Weighted::~Weighted() = default;
+Weighted::Weighted(Weighted&&) noexcept = default;
+Weighted& Weighted::operator=(Weighted&&) noexcept = default;
+
+double Weighted::cost() const {
+  return parts_->cost;
+}
+
+double Weighted::rounding() const {
+  return parts_->rounding;
+}
+
+std::vector<double> Weighted::step(double damping) const {
+  const Eigen::Index n = parts_->white.rows();
+  const Eigen::Index m = parts_->white.cols();
+  if (n == 0 || m == 0) return std::vector<double>(static_cast<std::size_t>(m), 0.0);
+  Eigen::VectorXd scaled;
+  if (damping > 0.0) {
+    Eigen::MatrixXd stacked = Eigen::MatrixXd::Zero(n + m, m);
+    stacked.topRows(n) = parts_->white * parts_->lengths.cwiseInverse().asDiagonal();
+    stacked.bottomRows(m).diagonal().setConstant(std::sqrt(damping));
+    Eigen::VectorXd right = Eigen::VectorXd::Zero(n + m);
+    right.head(n) = parts_->misfit;
+    scaled = decomposed(stacked).solve(right);
+  } else {
+    scaled = parts_->straight.solve(parts_->misfit);
+  }
+  return list_of(scaled.cwiseQuotient(parts_->lengths));
+}
+
+double Weighted::reach(std::span<const double> step) const {
+  return (parts_->white * view(step)).norm();
 }
 
 namespace {
@@ -149,41 +186,62 @@ void find_rank(const Eigen::Map<const Table>& slopes, Determination& out) {
   const Eigen::MatrixXd even = of_rows.cwiseInverse().asDiagonal() * slopes;
   const Eigen::VectorXd of_columns = lengths_of(even);
   const auto qr = decomposed(even * of_columns.cwiseInverse().asDiagonal());
-  const Eigen::MatrixXd unfelt = qr.matrixZ().bottomRows(slopes.cols() - qr.rank()).transpose();
   out.rank = static_cast<std::size_t>(qr.rank());
   out.scale = list_of(of_columns);
+  if (qr.rank() == slopes.cols()) {
+    out.gaps = Matrix(static_cast<std::size_t>(slopes.cols()), 0);
+    return;
+  }
+  const Eigen::MatrixXd unfelt = qr.matrixZ().bottomRows(slopes.cols() - qr.rank()).transpose();
   out.gaps = table_of(qr.colsPermutation() * unfelt);
+}
+
+// The traces, from W and the directions Q that moving the unknowns can follow.
+Traces traces_of(const Eigen::MatrixXd& white, const Eigen::MatrixXd& followed, const Eigen::MatrixXd& along,
+                 const Eigen::VectorXd& misfit) {
+  Traces traces;
+  traces.white = table_of(white.transpose());
+  traces.followed = table_of(followed);
+  traces.along = table_of(along.transpose());
+  traces.misfit = list_of(misfit - followed * (followed.transpose() * misfit));
+  traces.find_lengths();
+  return traces;
 }
 
 }  // namespace
 
-Determination determine(const Matrix& slopes, const Whitening& whitening) {
-  const auto j = view(slopes);
+Determination Weighted::determine() const {
+  const auto j = view(*parts_->slopes);
   const Eigen::Index n = j.rows();
   const Eigen::Index m = j.cols();
-  const Matrix white = whitening.matrix();
-  const auto w = view(white);
+  Eigen::MatrixXd w = Eigen::MatrixXd::Identity(n, n);
+  parts_->whitening->whiten_in_place(w);
   Determination out;
-  out.weights = list_of(w.colwise().norm().transpose());
   if (n == 0 || m == 0) {
-    out.scale.assign(slopes.columns, 1.0);
+    out.scale.assign(static_cast<std::size_t>(m), 1.0);
     out.gaps = table_of(Eigen::MatrixXd::Identity(m, m));
-    out.slopes = Matrix(slopes.columns, slopes.rows);
-    out.covariance = Matrix(slopes.columns, slopes.columns);
-    out.blunders = table_of(w.transpose());
+    out.slopes = Matrix(parts_->slopes->columns, parts_->slopes->rows);
+    out.covariance = Matrix(parts_->slopes->columns, parts_->slopes->columns);
+    out.traces = traces_of(w, Eigen::MatrixXd(n, 0), Eigen::MatrixXd(0, n), parts_->misfit);
     return out;
   }
   find_rank(j, out);
-  const Matrix whitened = whitening.apply(slopes);
-  const auto a = view(whitened);
-  const Eigen::VectorXd lengths = lengths_of(a);
-  const auto qr = decomposed(a * lengths.cwiseInverse().asDiagonal());
-  const Eigen::MatrixXd follow = lengths.cwiseInverse().asDiagonal() * qr.pseudoInverse();
-  out.slopes = table_of(follow * w);
+  const Decomposition& qr = parts_->straight;
+  const Eigen::Index rank = qr.rank();
+  const Eigen::MatrixXd followed = qr.householderQ() * Eigen::MatrixXd::Identity(n, rank);
+  const Eigen::MatrixXd along = followed.transpose() * w;
+  // A = Q T Z P' with columns of length 1: the unknowns follow the whitened readings by P Z' inverse(T) Q'.
+  Eigen::MatrixXd back = Eigen::MatrixXd::Identity(rank, rank);
+  qr.matrixT().topLeftCorner(rank, rank).template triangularView<Eigen::Upper>().solveInPlace(back);
+  Eigen::MatrixXd follow = Eigen::MatrixXd::Zero(m, rank);
+  if (rank < m)
+    follow = qr.matrixZ().topRows(rank).transpose() * back;
+  else
+    follow = back;
+  follow = parts_->lengths.cwiseInverse().asDiagonal() * (qr.colsPermutation() * follow);
+  out.slopes = table_of(follow * along);
   out.covariance = table_of(follow * follow.transpose());
-  const Eigen::MatrixXd reached = qr.householderQ() * Eigen::MatrixXd::Identity(n, qr.rank());
-  const Eigen::MatrixXd along = reached.transpose() * w;
-  out.blunders = table_of((w - reached * along).transpose());
+  out.traces = traces_of(w, followed, along, parts_->misfit);
   return out;
 }
 

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/survey/matrix.hpp"
+#include "core/survey/traces.hpp"
 
 namespace sparewright::survey {
 
@@ -36,20 +37,13 @@ class Whitening {
   Whitening(const Whitening&) = delete;
   Whitening& operator=(const Whitening&) = delete;
 
-  [[nodiscard]] std::vector<double> apply(std::span<const double> readings) const;  // W y
-  [[nodiscard]] Matrix apply(const Matrix& slopes) const;                           // W J
-  [[nodiscard]] Matrix matrix() const;                                              // W
   [[nodiscard]] bool mended() const;
 
  private:
+  friend class Weighted;
   struct Factor;
   std::unique_ptr<Factor> factor_;
 };
-
-// The step d that makes |r - A d|^2 + damping * |d scaled|^2 least, the shortest of them where several do.
-// slopes A = W J (n x m), misfit r = W (y - f). Scaled: each unknown by the length of its column of A.
-[[nodiscard]] std::vector<double> damped_step(const Matrix& slopes, std::span<const double> misfit,
-                                              double damping);
 
 // What the readings fix, at one set of values of the unknowns.
 struct Determination {
@@ -58,11 +52,36 @@ struct Determination {
   Matrix gaps;    // m x (m - rank): directions the readings do not feel; orthonormal in scaled unknowns
   Matrix slopes;  // m x n: how the unknowns follow the readings. Rows of unknowns with a gap mean nothing.
   Matrix covariance;  // m x m, of the unknowns (with S as mended). The same.
-  Matrix
-      blunders;  // n x n: row i is what an error of 1 in reading i leaves in the adjusted, whitened misfits
-  std::vector<double> weights;  // n: the length of what that error was before adjusting
+  Traces traces;      // of the readings, with the misfits of this set of values
 };
-// slopes J, not whitened.
-[[nodiscard]] Determination determine(const Matrix& slopes, const Whitening& whitening);
+
+// The network at one set of values, whitened: A = W J, r = W (y - f).
+class Weighted {
+ public:
+  // slopes: J, n x m; fitted: f; misfit: y - f. Keeps a reference to the whitening and to the slopes.
+  Weighted(const Whitening& whitening, const Matrix& slopes, std::span<const double> fitted,
+           std::span<const double> misfit);
+  ~Weighted();
+  Weighted(Weighted&&) noexcept;
+  Weighted& operator=(Weighted&&) noexcept;
+  Weighted(const Weighted&) = delete;
+  Weighted& operator=(const Weighted&) = delete;
+
+  [[nodiscard]] double cost() const;      // |r|^2
+  [[nodiscard]] double rounding() const;  // what rounding may put into r, as a length
+
+  // The step d that makes |r - A d|^2 + damping * |d scaled|^2 least, the shortest of them where several do. Scaled: each
+  // unknown by the length of its column of A.
+  [[nodiscard]] std::vector<double> step(double damping) const;
+
+  // How far a step moves the fitted readings, in standard uncertainties.
+  [[nodiscard]] double reach(std::span<const double> step) const;
+
+  [[nodiscard]] Determination determine() const;
+
+ private:
+  struct Parts;
+  std::unique_ptr<Parts> parts_;
+};
 
 }  // namespace sparewright::survey
