@@ -76,7 +76,8 @@ struct CandidateRow {
   std::string name;  // "3/4 in", "19 mm"
   NumberRow size;
   NumberRow leaves_over;   // measured less this
-  double once_in = 1.0;    // a size of no meaning comes as near once in so many
+  double chance = 0.0;     // how likely it was made to this, 0 to 1
+  std::string odds;        // "19 to 1 on"
   bool may_be_it = false;  // off by no more than the readings leave open
   std::string reason;
 };
@@ -85,7 +86,10 @@ struct CandidateRow {
 struct SizeRow {
   std::string name;
   NumberRow measured;
-  std::vector<CandidateRow> candidates;  // the best first
+  std::vector<CandidateRow> candidates;  // the likeliest first, at most three
+  bool is_settled = false;  // the first is right 19 times in 20; else what it was made to is NOT KNOWN
+  std::string decides;      // not settled: the reading that would decide, a sentence
+  double none = 1.0;        // how likely it was made to no standard size
   std::optional<NumberRow> accepted;
   std::optional<NumberRow> leaves_over;  // measured less accepted
   std::optional<NumberRow> least;        // the limits accepted with it
@@ -123,6 +127,8 @@ struct PairRow {
 
 struct Sizes {
   std::vector<SizeRow> sizes;
+  double chance_of_inch = 0.5;  // how likely the machine has inch sizes, by all of them together
+  std::string machine;          // "an inch machine, more than 1000 to 1 on"; empty where nothing was measured
   std::vector<PairRow> pairs;
 };
 

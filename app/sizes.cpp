@@ -1,5 +1,7 @@
 #include "app/sizes.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "app/printing.hpp"
@@ -24,6 +26,9 @@ class Rows {
     if (const auto proposals = ledger_.value<intent::Proposals>(path + "/proposals")) {
       for (std::size_t i = 0; i < proposals->candidates.size(); ++i)
         row.candidates.push_back(candidate(*proposals, i, fmt::format("{}/proposed {}", path, i + 1)));
+      row.is_settled = proposals->is_settled;
+      row.none = proposals->none;
+      if (row.measured.missing.empty()) row.decides = intent::decider_of(*proposals, job_.system);
     }
     if (original.accepted) {
       row.accepted = number(path + "/size");
@@ -39,6 +44,13 @@ class Rows {
       if (hole != nullptr && part::mate_of(*hole) == original.name) row.mate_of.push_back(feature.name);
     }
     return row;
+  }
+
+  // What the sizes together say of the machine; none where nothing was measured.
+  std::optional<double> chance_of_inch() {
+    const auto all = ledger_.value<intent::AllProposals>("original sizes/together");
+    if (!all || all->of.empty()) return std::nullopt;
+    return all->of.begin()->second.chance_of_inch;
   }
 
   PairRow pair(const Pair& pair) {
@@ -73,7 +85,8 @@ class Rows {
     row.name = one.name;
     row.size = number(path);
     row.leaves_over = number(path + " leaves over");
-    row.once_in = one.once_in;
+    row.chance = one.chance;
+    row.odds = intent::odds_of(one.chance);
     row.may_be_it = one.may_be_it;
     row.reason = intent::reason_of(one, proposals.measured, job_.system);
     return row;
@@ -107,6 +120,11 @@ Sizes sizes_of(const job::Job& job, ledger::Ledger& ledger) {
   Sizes sizes;
   for (const Original& original : job.subject.originals.all)
     sizes.sizes.push_back(rows.size(original));
+  if (const auto inch = rows.chance_of_inch()) {
+    sizes.chance_of_inch = *inch;
+    sizes.machine = fmt::format("{}, {}", *inch >= 0.5 ? "an inch machine" : "a metric machine",
+                                intent::odds_of(std::max(*inch, 1.0 - *inch)));
+  }
   for (const Pair& pair : intent::pairs_of(job.subject.originals, job.subject.route.part))
     sizes.pairs.push_back(rows.pair(pair));
   return sizes;

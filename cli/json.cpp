@@ -74,7 +74,8 @@ Json json_of(const app::CandidateRow& row) {
               {"number", row.size.name},
               {"size", or_null(row.size.value)},
               {"leaves_over", or_null(row.leaves_over.value)},
-              {"once_in", row.once_in},
+              {"chance", row.chance},
+              {"odds", row.odds},
               {"may_be_it", row.may_be_it},
               {"reason", row.reason}};
 }
@@ -113,6 +114,9 @@ Json json_of(const app::SizeRow& row) {
               {"unit", row.measured.unit},
               {"missing", row.measured.missing},
               {"proposed", list_of(row.candidates)},
+              {"none", row.none},
+              {"settled", row.is_settled},
+              {"decides", row.decides},
               {"accepted", value_or_null(row.accepted)},
               {"leaves_over", value_or_null(row.leaves_over)},
               {"least", value_or_null(row.least)},
@@ -212,7 +216,10 @@ std::string as_json(const app::Measured& measured, const std::optional<app::Draw
 }
 
 std::string as_json(const app::Sizes& sizes) {
-  return dumped(Json{{"sizes", list_of(sizes.sizes)}, {"pairs", list_of(sizes.pairs)}});
+  return dumped(Json{{"sizes", list_of(sizes.sizes)},
+                     {"pairs", list_of(sizes.pairs)},
+                     {"chance_of_inch", sizes.chance_of_inch},
+                     {"machine", sizes.machine}});
 }
 
 std::string as_json(const std::vector<app::DimensionRow>& dimensions) {

@@ -11,7 +11,7 @@ namespace sparewright::cli {
 namespace {
 
 void print_candidate(const app::CandidateRow& row, std::size_t place) {
-  fmt::print("  {}. {:<12} {:<11}  {}\n", place, row.name, row.size.shown, row.reason);
+  fmt::print("  {}. {:<12} {:<11}  {}: {}\n", place, row.name, row.size.shown, row.odds, row.reason);
 }
 
 void print_size(const app::SizeRow& row) {
@@ -22,6 +22,8 @@ void print_size(const app::SizeRow& row) {
   for (std::size_t i = 0; i < row.candidates.size(); ++i)
     print_candidate(row.candidates[i], i + 1);
   if (row.candidates.empty() && row.measured.missing.empty()) fmt::print("  no standard size stands out\n");
+  if (!row.decides.empty() && !row.accepted)
+    fmt::print("  what it was made to: NOT KNOWN; {}\n", row.decides);
   if (row.accepted) {
     fmt::print("  ACCEPTED {}{}, leaves over {}{}\n", row.accepted->shown,
                row.least && row.most ? fmt::format(" ({} to {})", row.least->shown, row.most->shown) : "",
@@ -60,6 +62,7 @@ void print_pair(const app::PairRow& row) {
 
 void print_sizes(const app::Sizes& sizes) {
   if (sizes.sizes.empty()) fmt::print("The job has no measured sizes.\n");
+  if (!sizes.machine.empty()) fmt::print("Sizes of {}\n\n", sizes.machine);
   for (const app::SizeRow& row : sizes.sizes) {
     print_size(row);
     fmt::print("\n");

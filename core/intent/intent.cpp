@@ -33,6 +33,12 @@ Role role_in(Way way, std::size_t place) {
     case Way::kFaceToPinNear:
     case Way::kFaceOverPin:
       return place == 1 ? Role::kShaft : Role::kOther;
+    case Way::kPitch:
+      return Role::kPitch;
+    case Way::kGearOutside:
+      return Role::kModule;
+    case Way::kOverWires:
+      return place == 2 ? Role::kPitch : place == 1 ? Role::kShaft : Role::kOther;
     default:
       return Role::kOther;
   }
@@ -133,10 +139,12 @@ std::vector<ledger::Stage> stages(const Originals& originals, const part::Part& 
   const auto shared = std::make_shared<const Originals>(originals);
   const base::Fingerprint whole = fingerprint(originals);
   std::vector<ledger::Stage> all;
+  all.push_back({"original sizes", base::Hasher().add("original sizes").add(whole).done(),
+                 [shared](ledger::Pen& pen) { write_together(pen, *shared); }});
   for (std::size_t i = 0; i < shared->all.size(); ++i) {
     const std::string name = original_path(shared->all[i].name);
     all.push_back({name, base::Hasher().add(name).add(whole).done(),
-                   [shared, i](ledger::Pen& pen) { write_original(pen, *shared, shared->all[i]); }});
+                   [shared, i](ledger::Pen& pen) { write_original(pen, shared->all[i]); }});
   }
   for (const Pair& pair : pairs_of(originals, part)) {
     all.push_back({pair_path(pair),
@@ -148,7 +156,7 @@ std::vector<ledger::Stage> stages(const Originals& originals, const part::Part& 
 
 base::Fingerprint fingerprint(const Originals& originals) {
   base::Hasher h;
-  h.add(static_cast<int>(originals.system));
+  h.add(static_cast<int>(originals.system)).add(fingerprint(originals.machine));
   for (const Original& one : originals.all) {
     h.add(one.name).add(static_cast<int>(one.kind)).add(static_cast<int>(one.role)).add(one.mate);
     h.add(one.accepted.has_value());

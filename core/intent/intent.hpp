@@ -1,7 +1,9 @@
 // What the old part was meant to be: original sizes, and the fits of mates, as stages.
 //
+// "original sizes"
+//   value .../together         AllProposals: every measured length and diameter weighed together (original.hpp)
 // "original/<dimension>", for every measured length and diameter
-//   .../proposed 1, 2, 3       standard sizes it may have been made to (original.hpp), the best first
+//   .../proposed 1, 2, 3       standard sizes it may have been made to, the likeliest first
 //   .../proposed 1 leaves over measured less that
 //   .../size                   the size accepted: a choice, the measured one beside it
 //   .../leaves over            measured less accepted: what accepting it leaves over
@@ -22,6 +24,8 @@
 // A formula that names the dimension goes by the accepted size.
 #pragma once
 
+#include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -55,6 +59,7 @@ struct Original {
 struct Originals {
   std::vector<Original> all;  // every measured length and diameter
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
+  Machine machine;  // that the part belongs to, as far as said
 };
 
 // The measured lengths and diameters, nothing accepted yet.
@@ -76,9 +81,9 @@ struct Pair {
 // Those the originals name as mates, then the holes of the part that have one.
 [[nodiscard]] std::vector<Pair> pairs_of(const Originals& originals, const part::Part& part);
 
-struct Proposals {
-  MeasuredUp measured;
-  std::vector<Candidate> candidates;
+// By the names of the dimensions; of what was not measured there is none.
+struct AllProposals {
+  std::map<std::string, Proposals, std::less<>> of;
 };
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Originals& originals, const part::Part& part);

@@ -2,126 +2,179 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
+#include <set>
 
-#include <fmt/format.h>
-#include <fmt/ranges.h>
-
-#include "core/handbook/iso286.hpp"
-#include "core/intent/series.hpp"
-#include "core/quantity/display.hpp"
+#include "core/intent/collecting.hpp"
+#include "core/intent/together.hpp"
 
 namespace sparewright::intent {
 namespace {
 
-constexpr double kSame_mm = 1e-6;
-
-// Below this no reading of a shop goes; it keeps a size that is dead on from being striking without end.
-constexpr double kNearest_mm = 0.0005;
-
-// More often than every second size says nothing.
-constexpr double kLeastStriking = 2.0;
-
-// How far off a size that is not worn was made at the worst: tolerance grade 11 of ISO 286. A choice made here, without a
-// source. Nothing where the grade is not tabled.
-double made_within_mm(double size_mm) {
-  constexpr int kGrade = 11;
-  const auto width = handbook::iso286_tolerance(kGrade, quantity::Diameter::from_base(size_mm));
-  return width ? width->width.base() : std::numeric_limits<double>::infinity();
+// The part of one series in a size, with the machine as likely inch as it is.
+double part_of(const Nominal& one, const MeasuredUp& measured, double chance_of_inch) {
+  const double common = chance_of_inch * one.common.inch + (1.0 - chance_of_inch) * one.common.metric;
+  return common * likelihood(one.made, one.size_mm, measured);
 }
 
-// Wear takes metal off: a worn shaft was at least what is left of it, a worn hole at most.
-bool can_have_been(const MeasuredUp& measured, double size_mm) {
-  const double off = measured.size_mm - size_mm;
-  const double most = made_within_mm(measured.size_mm) + measured.unknown_mm;
-  switch (measured.bound) {
-    case ledger::Bound::kExact:
-      return std::abs(off) <= most;
-    case ledger::Bound::kAtLeast:
-      return off <= measured.unknown_mm;
-    case ledger::Bound::kAtMost:
-      return -off <= measured.unknown_mm;
-    case ledger::Bound::kNeither:
-      break;
+// A series and its part in a size: several threads of one diameter count together.
+struct Part {
+  double part = 0.0;
+  double best = 0.0;
+  const Nominal* of = nullptr;  // what has most of it
+};
+
+std::vector<Part> parts_of(const Option& option, const MeasuredUp& measured, double chance_of_inch) {
+  std::vector<Part> parts;
+  for (const Nominal& one : *option.of) {
+    const double part = part_of(one, measured, chance_of_inch);
+    auto same =
+        std::find_if(parts.begin(), parts.end(), [&](const Part& p) { return p.of->series == one.series; });
+    if (same == parts.end()) same = parts.insert(parts.end(), Part{0.0, -1.0, &one});
+    same->part += part;
+    if (part > same->best) {
+      same->best = part;
+      same->of = &one;
+    }
   }
-  return false;
+  std::stable_sort(parts.begin(), parts.end(), [](const Part& a, const Part& b) { return a.part > b.part; });
+  return parts;
 }
 
-Candidate candidate_of(const Nearest& near, const MeasuredUp& measured) {
+Candidate candidate_of(const Chance& chance, const MeasuredUp& measured, double chance_of_inch) {
+  constexpr double kWorthSaying = 0.01;
+  constexpr std::size_t kMostSeries = 3;
+  const std::vector<Part> parts = parts_of(chance.option, measured, chance_of_inch);
+  const Nominal& best = *parts.front().of;
   Candidate c;
-  c.name = near.name;
-  c.size_mm = near.size_mm;
-  c.off_mm = measured.size_mm - near.size_mm;
-  const double within = std::max({std::abs(c.off_mm), measured.unknown_mm, kNearest_mm});
-  c.once_in = std::max(1.0, near.spacing_mm / (2.0 * within));
+  c.name = best.name;
+  c.size_mm = best.size_mm;
+  c.off_mm = measured.size_mm - best.size_mm;
+  c.chance = chance.chance;
   c.may_be_it = std::abs(c.off_mm) <= measured.unknown_mm + kSame_mm;
-  c.series = {near.series};
-  c.source = near.source;
+  for (const Part& one : parts) {
+    const bool counts = c.series.empty() || one.part >= kWorthSaying * parts.front().part;
+    if (counts && c.series.size() < kMostSeries) c.series.push_back(one.of->series);
+  }
+  c.made = std::string(likeliest_zone(best.made, best.size_mm, measured).words);
+  c.source = best.source;
   return c;
 }
 
-// One size of several series is one candidate, as striking as the most striking of them.
-void join(std::vector<Candidate>& all, Candidate one) {
-  const auto same = std::find_if(all.begin(), all.end(), [&](const Candidate& other) {
-    return std::abs(other.size_mm - one.size_mm) < kSame_mm;
-  });
-  if (same == all.end()) return all.push_back(std::move(one));
-  if (one.once_in > same->once_in) std::swap(*same, one);
-  for (std::string& series : one.series)
-    same->series.push_back(std::move(series));
+bool settles(const Chances& chances) {
+  return !chances.all.empty() && chances.all.front().chance >= kSettled;
 }
 
-void put_mates_first(std::vector<Candidate>& all, double mates_mm) {
-  const auto same = std::find_if(
-      all.begin(), all.end(), [&](const Candidate& c) { return std::abs(c.size_mm - mates_mm) < kSame_mm; });
-  if (same == all.end()) return;
-  same->as_mate = true;
-  std::rotate(all.begin(), same, same + 1);
+// Where a finer reading would show it if the likeliest size is the right one: in the middle of how such a size is made, as far
+// as what was read allows.
+double expected_mm(const Chances& chances, const MeasuredUp& measured) {
+  const Option& option = chances.all.front().option;
+  const Zone& zone = likeliest_zone(option.of->front().made, option.size_mm, measured);
+  const double middle = option.size_mm + (zone.low_mm + zone.high_mm) / 2.0;
+  return std::clamp(middle, measured.size_mm - measured.unknown_mm, measured.size_mm + measured.unknown_mm);
+}
+
+// How good a reading would settle it, whether it shows the same or what is expected; none where not even a tenth would.
+std::optional<double> settled_by_mm(const Together& together, std::size_t size, const MeasuredUp& measured) {
+  const Chances now = together.chances(size);
+  if (now.all.empty()) return std::nullopt;
+  for (const double finer : {0.5, 0.2, 0.1}) {
+    for (const double at_mm : {measured.size_mm, expected_mm(now, measured)}) {
+      MeasuredUp again = measured;
+      again.unknown_mm *= finer;
+      again.size_mm = at_mm;
+      if (settles(together.chances_if_measured(size, again))) return again.unknown_mm;
+    }
+  }
+  return std::nullopt;
+}
+
+// Tried in the order of how little each costs.
+void find_decider(Proposals& found, const Together& together, std::size_t size, bool has_mate) {
+  using ledger::Bound;
+  const bool could_have_mate = found.measured.role == Role::kHole || found.measured.role == Role::kShaft;
+  if (found.measured.bound == Bound::kNeither) {
+    found.decider = Decider::kOtherPlace;
+  } else if (found.measured.bound != Bound::kExact) {
+    found.decider = Decider::kUnwornPlace;
+  } else if (settles(together.chances_if(size, true)) && settles(together.chances_if(size, false))) {
+    found.decider = Decider::kInchOrMetric;
+  } else if (const auto good_to = settled_by_mm(together, size, found.measured)) {
+    found.decider = Decider::kFinerReading;
+    found.good_to_mm = *good_to;
+  } else if (!has_mate && could_have_mate) {
+    found.decider = Decider::kMate;
+  }
+}
+
+// Sizes that go together, through several mates too, have the number of the first of them.
+std::vector<std::size_t> groups_of(const std::vector<ToPropose>& sizes) {
+  std::vector<std::size_t> group(sizes.size());
+  for (std::size_t i = 0; i < sizes.size(); ++i)
+    group[i] = i;
+  const auto can_share = [&](std::size_t i) {
+    const Role role = sizes[i].measured.role;
+    return role != Role::kPitch && role != Role::kModule &&
+           sizes[i].measured.bound != ledger::Bound::kNeither;
+  };
+  for (std::size_t i = 0; i < sizes.size(); ++i) {
+    if (!sizes[i].mate || !can_share(i) || !can_share(*sizes[i].mate)) continue;
+    const std::size_t low = std::min(group[i], group[*sizes[i].mate]);
+    const std::size_t high = std::max(group[i], group[*sizes[i].mate]);
+    std::replace(group.begin(), group.end(), high, low);
+  }
+  return group;
+}
+
+Proposals proposals_of(const Together& together, const ToPropose& one, std::size_t size) {
+  Proposals found;
+  found.measured = one.measured;
+  found.chance_of_inch = together.chance_of_inch();
+  if (one.measured.bound != ledger::Bound::kNeither) {
+    const Chances chances = together.chances(size);
+    found.none = chances.none;
+    for (const Chance& chance : chances.all) {
+      if (found.candidates.size() == kMostCandidates || chance.chance < kWorthNaming) break;
+      found.candidates.push_back(candidate_of(chance, one.measured, found.chance_of_inch));
+    }
+    found.is_settled = settles(chances);
+  }
+  if (!found.is_settled) find_decider(found, together, size, one.mate.has_value());
+  return found;
 }
 
 }  // namespace
 
-std::vector<Candidate> candidates(const MeasuredUp& measured, std::optional<double> mates_size_mm) {
-  std::vector<Candidate> all;
-  for (const Nearest& near : nearest_of_each_series(measured.size_mm, measured.kind, measured.role)) {
-    // A loose pair has one nominal size all the same, so the mate's is not held to a grade.
-    const bool is_mates = mates_size_mm && std::abs(near.size_mm - *mates_size_mm) < kSame_mm &&
-                          measured.bound == ledger::Bound::kExact;
-    if (!is_mates && !can_have_been(measured, near.size_mm)) continue;
-    Candidate one = candidate_of(near, measured);
-    if (one.once_in >= kLeastStriking) join(all, std::move(one));
+std::vector<Proposals> proposals(const std::vector<ToPropose>& sizes, double chance_of_inch) {
+  const std::vector<std::size_t> groups = groups_of(sizes);
+  std::vector<Sized> all;
+  for (std::size_t i = 0; i < sizes.size(); ++i)
+    all.push_back({sizes[i].measured, sizes[i].accepted_mm, groups[i]});
+  const Together together(all, chance_of_inch);
+  std::vector<Proposals> found;
+  for (std::size_t i = 0; i < sizes.size(); ++i)
+    found.push_back(proposals_of(together, sizes[i], i));
+  for (std::size_t i = 0; i < sizes.size(); ++i) {
+    if (!sizes[i].mate || found[*sizes[i].mate].candidates.empty()) continue;
+    const Candidate& mates = found[*sizes[i].mate].candidates.front();
+    for (Candidate& c : found[i].candidates)
+      c.as_mate = std::abs(c.size_mm - mates.size_mm) < kSame_mm;
   }
-  std::stable_sort(all.begin(), all.end(),
-                   [](const Candidate& a, const Candidate& b) { return a.once_in > b.once_in; });
-  if (mates_size_mm) put_mates_first(all, *mates_size_mm);
-  if (all.size() > kMostCandidates) all.resize(kMostCandidates);
-  return all;
+  return found;
 }
 
-base::Fingerprint fingerprint(const std::vector<Candidate>& candidates) {
+base::Fingerprint fingerprint(const Proposals& proposals) {
   base::Hasher h;
-  for (const Candidate& c : candidates) {
-    h.add(c.name).add(c.size_mm).add(c.off_mm).add(c.once_in).add(c.may_be_it).add(c.as_mate).add(c.source);
+  h.add(proposals.measured.size_mm).add(proposals.measured.unknown_mm);
+  h.add(static_cast<int>(proposals.measured.bound)).add(static_cast<int>(proposals.measured.role));
+  h.add(proposals.none).add(proposals.chance_of_inch).add(proposals.is_settled);
+  h.add(static_cast<int>(proposals.decider)).add(proposals.good_to_mm);
+  for (const Candidate& c : proposals.candidates) {
+    h.add(c.name).add(c.size_mm).add(c.off_mm).add(c.chance).add(c.may_be_it).add(c.as_mate);
+    h.add(c.made).add(c.source);
     for (const std::string& series : c.series)
       h.add(series);
   }
   return h.done();
-}
-
-std::string reason_of(const Candidate& c, const MeasuredUp& measured, quantity::UnitSystem system) {
-  const quantity::Unit unit = quantity::display_unit(quantity::Kind::kLength, system);
-  const int places = quantity::usual_places(quantity::Kind::kLength, system);
-  std::string words = fmt::format("{}; so near once in {:.0f}", fmt::join(c.series, ", "), c.once_in);
-  if (c.as_mate) words = "its mate's size; " + words;
-  const std::string off = quantity::fixed(unit.from_base(std::abs(c.off_mm)), places);
-  const char* way = c.off_mm < 0.0 ? "under" : "over";
-  if (c.may_be_it) return words + fmt::format("; {} {}: within what the readings leave open", off, way);
-  words += fmt::format("; {} {}", off, way);
-  if (measured.bound != ledger::Bound::kExact) return words + ", by wear";
-  if (measured.unknown_mm > 0.0)
-    words +=
-        fmt::format(": {:.1f} times what the readings leave open", std::abs(c.off_mm) / measured.unknown_mm);
-  return words;
 }
 
 }  // namespace sparewright::intent

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 
 #include <fmt/format.h>
@@ -100,35 +101,63 @@ std::optional<MeasuredUp> measured_up(Pen& pen, const Original& original) {
   return MeasuredUp{figure.value, figure.expanded(), figure.bound, original.kind, original.role};
 }
 
-std::optional<double> size_made_to_mm(Pen& pen, const Original& original) {
-  if (original.accepted) return original.accepted->size.base;
-  const auto measured = measured_up(pen, original);
-  if (!measured) return std::nullopt;
-  const auto all = candidates(*measured);
-  if (all.empty()) return std::nullopt;
-  return all.front().size_mm;
+const Proposals* proposals_for(Pen& pen, const Original& original) {
+  const auto& all = pen.need_value<AllProposals>("original sizes/together").of;
+  const auto found = all.find(original.name);
+  return found == all.end() ? nullptr : &found->second;
 }
 
-void write_original(Pen& pen, const Originals& originals, const Original& original) {
-  const Figure& measured = pen.ask(measured_path(original.name));
-  Proposals proposals;
-  if (const auto up = measured_up(pen, original)) {
-    const Original* mate = find_original(originals, original.mate);
-    proposals.measured = *up;
-    proposals.candidates = candidates(*up, mate == nullptr ? std::nullopt : size_made_to_mm(pen, *mate));
-    write_proposals(pen, original, proposals.candidates, measured);
+std::optional<double> size_made_to_mm(Pen& pen, const Original& original) {
+  if (original.accepted) return original.accepted->size.base;
+  const Proposals* proposals = proposals_for(pen, original);
+  if (proposals == nullptr || proposals->candidates.empty()) return std::nullopt;
+  return proposals->candidates.front().size_mm;
+}
+
+void write_together(Pen& pen, const Originals& originals) {
+  std::vector<ToPropose> sizes;
+  std::vector<const Original*> of;
+  for (const Original& original : originals.all) {
+    const auto measured = measured_up(pen, original);
+    if (!measured) continue;
+    std::optional<double> accepted;
+    if (original.accepted) accepted = original.accepted->size.base;
+    sizes.push_back({*measured, accepted, std::nullopt});
+    of.push_back(&original);
   }
+  const auto place_of = [&](std::string_view name) -> std::optional<std::size_t> {
+    const auto found =
+        std::find_if(of.begin(), of.end(), [&](const Original* one) { return one->name == name; });
+    if (found == of.end()) return std::nullopt;
+    return static_cast<std::size_t>(found - of.begin());
+  };
+  for (std::size_t i = 0; i < of.size(); ++i) {
+    const auto mate = place_of(of[i]->mate);
+    if (!mate || *mate == i) continue;
+    sizes[i].mate = mate;
+    if (!sizes[*mate].mate) sizes[*mate].mate = i;  // of which it is one of a pair too
+  }
+  AllProposals all;
+  base::Hasher h;
+  std::vector<Proposals> found = proposals(sizes, chance_of_inch(originals.machine, originals.system));
+  for (std::size_t i = 0; i < of.size(); ++i) {
+    h.add(of[i]->name).add(fingerprint(found[i]));
+    all.of.emplace(of[i]->name, std::move(found[i]));
+  }
+  pen.publish("together", std::move(all), h.done());
+}
+
+void write_original(Pen& pen, const Original& original) {
+  const Figure& measured = pen.ask(measured_path(original.name));
+  const Proposals* found = proposals_for(pen, original);
+  Proposals proposals = found == nullptr ? Proposals{} : *found;
+  write_proposals(pen, original, proposals.candidates, measured);
   if (original.accepted) {
     const Figure& size = write_size(pen, original, measured);
     write_left_over(pen, "leaves over", measured, size);
     write_limits(pen, original, size);
   }
-  const base::Fingerprint print = base::Hasher()
-                                      .add(fingerprint(proposals.candidates))
-                                      .add(proposals.measured.size_mm)
-                                      .add(proposals.measured.unknown_mm)
-                                      .add(static_cast<int>(proposals.measured.bound))
-                                      .done();
+  const base::Fingerprint print = fingerprint(proposals);
   pen.publish("proposals", std::move(proposals), print);
 }
 

@@ -104,10 +104,27 @@ void tell_unclear_pair(const TableReader& in, const Original& original, const Or
                                       : "a pair of which one is read 'inside' and the other 'outside'"));
 }
 
+// A year of four figures, in which machines were made.
+intent::Machine read_machine(const TableReader& in) {
+  constexpr std::int64_t kFirst = 1750;
+  constexpr std::int64_t kLast = 2100;
+  intent::Machine machine;
+  machine.made_in = in.word("made_in", kCountries);
+  const auto year = in.whole("made_about");
+  if (year && (*year < kFirst || *year > kLast)) {
+    in.problems().add(text::failure_at(*in.node().find("made_about"), Code::kValueNotAccepted,
+                                       std::to_string(*year), "a year, 1750 to 2100"));
+  } else if (year) {
+    machine.made_about = static_cast<int>(*year);
+  }
+  return machine;
+}
+
 }  // namespace
 
 Originals read_originals(const TableReader& job, const survey::Survey& survey) {
   Originals originals = intent::originals_of(survey);
+  originals.machine = read_machine(*job.table("job"));
   const auto in = job.table("original");
   if (!in) return originals;
   for (const Node& node : in->node()) {

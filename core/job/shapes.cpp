@@ -322,6 +322,9 @@ Shape make_job_shape() {
                field("units", word_of(kUnits)).required().says("of bare numbers"),
                field("shop", free_text("a file name"))
                    .says("the shop text; one may be given instead when asking"),
+               field("made_in", word_of(kCountries))
+                   .says("where the machine was made: what its sizes are likely to be"),
+               field("made_about", whole_number()).says("the year it was made, as near as is known: 1952"),
                field("hand", free_text()).says("left or right, and seen from where"),
                field("faces_you", word_of(kFaces))
                    .says("the side that faces you when the part is in its place on the machine"),

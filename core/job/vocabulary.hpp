@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/words.hpp"
+#include "core/intent/machine.hpp"
 #include "core/part/blank.hpp"
 #include "core/part/face.hpp"
 #include "core/part/feature.hpp"
@@ -24,6 +25,12 @@ inline constexpr std::array kDialects{
 
 inline constexpr std::array kProjections{Meaning{"third angle", false, "the view from above stands above"},
                                          Meaning{"first angle", true, "the view from above stands below"}};
+
+inline constexpr std::array kCountries{
+    Meaning{"America", intent::Country::kAmerica, "inch sizes"},
+    Meaning{"Britain", intent::Country::kBritain, "inch sizes up to about 1968"},
+    Meaning{"the Continent", intent::Country::kContinent, "of Europe: metric sizes"},
+    Meaning{"Asia", intent::Country::kAsia, "metric sizes, inch for export"}};
 
 inline constexpr std::array kFaces{Meaning{"left end", part::Face::kLeftEnd, "where x starts"},
                                    Meaning{"right end", part::Face::kRightEnd, ""},

@@ -64,16 +64,16 @@ TEST_F(Commands, SizesHaveTheirShapeInJson) {
   const json printed = json::parse(ran.out);
   ASSERT_EQ(printed["sizes"].size(), 5U);
   for (const json& row : printed["sizes"])
-    EXPECT_EQ(keys_of(row),
-              (std::set<std::string>{"name", "measured", "u", "bound", "unit", "missing", "proposed",
-                                     "accepted", "leaves_over", "least", "most", "duty", "mate_of"}));
+    EXPECT_EQ(keys_of(row), (std::set<std::string>{"name", "measured", "u", "bound", "unit", "missing",
+                                                   "proposed", "none", "settled", "decides", "accepted",
+                                                   "leaves_over", "least", "most", "duty", "mate_of"}));
   const json& pin = printed["sizes"][0];
   EXPECT_EQ(pin["name"], "idler_pin");
   EXPECT_NEAR(pin["accepted"].get<double>(), 0.625, 1e-12);
   EXPECT_NEAR(pin["least"].get<double>(), 0.6244, 1e-12);
   EXPECT_EQ(pin["mate_of"], json::array({"pivot bore"}));
   EXPECT_EQ(keys_of(pin["proposed"][0]), (std::set<std::string>{"name", "number", "size", "leaves_over",
-                                                                "once_in", "may_be_it", "reason"}));
+                                                                "chance", "odds", "may_be_it", "reason"}));
   ASSERT_EQ(printed["pairs"].size(), 2U);
   EXPECT_EQ(printed["pairs"][0]["hole"], "old_bore");
   EXPECT_EQ(printed["pairs"][0]["near"].size(), 8U);
