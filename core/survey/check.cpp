@@ -8,8 +8,10 @@
 #include <fmt/format.h>
 
 #include "core/base/nearest.hpp"
+#include "core/quantity/typed_system.hpp"
 #include "core/survey/adjust.hpp"
 #include "core/survey/equation.hpp"
+#include "core/survey/instrument_error.hpp"
 #include "core/survey/known.hpp"
 #include "core/survey/touched_check.hpp"
 #include "core/survey/touched_stages.hpp"
@@ -30,6 +32,8 @@ Failure failure(Code code, std::string_view found, std::string_view accepted, st
   f.subject = subject;
   return f;
 }
+
+constexpr double kInch = 25.4;  // mm, exact
 
 class Checker {
  public:
@@ -93,6 +97,12 @@ class Checker {
     check_positive(i, "good_to", instrument.good_to);
     check_positive(i, "reads", instrument.reads);
     if (instrument.turn) check_positive(i, "turn", *instrument.turn);
+    if (instrument.comes_back) check_positive(i, "repeats", *instrument.comes_back);
+    if (instrument.to) check_positive(i, "to", *instrument.to);
+    if (instrument.from && instrument.to && instrument.from->base >= instrument.to->base)
+      add(Trouble::In::kInstrument, i, "from",
+          failure(Code::kValueNotAccepted, instrument.from->typed,
+                  fmt::format("less than 'to', which is {}", instrument.to->typed), "from"));
     if (instrument.zero_within) check_not_negative(i, *instrument.zero_within);
     for (const JawPair& pair : instrument.jaw_pairs) {
       if (pair.zero_within) check_not_negative(i, *pair.zero_within);
@@ -192,6 +202,7 @@ class Checker {
           failure(Code::kUnitOfAnotherKind, reading.instrument, "an instrument for it",
                   quantity::name_of(kind)));
     }
+    check_range(i, *found);
     const std::vector<Jaws> faces = faces_of(*found);
     const Jaws jaws = jaws_of(reading);
     if (std::find(faces.begin(), faces.end(), jaws) != faces.end()) return;
@@ -202,6 +213,22 @@ class Checker {
     add(Trouble::In::kReading, i, "jaws",
         failure(Code::kValueNotAccepted, name_of(jaws), fmt::format("{}", fmt::join(has, ", ")),
                 "jaws of " + found->name));
+  }
+
+  // A reading that the instrument cannot show. Where it can show the same number in the other unit, that is said.
+  void check_range(std::size_t i, const Instrument& instrument) {
+    const Reading& reading = survey_.readings[i];
+    if (row_of(reading.way).is_difference) return;
+    for (const Typed& repeat : reading.repeats) {
+      if (repeat.base <= 0.0 || in_range(instrument, repeat.base)) continue;
+      std::string accepted = fmt::format("{}, which {} measures", range_words(instrument), instrument.name);
+      const bool is_inch = quantity::system_of(repeat) == quantity::UnitSystem::kInch;
+      const double other = is_inch ? repeat.base / kInch : repeat.base * kInch;
+      if (!repeat.unit_given && in_range(instrument, other))
+        accepted += fmt::format("; {} {} would do: was that meant?", repeat.typed, is_inch ? "mm" : "in");
+      add(Trouble::In::kReading, i, "repeats",
+          failure(Code::kValueNotAccepted, repeat.typed, accepted, reading.name));
+    }
   }
 
   void check_measured(std::size_t i) {

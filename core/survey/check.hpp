@@ -24,7 +24,8 @@ struct Trouble {
 //   kNameTwice         two instruments, dimensions or readings of one name
 //   kValueNotAccepted  a name with '/' in it, or empty; a dimension's name that expressions cannot use; jaws the
 //                      instrument has not; the wrong count of names; an expression without a dimension; a
-//                      negative zero_within (0 is taken: it cancels where a reading is itself a difference)
+//                      negative zero_within (0 is taken: it cancels where a reading is itself a difference); a repeat
+//                      outside the instrument's range; a range that ends before it begins
 //   kSizeNotPositive   an instrument's good_to, reads or turn; a repeat of a named way of measuring that is 0 or less
 //                      (faces that touch the work from outside or inside cannot stand there)
 //   kUnitOfAnotherKind repeats, or an instrument, that do not measure what the equation gives

@@ -8,6 +8,8 @@
 
 #include <fmt/format.h>
 
+#include "core/survey/at_temperature.hpp"
+#include "core/survey/instrument_error.hpp"
 #include "core/survey/ways.hpp"
 
 namespace sparewright::survey {
@@ -38,8 +40,18 @@ double scatter_of_mean(const std::vector<Typed>& repeats, double mean) {
   return std::sqrt(squares / (n - 1.0) / n);
 }
 
-std::string source_of(const Reading& reading, const Instrument& instrument, const ZeroError& zero) {
+std::string count_words(std::size_t n, const Instrument& instrument) {
+  if (n > 1) return fmt::format("; mean of {}", n);
+  if (instrument.comes_back)
+    return fmt::format("; read once, its scatter taken as the instrument's, {}",
+                       instrument.comes_back->typed);
+  return "; read once, so its scatter is not known";
+}
+
+std::string source_of(const Reading& reading, const Instrument& instrument, const ZeroError& zero,
+                      const ErrorLimit& limit) {
   std::string words = fmt::format("{}, {}", instrument.name, name_of(jaws_of(reading)));
+  if (!limit.source.empty()) words += fmt::format(", taken to be good to {} ({})", limit.typed, limit.source);
   if (!reading.place.empty()) words += ", at: " + reading.place;
   if (reading.condition != Condition::kSound) words += fmt::format(" ({})", name_of(reading.condition));
   if (reading.trial) words += fmt::format("; what was tried: it {}", name_of(*reading.trial));
@@ -48,9 +60,21 @@ std::string source_of(const Reading& reading, const Instrument& instrument, cons
     words += fmt::format("; {}, by itself good to {:.4f} in (common practice)", name_of(reading.way),
                          by_itself / 25.4);
   if (zero.found != 0.0) words += "; less " + zero.typed + ", its reading at zero";
+  if (instrument.shows == Shows::kHalfOfIt) words += "; it shows half of the size";
+  if (instrument.shows == Shows::kTwiceIt) words += "; it shows twice the size";
+  return words + count_words(reading.repeats.size(), instrument);
+}
+
+// What repeats of one place differ by: as they do, or as the instrument is said to, whichever is more.
+std::optional<ledger::Share> scatter_of(const Reading& reading, const Instrument& instrument, double mean) {
   const std::size_t n = reading.repeats.size();
-  words += n == 1 ? "; read once, so its scatter is not known" : fmt::format("; mean of {}", n);
-  return words;
+  const std::string own = "reading/" + reading.name;
+  std::optional<ledger::Share> seen;
+  if (n > 1) seen = {own + "/scatter", scatter_of_mean(reading.repeats, mean), static_cast<double>(n - 1)};
+  if (!instrument.comes_back) return seen;
+  const double said = of_rectangle(instrument.comes_back->base) / std::sqrt(static_cast<double>(n));
+  if (seen && seen->amount > said) return seen;
+  return ledger::Share{own + "/comes back", said};
 }
 
 }  // namespace
@@ -75,7 +99,7 @@ ZeroError zero_error_of(const Instrument& instrument, Jaws jaws) {
   }
   zero.is_default = true;
   const bool checked = found.has_value() || instrument.zero_checked;
-  zero.within = checked ? instrument.reads.base / 2.0 : instrument.good_to.base;
+  zero.within = checked ? instrument.reads.base / 2.0 : error_limit(instrument, jaws, 0.0).half_width;
   zero.why = checked ? "half a step of its resolution, since its zero was checked"
                      : "its whole permissible error, since its zero was not checked";
   return zero;
@@ -83,26 +107,34 @@ ZeroError zero_error_of(const Instrument& instrument, Jaws jaws) {
 
 Corrected corrected(const Reading& reading, const Instrument& instrument) {
   const bool has_zero = !row_of(reading.way).is_difference;
-  const ZeroError zero = has_zero ? zero_error_of(instrument, jaws_of(reading)) : ZeroError{};
+  const Jaws jaws = jaws_of(reading);
+  const ZeroError zero = has_zero ? zero_error_of(instrument, jaws) : ZeroError{};
   const double mean = mean_of(reading.repeats);
-  Corrected out;
-  out.value = mean - zero.found;
+  const ErrorLimit limit = error_limit(instrument, jaws, mean);
   const std::string own = "reading/" + reading.name;
-  ledger::Shares causes{{own + "/good to", of_rectangle(instrument.good_to.base)},
+  ledger::Shares causes{{own + "/good to", of_rectangle(limit.half_width)},
                         {own + "/resolution", of_rectangle(instrument.reads.base / 2.0)}};
   if (has_zero) causes.push_back({zero.cause, of_rectangle(zero.within)});
   if (reading.transfer) causes.push_back({own + "/transfer", of_rectangle(reading.transfer->base)});
   if (const double by_itself = row_of(reading.way).own_mm; by_itself > 0.0 && !reading.transfer)
     causes.push_back({own + "/way", of_rectangle(by_itself)});
-  if (const std::size_t n = reading.repeats.size(); n > 1) {
-    causes.push_back({own + "/scatter", scatter_of_mean(reading.repeats, mean), static_cast<double>(n - 1)});
-  }
-  out.shares = ledger::in_order(std::move(causes));
+  if (const auto scatter = scatter_of(reading, instrument, mean)) causes.push_back(*scatter);
+  Corrected out;
+  const double factor = size_of_shown(instrument.shows);
+  out.value = factor * (mean - zero.found);
+  for (ledger::Share& share : causes)
+    share.amount *= factor;
   for (const Typed& repeat : reading.repeats) {
     if (!out.typed.empty()) out.typed += ", ";
     out.typed += repeat.typed;
   }
-  out.source = source_of(reading, instrument, zero);
+  out.source = source_of(reading, instrument, zero, limit);
+  if (const auto twenty = at_temperature(out.value, reading, instrument)) {
+    out.value = twenty->value;
+    causes.insert(causes.end(), twenty->shares.begin(), twenty->shares.end());
+    out.source += twenty->words;
+  }
+  out.shares = ledger::in_order(std::move(causes));
   return out;
 }
 

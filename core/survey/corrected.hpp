@@ -29,13 +29,19 @@ struct ZeroError {
 //
 //   cause                           standard uncertainty           degrees of freedom   clause
 //   reading/<name>/scatter          s/sqrt(n), n >= 2 repeats      n - 1                4.2.2, 4.2.3
+//   reading/<name>/comes back       half-width /sqrt(3)/sqrt(n)    infinite             4.3.7, 4.2.4
 //   reading/<name>/resolution       half a step /sqrt(3)           infinite             F.2.2.1
 //   reading/<name>/good to          permissible error /sqrt(3)     infinite             4.3.7
 //   reading/<name>/transfer         half-width /sqrt(3)            infinite             4.3.7
 //   reading/<name>/way              half-width /sqrt(3)            infinite             4.3.7; own_mm of ways.hpp
 //   instrument/<name>/<jaws>/zero   half-width /sqrt(3), shared    infinite             4.3.7, 5.2
+//   and those of temperature        (at_temperature.hpp)
 //
+// The permissible error is what the shop states, else what is usual for its kind at that size (instrument_error.hpp). Where
+// the shop says how well the instrument comes back, that counts as the scatter, also of a single reading, unless the repeats
+// lie further apart than it allows: of the two the larger counts.
 // The difference of two readings (ways.hpp) has no zero: it is in both and cancels.
+// What is half or twice the size (Shows) is made the size, with its causes.
 //
 // The resolution counts whole however often the reading was repeated: repeats that fall within one step say
 // nothing finer. Of a single reading no scatter can be known; none is then put in, and `source` says so.

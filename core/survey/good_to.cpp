@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "core/survey/corrected.hpp"
+#include "core/survey/instrument_error.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -11,15 +12,18 @@ ledger::Root one_reading(const Instrument& instrument, Jaws jaws) {
   Reading reading;
   reading.name = fmt::format("one with {}, {}", instrument.name, name_of(jaws));
   reading.jaws = jaws;
-  quantity::Typed zero = instrument.reads;
-  zero.base = 0.0;
-  reading.repeats = {zero};
+  quantity::Typed size =
+      instrument.to.value_or(instrument.reads);  // the most it measures: there it is least good
+  if (!instrument.to) size.base = 0.0;
+  reading.repeats = {size};
+  const ErrorLimit limit = error_limit(instrument, jaws, size.base);
   ledger::Root root;
   root.kind = instrument.reads.kind;
   root.value = 0.0;
   root.shares = corrected(reading, instrument).shares;
-  root.source = fmt::format("{}: good to {}, reads {}", instrument.name, instrument.good_to.typed,
-                            instrument.reads.typed);
+  root.source =
+      fmt::format("{}: good to {}{}, reads {}", instrument.name, limit.typed,
+                  limit.source.empty() ? "" : fmt::format(" ({})", limit.source), instrument.reads.typed);
   return root;
 }
 
@@ -36,9 +40,10 @@ void write_good_to(ledger::Pen& pen, const Instrument& instrument, Jaws jaws) {
 
 base::Fingerprint definition(const Instrument& instrument, Jaws jaws) {
   base::Hasher h;
-  h.add("good to").add(instrument.name).add(static_cast<int>(jaws)).add(instrument.good_to.typed);
-  h.add(instrument.reads.typed).add(static_cast<int>(instrument.reads.kind));
-  for (const ledger::Share& share : one_reading(instrument, jaws).shares)
+  const ledger::Root root = one_reading(instrument, jaws);
+  h.add("good to").add(instrument.name).add(static_cast<int>(jaws)).add(root.source);
+  h.add(static_cast<int>(root.kind));
+  for (const ledger::Share& share : root.shares)
     h.add(share.cause.text()).add(share.amount);
   return h.done();
 }

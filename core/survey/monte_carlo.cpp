@@ -218,7 +218,7 @@ base::Failure not_fixed(const Drawing& drawing) {
 Distribution distribution_of(const ledger::Share& share) {
   if (std::isfinite(share.degrees_of_freedom)) return Distribution::kStudent;
   const std::string_view cause = share.cause;
-  for (const std::string_view within : {"/good to", "/resolution", "/transfer", "/zero"}) {
+  for (const std::string_view within : {"/good to", "/resolution", "/transfer", "/zero", "/way", "/comes back"}) {
     if (cause.ends_with(within)) return Distribution::kRectangular;
   }
   return Distribution::kNormal;

@@ -37,7 +37,7 @@ struct MonteCarlo {
 
 // The distribution that stands for a cause, of its share's standard uncertainty (JCGM 101:2008, 6.4, table 1):
 //   few degrees of freedom (the scatter of repeats)             Student's t, its scale the standard uncertainty
-//   good to, resolution, transfer, zero: within stated limits   rectangular
+//   within stated limits (good to, resolution, zero, ...)       rectangular
 //   anything else                                               normal
 [[nodiscard]] Distribution distribution_of(const ledger::Share& share);
 

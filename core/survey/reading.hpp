@@ -11,6 +11,7 @@
 #include "core/quantity/typed.hpp"
 #include "core/quantity/unit.hpp"
 #include "core/survey/touched.hpp"
+#include "core/survey/warmth.hpp"
 
 namespace sparewright::survey {
 
@@ -28,6 +29,18 @@ struct JawPair {
   std::optional<quantity::Typed> zero_within;  // half-width of what may be left of it
 };
 
+// What a standard, or the trade, allows an instrument of its kind. Of the rows for its faces, the first that reaches up to
+// the size counts; past the last, the last.
+struct AllowedError {
+  std::optional<Jaws> jaws;     // empty: whichever touch
+  std::optional<double> up_to;  // base unit; empty: any size
+  quantity::Typed error;        // plus or minus
+  std::string source;           // "DIN 862, ..."
+};
+
+// What one step of what it shows is of the size.
+enum class Shows { kTheSize, kHalfOfIt, kTwiceIt };
+
 struct Instrument {
   std::string name;         // "caliper 8"; no '/', unique
   std::string kind;         // "dial caliper": for people to read
@@ -38,6 +51,14 @@ struct Instrument {
   std::optional<quantity::Typed> zero_within;  // half-width of the zero error one jaw pair's readings share
   std::optional<quantity::Typed> turn;         // what one turn of its thimble, collar or dial shows
   std::vector<JawPair> jaw_pairs;              // the faces it has; empty: not said (faces_of)
+  std::vector<AllowedError> allowed;  // where the shop states no good_to (which is then the first of these)
+  std::optional<quantity::Typed>
+      comes_back;                       // repeatability: how far readings of one place lie off, either way
+  std::optional<quantity::Typed> from;  // measuring range: the least
+  std::optional<quantity::Typed> to;    // and the most it measures
+  Shows shows = Shows::kTheSize;
+  std::optional<Warmth> at;          // the temperature of the shop, where it lies
+  std::optional<Expansion> expands;  // of its scale
 };
 
 // The faces it touches with: those it is said to have; else those that its kind tells, in words as people write them
@@ -122,6 +143,9 @@ struct Reading {
   std::optional<quantity::Typed>
       transfer;  // half-width of what a spring or telescoping gauge, set and then measured, adds
   std::optional<Trial> trial;  // of outside and inside: `repeats` is the size of what was tried
+  std::optional<Expansion>
+      work;  // what the work is of, where that is said: then sizes are reduced to 20 degC
+  std::optional<Warmth> work_at;  // the work's own temperature; empty: that of the shop
 };
 
 // An unknown: a dimension of the old part or of a mate. The name is one that expressions can use: letters,

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/quantity/display.hpp"
+#include "core/survey/instrument_error.hpp"
 
 namespace sparewright::survey {
 
@@ -16,7 +17,8 @@ std::optional<ledger::Query> repeats_apart(const Reading& reading, const Instrum
                           [](const auto& a, const auto& b) { return a.base < b.base; });
   // Each of the two out by twice the permissible error, and a step of the scale. A choice made here, without a source: what
   // is within the error has to be silent, and a digit misread lies far outside it.
-  const double explained = 4.0 * instrument.good_to.base + instrument.reads.base;
+  const double explained =
+      4.0 * error_limit(instrument, jaws_of(reading), least->base).half_width + instrument.reads.base;
   const double apart = most->base - least->base;
   if (apart <= explained) return std::nullopt;
   ledger::Query query;

@@ -18,6 +18,7 @@
 #include "core/survey/told_formula.hpp"
 #include "core/survey/touched_stages.hpp"
 #include "core/survey/trial.hpp"
+#include "core/survey/unit_mix.hpp"
 #include "core/survey/ways.hpp"
 #include "core/survey/worn.hpp"
 
@@ -105,9 +106,11 @@ Stage reading_stage(const Survey& survey) {
       h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
     }
     roots.emplace(reading.name, std::move(root));
-    if (auto query = repeats_apart(reading, instrument_of(survey, reading), survey.system)) {
+    const Instrument& instrument = instrument_of(survey, reading);
+    for (auto& query : {repeats_apart(reading, instrument, survey.system), unit_asked(reading, instrument)}) {
+      if (!query) continue;
       h.add(ledger::fingerprint(*query));
-      queries.push_back(std::move(*query));
+      queries.push_back(*query);
     }
   }
   return {"reading", h.done(), [roots, queries](Pen& pen) {
