@@ -9,6 +9,7 @@
 
 #include "app/printing.hpp"
 #include "core/survey/measure_up.hpp"
+#include "core/survey/measured_rows.hpp"
 #include "core/survey/reading.hpp"
 
 namespace sparewright::app {
@@ -39,18 +40,6 @@ std::string cause_words(std::string_view cause) {
   return fmt::format("{} of {}", what, who);
 }
 
-std::vector<DoubtRow> doubts_in(const ledger::Shares& shares) {
-  const double all = std::pow(ledger::standard_uncertainty(shares), 2);
-  std::vector<DoubtRow> doubts;
-  if (all <= 0.0) return doubts;
-  for (const ledger::Share& share : shares)
-    doubts.push_back({cause_words(share.cause.text()), share.amount * share.amount / all});
-  std::stable_sort(doubts.begin(), doubts.end(),
-                   [](const DoubtRow& a, const DoubtRow& b) { return a.part > b.part; });
-  std::erase_if(doubts, [](const DoubtRow& one) { return one.part < kLeastPart; });
-  return doubts;
-}
-
 class Rows {
  public:
   Rows(const job::Job& job, ledger::Ledger& ledger)
@@ -60,20 +49,31 @@ class Rows {
       used_[report_->adjustment.readings[i].name] = i;
   }
 
-  [[nodiscard]] MeasuredRow size(const survey::Dimension& dimension) const {
+  [[nodiscard]] MeasuredRow size(const survey::MeasuredRow& measured) const {
+    const ledger::Figure& figure = measured.size;
     MeasuredRow row;
-    row.name = dimension.name;
-    const ledger::Figure* figure = figures_.find("survey/" + dimension.name);
-    if (figure == nullptr) return row;
-    row.size = row_of(*figure, job_.system);
-    if (!figure->known()) return row;
-    if (figure->u() > 0.0) {
-      row.k = figure->expanded() / figure->u();
+    row.name = figure.name.text().substr(std::string_view("survey/").size());
+    row.size = row_of(figure, job_.system);
+    if (!figure.known()) return row;
+    if (figure.u() > 0.0) {
+      row.k = figure.expanded() / figure.u();
       row.expanded = *row.k * row.size.u.value_or(0.0);
     }
-    row.doubts = doubts_in(figure->shares);
-    row.together = together(dimension.name, *figure);
-    if (report_) add_how_found(dimension.name, row);
+    row.is_checked = measured.checked;
+    for (const survey::CausesPart& one : measured.by_cause) {
+      if (one.part >= kLeastPart) row.doubts.push_back({cause_words(one.cause), one.part});
+    }
+    for (const survey::ReadingsPart& one : measured.by_reading)
+      row.by_reading.push_back({one.name, one.part});
+    for (const survey::WithOther& other : measured.with_others) {
+      if (std::abs(other.correlation) >= kLeastCorrelation)
+        row.together.push_back({other.dimension, other.correlation});
+    }
+    for (const ledger::Figure& without : measured.without)
+      row.without.push_back(row_of(without, job_.system));
+    if (measured.now) row.now = row_of(*measured.now, job_.system);
+    if (measured.wear) row.wear = row_of(*measured.wear, job_.system);
+    add_how_found(row);
     return row;
   }
 
@@ -110,36 +110,18 @@ class Rows {
   }
 
  private:
-  [[nodiscard]] std::vector<TogetherRow> together(const std::string& name,
-                                                  const ledger::Figure& figure) const {
-    std::vector<TogetherRow> rows;
-    for (const survey::Dimension& other : job_.survey.dimensions) {
-      if (other.name == name) continue;
-      const ledger::Figure* its = figures_.find("survey/" + other.name);
-      if (its == nullptr || !its->known() || its->u() <= 0.0 || figure.u() <= 0.0) continue;
-      const double r = ledger::covariance(figure.shares, its->shares) / (figure.u() * its->u());
-      if (std::abs(r) >= kLeastCorrelation) rows.push_back({other.name, r});
-    }
-    std::stable_sort(rows.begin(), rows.end(), [](const TogetherRow& a, const TogetherRow& b) {
-      return std::abs(a.correlation) > std::abs(b.correlation);
-    });
-    return rows;
-  }
-
-  void add_how_found(const std::string& name, MeasuredRow& row) const {
+  void add_how_found(MeasuredRow& row) const {
+    if (!report_) return;
     const survey::Adjustment& adjustment = report_->adjustment;
     const auto found = std::find_if(adjustment.unknowns.begin(), adjustment.unknowns.end(),
-                                    [&](const survey::Found& one) { return one.name == name; });
+                                    [&](const survey::Found& one) { return one.name == row.name; });
     if (found == adjustment.unknowns.end()) return;
-    row.is_checked = found->checked;
     for (const std::size_t i : found->unchecked_readings)
       row.unchecked.push_back(adjustment.readings[i].name);
     const auto j = static_cast<std::size_t>(found - adjustment.unknowns.begin());
-    for (const survey::Reading& reading : job_.survey.readings) {
-      const auto used = used_.find(reading.name);
-      if (used == used_.end()) continue;
-      if (const double by = adjustment.slopes.at(j, used->second); by != 0.0)
-        row.follows.push_back({reading.name, by});
+    for (std::size_t i = 0; i < adjustment.readings.size(); ++i) {
+      if (const double by = adjustment.slopes.at(j, i); by != 0.0)
+        row.follows.push_back({adjustment.readings[i].name, by});
     }
   }
 
@@ -158,8 +140,8 @@ bool is_about_readings(const ledger::Query& query) {
 Measured measured_of(const job::Job& job, ledger::Ledger& ledger) {
   const Rows rows(job, ledger);
   Measured measured;
-  for (const survey::Dimension& dimension : job.survey.dimensions)
-    measured.sizes.push_back(rows.size(dimension));
+  for (const survey::MeasuredRow& row : survey::measured_rows(ledger, job.survey))
+    measured.sizes.push_back(rows.size(row));
   for (const survey::Reading& reading : job.survey.readings)
     measured.readings.push_back(rows.reading(reading));
   rows.agreement(measured);

@@ -60,6 +60,7 @@ sheets::MeasuredSize sheet_size(const Measured& measured, const MeasuredRow& row
     size.says.push_back(checked_words(row));
     if (!row.doubts.empty()) size.says.push_back("its doubt: " + doubts_words(row.doubts));
   }
+  if (row.now) size.says.push_back(wear_words(row));
   const auto sketch = std::find_if(sketches.begin(), sketches.end(),
                                    [&](const survey::Sketch& one) { return one.dimension == row.name; });
   if (sketch == sketches.end()) return size;

@@ -23,6 +23,16 @@ std::string doubts_words(const std::vector<DoubtRow>& doubts) {
   return words;
 }
 
+std::string wear_words(const MeasuredRow& row) {
+  if (!row.now) return "";
+  std::string words = "worn to " + row.now->shown;
+  if (!row.wear) return words;
+  if (!row.wear->value) return words + "; how much is gone: NOT KNOWN";
+  words += fmt::format(", {} gone", row.wear->shown);
+  if (!row.wear->good_to.empty()) words += fmt::format(" (good to {})", row.wear->good_to);
+  return words;
+}
+
 std::string checked_words(const MeasuredRow& row) {
   if (row.is_checked) return "checked by another reading";
   if (row.unchecked.empty()) return "not checked by another reading";

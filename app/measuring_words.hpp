@@ -11,6 +11,9 @@ namespace sparewright::app {
 // "57 % zero of micrometer 0-1, outside jaws; 43 % 'idler pin', good to"; the few that count most, then the rest.
 [[nodiscard]] std::string doubts_words(const std::vector<DoubtRow>& doubts);
 
+// "worn to 0.6231 in, 0.0018 in gone"; empty where no worn place was read.
+[[nodiscard]] std::string wear_words(const MeasuredRow& row);
+
 // Whether a slip would show.
 [[nodiscard]] std::string checked_words(const MeasuredRow& row);
 

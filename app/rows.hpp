@@ -138,6 +138,12 @@ struct DoubtRow {
   double part = 0.0;  // of the square of its standard uncertainty
 };
 
+// What one reading has in it; negative where what it shares with the others takes some away.
+struct PartRow {
+  std::string reading;
+  double part = 0.0;
+};
+
 // How a measured dimension follows one reading: by so much for each 1 the reading is more.
 struct FollowsRow {
   std::string reading;
@@ -158,9 +164,13 @@ struct MeasuredRow {
   std::optional<double> k;             // that over the standard uncertainty
   bool is_checked = false;             // a slip in any reading it hangs on would show in another
   std::vector<std::string> unchecked;  // readings it hangs on that nothing checks
-  std::vector<DoubtRow> doubts;        // the largest first
+  std::vector<DoubtRow> doubts;        // by causes, the largest first
+  std::vector<PartRow> by_reading;     // what each reading has in the variance, the largest first
   std::vector<FollowsRow> follows;     // in the order of the text
-  std::vector<TogetherRow> together;   // the closest first
+  std::vector<TogetherRow> together;   // in the order of the text
+  std::vector<NumberRow> without;  // as it comes out without a reading at odds; its name says without which
+  std::optional<NumberRow> now;    // of a worn place: as it is
+  std::optional<NumberRow> wear;   // and the metal gone there
 };
 
 // A reading and what became of it.

@@ -89,6 +89,7 @@ Json json_of(const app::SizeRow& row);
 Json json_of(const app::PairRow& row);
 Json json_of(const app::DoubtRow& row);
 Json json_of(const app::FollowsRow& row);
+Json json_of(const app::PartRow& row);
 Json json_of(const app::TogetherRow& row);
 Json json_of(const app::MeasuredRow& row);
 Json json_of(const app::ReadingRow& row);
@@ -145,6 +146,10 @@ Json json_of(const app::FollowsRow& row) {
   return Json{{"reading", row.reading}, {"by", row.by}};
 }
 
+Json json_of(const app::PartRow& row) {
+  return Json{{"reading", row.reading}, {"part", row.part}};
+}
+
 Json json_of(const app::TogetherRow& row) {
   return Json{{"name", row.name}, {"correlation", row.correlation}};
 }
@@ -162,8 +167,12 @@ Json json_of(const app::MeasuredRow& row) {
               {"checked", row.is_checked},
               {"unchecked_readings", row.unchecked},
               {"doubt_from", list_of(row.doubts)},
+              {"doubt_by_reading", list_of(row.by_reading)},
               {"follows", list_of(row.follows)},
-              {"moves_with", list_of(row.together)}};
+              {"moves_with", list_of(row.together)},
+              {"without", list_of(row.without)},
+              {"now", value_or_null(row.now)},
+              {"wear", value_or_null(row.wear)}};
 }
 
 Json json_of(const app::ReadingRow& row) {

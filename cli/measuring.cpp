@@ -28,6 +28,9 @@ void print_size(const app::MeasuredRow& row) {
   if (row.k) fmt::print(" (k = {:.2f})", *row.k);
   fmt::print("; {}\n", app::checked_words(row));
   if (!row.doubts.empty()) fmt::print("    its doubt: {}\n", app::doubts_words(row.doubts));
+  if (row.now) fmt::print("    {}\n", app::wear_words(row));
+  for (const app::NumberRow& without : row.without)
+    fmt::print("    {}: {}\n", without.formula, without.shown);
   for (const app::TogetherRow& other : row.together)
     fmt::print("    out together with {}: correlation {:+.2f}\n", other.name, other.correlation);
 }

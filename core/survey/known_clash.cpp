@@ -42,7 +42,7 @@ std::optional<ledger::Query> known_clashes(const Asked& asked, const MeasuredUp&
     if (is_known && !known) {
       known = used;
     } else {
-      readings.push_back(is_known ? equation.typed : equation.reading);
+      readings.push_back(is_known ? equation.is : equation.reading);
     }
   }
   if (!known) return std::nullopt;
@@ -53,7 +53,7 @@ std::optional<ledger::Query> known_clashes(const Asked& asked, const MeasuredUp&
   query.id = "known against the readings/" + equation.reading;
   query.about = figure.name;
   query.says =
-      fmt::format("'{}' is said to be so, yet by the readings the two sides are {} apart", equation.typed,
+      fmt::format("'{}' is said to be so, yet by the readings the two sides are {} apart", equation.is,
                   quantity::shown(apart, figure.kind, system, quantity::usual_places(figure.kind, system)));
   if (!readings.empty()) query.says += fmt::format("; it does not go together with {}", all_of(readings));
   query.happens = "Every size found with it is out too.";

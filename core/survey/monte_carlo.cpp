@@ -68,7 +68,7 @@ class Batch {
       : network_(*drawing.network),
         adjustment_(*drawing.adjustment),
         equations_(equations),
-        weights_(weights_of(network_)),
+        weights_(Whitening(network_.covariance).weights()),
         causes_(causes_of(drawing.causes)),
         readings_(network_.readings.size(), kLanes),
         values_(network_.unknowns.size(), kLanes),
@@ -93,21 +93,6 @@ class Batch {
   }
 
  private:
-  static Matrix weights_of(const Network& network) {
-    const Matrix whitening = Whitening(network.covariance).matrix();
-    const std::size_t n = whitening.rows;
-    Matrix weights(n, n);
-    for (std::size_t k = 0; k < n; ++k) {
-      for (std::size_t i = 0; i < n; ++i) {
-        const double factor = whitening.at(k, i);
-        if (factor == 0.0) continue;
-        for (std::size_t j = 0; j < n; ++j)
-          weights.at(i, j) += factor * whitening.at(k, j);
-      }
-    }
-    return weights;
-  }
-
   void draw(Draws& draws) {
     for (std::size_t i = 0; i < readings_.rows; ++i)
       std::fill_n(&readings_.cells[i * kLanes], kLanes, network_.readings[i].value);
@@ -218,7 +203,9 @@ base::Failure not_fixed(const Drawing& drawing) {
 Distribution distribution_of(const ledger::Share& share) {
   if (std::isfinite(share.degrees_of_freedom)) return Distribution::kStudent;
   const std::string_view cause = share.cause;
-  for (const std::string_view within : {"/good to", "/resolution", "/transfer", "/zero", "/way", "/comes back"}) {
+  if (cause.starts_with("temperature/") || cause.starts_with("expansion/")) return Distribution::kRectangular;
+  for (const std::string_view within :
+       {"/good to", "/resolution", "/transfer", "/zero", "/way", "/comes back"}) {
     if (cause.ends_with(within)) return Distribution::kRectangular;
   }
   return Distribution::kNormal;

@@ -139,7 +139,7 @@ void add(base::Hasher& h, const SurveyPlan::Equation& read) {
   h.add(read.reading).add(read.formula.fingerprint());
   h.add(read.read.typed).add(read.read.is_metric).add(read.read.instrument_kind).add(read.read.zero_found);
   h.add(read.read.zero).add(read.read.turn.value_or(0.0));
-  h.add(read.figure).add(read.trial ? static_cast<int>(*read.trial) : -1);
+  h.add(read.is).add(read.figure).add(read.trial ? static_cast<int>(*read.trial) : -1);
 }
 
 base::Result<SurveyPlan::Equation> planned(const Survey& survey, const Reading& reading) {
@@ -193,6 +193,7 @@ base::Result<std::vector<SurveyPlan::Equation>> planned_known(const Survey& surv
     SurveyPlan::Equation one;
     one.reading = known.name;
     one.formula = std::move(*equation);
+    one.is = known.is;
     one.from = SurveyPlan::From::kKnown;
     one.figure = known_path(known.name);
     all.push_back(std::move(one));

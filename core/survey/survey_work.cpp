@@ -155,7 +155,7 @@ class Writer {
     for (const Term& size : sizes)
       terms.push_back({size.figure, -size.slope});
     const std::string words = equation.from == SurveyPlan::From::kKnown
-                                  ? fmt::format("how far the sizes are from {}", equation.typed)
+                                  ? fmt::format("how far the sizes are from {}", equation.is)
                                   : fmt::format("the reading less {}", equation.formula.typed());
     return pen_.linear("differs/" + equation.reading, figure.kind, words, figure.value - fitted, terms);
   }

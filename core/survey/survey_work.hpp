@@ -23,6 +23,7 @@ struct SurveyPlan {
     From from = From::kReading;
     std::string figure;          // reading/<reading>, trial/<dimension>, known/<name>; of touches theirs
     std::string of;              // of trials: the dimension
+    std::string is;              // of what is known: as typed
     std::optional<Trial> trial;  // of a reading: what was tried did that
   };
   std::vector<Dimension> unknowns;

@@ -107,6 +107,14 @@ Whitening::~Whitening() = default;
 Whitening::Whitening(Whitening&&) noexcept = default;
 Whitening& Whitening::operator=(Whitening&&) noexcept = default;
 
+Matrix Whitening::weights() const {
+  const Eigen::VectorXd inverse = factor_->deviations.cwiseInverse();
+  const Eigen::Index n = inverse.size();
+  if (n == 0) return {};
+  const Eigen::MatrixXd unit = factor_->correlation.solve(Eigen::MatrixXd::Identity(n, n));
+  return table_of(inverse.asDiagonal() * unit * inverse.asDiagonal());
+}
+
 bool Whitening::mended() const {
   return factor_->mended;
 }

@@ -37,6 +37,7 @@ class Whitening {
   Whitening(const Whitening&) = delete;
   Whitening& operator=(const Whitening&) = delete;
 
+  [[nodiscard]] Matrix weights() const;  // inverse(S), n x n
   [[nodiscard]] bool mended() const;
 
  private:
