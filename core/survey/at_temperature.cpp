@@ -11,17 +11,17 @@ namespace sparewright::survey {
 namespace {
 
 // The least that is known of each: what it is, and how far off it may be.
-struct Known {
+struct GoodTo {
   double value = 0.0;
   double within = 0.0;
 };
 
-Known theta_of(const std::optional<Warmth>& warmth) {
+GoodTo theta_of(const std::optional<Warmth>& warmth) {
   if (!warmth) return {};
   return {warmth->at.base - kReferenceKelvin, warmth->within.base};
 }
 
-Known expansion_of(const std::optional<Expansion>& expands) {
+GoodTo expansion_of(const std::optional<Expansion>& expands) {
   if (!expands) return {};
   return {expands->per_kelvin, expands->within_per_kelvin};
 }
@@ -36,10 +36,10 @@ std::optional<AtTwenty> at_temperature(double value, const Reading& reading, con
   const std::optional<Warmth>& work_at = reading.work_at ? reading.work_at : instrument.at;
   const bool is_length = quantity::is_length_like(reading.repeats.front().kind);
   if (!reading.work || !work_at || !is_length) return std::nullopt;
-  const Known scale = expansion_of(instrument.expands);
-  const Known scale_at = theta_of(instrument.at);
-  const Known work = expansion_of(reading.work);
-  const Known at = theta_of(work_at);
+  const GoodTo scale = expansion_of(instrument.expands);
+  const GoodTo scale_at = theta_of(instrument.at);
+  const GoodTo work = expansion_of(reading.work);
+  const GoodTo at = theta_of(work_at);
   const auto y = formula::with_slopes([](auto shown, auto a, auto theta_a, auto b,
                                          auto theta_b) { return at_twenty(shown, a, theta_a, b, theta_b); },
                                       value, scale.value, scale_at.value, work.value, at.value);

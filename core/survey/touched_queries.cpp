@@ -13,6 +13,11 @@
 namespace sparewright::survey {
 namespace {
 
+// The largest a sound touch's odds should be, once in a thousand (normal distribution, two-sided): the usual limit of this
+// test (W. Baarda, A Testing Procedure for Use in Geodetic Networks, 1968; from memory).
+constexpr double kTouchOddsLimit = 3.29;
+
+
 constexpr double kAlikeOdds = 1e-6;  // odds this close, relative, tell nothing apart
 
 class Asker {
@@ -31,7 +36,7 @@ class Asker {
       if (!worst || std::abs(*odds) > std::abs(*odds_of(*worst))) worst = i;
     }
     if (!worst) return;
-    const bool misread = std::abs(*odds_of(*worst)) > kOddsLimit;
+    const bool misread = std::abs(*odds_of(*worst)) > kTouchOddsLimit;
     if (!misread && total <= chi_square_limit(kAgreeProbability, fit_.spare())) return;
     if (misread && is_alone(*worst)) {
       ask_misread(*worst);
