@@ -211,6 +211,7 @@ class Writer {
     const Fit& fit = report().readings[used];
     if (!fit.error || !fit.odds || *fit.odds == 0.0) return "";
     const SurveyPlan::Equation& equation = asked_.equations[measured_.used[used]];
+    if (equation.from != SurveyPlan::From::kReading) return "";
     const Figure& figure = reading(used);
     const auto all = slips({equation.typed, figure.value, *fit.error, std::abs(*fit.error / *fit.odds),
                             figure.kind, equation.is_metric, equation.instrument_kind, equation.zero_found});

@@ -45,7 +45,7 @@ class WornWriter {
       const bool is_worse = worst.empty() || (places.in_a_gap ? size_at(name) > size_at(worst)
                                                               : size_at(name) < size_at(worst));
       if (is_worse) worst = name;
-      write_wear("wear at/" + name, name);
+      if (places.readings.size() > 1) write_wear("wear at/" + name, name);
     }
     const std::array terms{Term{&figure_of(worst), 1.0 / plan_.times.at(worst)}};
     pen_.exact(places.dimension + "/now", plan_.kind, fmt::format("as it is now, at '{}'", worst),

@@ -26,7 +26,7 @@ struct WornPlaces {
 //   worn/<dimension>/now                 the size where it is worn most; exact, for it is read there
 //   worn/<dimension>/wear                the metal gone there: the sound size less that, or that less the sound size. A
 //                                        zero error behind both cancels. NOT KNOWN where no sound reading fixes the size
-//   worn/<dimension>/wear at/<reading>   the same at each worn place
+//   worn/<dimension>/wear at/<reading>   the same at each worn place, where there are several
 // Of a radius these are radii.
 [[nodiscard]] ledger::Stage worn_stage(const Survey& survey);
 
