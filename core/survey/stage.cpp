@@ -158,6 +158,7 @@ base::Result<SurveyPlan::Equation> planned(const Survey& survey, const Reading& 
 std::vector<SurveyPlan::Equation> planned_trials(const Survey& survey, const SurveyPlan& plan) {
   std::vector<SurveyPlan::Equation> all;
   for (const Trials& trials : trials_of(survey)) {
+    if (trials.at_worn_places) continue;
     const auto one = std::find_if(plan.readings.begin(), plan.readings.end(), [&](const auto& read) {
       return read.reading == trials.all.front().reading;
     });

@@ -23,6 +23,17 @@ struct Tightest {
   const Trials::One* trial = nullptr;
 };
 
+std::string local_name(const Trials& trials) {
+  return trials.dimension + (trials.at_worn_places ? "/worn place" : "");
+}
+
+// What a trial says of the place itself. At a sound place the figure says so, which may have been replaced by a size found;
+// at a worn one its bound is that of the original.
+Bound bound_of_place(const Trials& trials, const Trials::One& trial, const Figure& figure) {
+  if (!trials.at_worn_places) return figure.bound;
+  return trial.in_a_gap == trial.goes ? Bound::kAtLeast : Bound::kAtMost;
+}
+
 class TrialWriter {
  public:
   TrialWriter(Pen& pen, quantity::UnitSystem system) : pen_(pen), system_(system) {}
@@ -49,7 +60,7 @@ class TrialWriter {
     Tightest best;
     for (const Trials::One& trial : trials.all) {
       const Figure& figure = pen_.need("reading/" + trial.reading);
-      if (figure.bound != side) continue;
+      if (bound_of_place(trials, trial, figure) != side) continue;
       const bool is_tighter =
           best.figure == nullptr ||
           (side == Bound::kAtLeast ? figure.value > best.figure->value : figure.value < best.figure->value);
@@ -62,18 +73,18 @@ class TrialWriter {
     ledger::Root between;
     between.kind = low.figure->kind;
     between.value = 0.0;
-    between.shares = {{trial_path(trials.dimension) + "/between", doubt}};
+    between.shares = {{trial_path(local_name(trials)) + "/between", doubt}};
     between.source = fmt::format("it may lie anywhere between '{}' and '{}' (JCGM 101:2008, 6.4.2, 6.4.3)",
                                  low.trial->reading, high.trial->reading);
-    const Figure& anywhere = pen_.root(trials.dimension + "/between", between);
+    const Figure& anywhere = pen_.root(local_name(trials) + "/between", between);
     const std::array terms{ledger::Term{low.figure, 0.5}, ledger::Term{high.figure, 0.5},
                            ledger::Term{&anywhere, 1.0}};
     const std::string words = fmt::format("the middle: '{}' {}, '{}' {}", low.trial->reading, does(low),
                                           high.trial->reading, does(high));
     const double middle = low.figure->value + (high.figure->value - low.figure->value) / 2.0;
-    pen_.exact(trials.dimension, low.figure->kind, words, middle + anywhere.value, terms,
+    pen_.exact(local_name(trials), low.figure->kind, words, middle + anywhere.value, terms,
                "JCGM 101:2008, 6.4.2 and 6.4.3");
-    outcome.enclosed.push_back(trials.dimension);
+    if (!trials.at_worn_places) outcome.enclosed.push_back(trials.dimension);
   }
 
   static std::string_view does(const Tightest& one) {
@@ -86,7 +97,7 @@ class TrialWriter {
     const Tightest& will_not = low.trial->goes ? high : low;
     const double apart = low.figure->value - high.figure->value;
     ledger::Query query;
-    query.id = "trials contradict/" + trials.dimension;
+    query.id = "trials contradict/" + local_name(trials);
     query.about = goes.figure->name;
     query.says = fmt::format(
         "'{}' goes, yet '{}', {} {}, will not", goes.trial->reading, will_not.trial->reading,
@@ -108,9 +119,9 @@ base::Fingerprint definition(const std::vector<Trials>& trials, quantity::UnitSy
   base::Hasher h;
   h.add("trial").add(static_cast<int>(system));
   for (const Trials& of_one : trials) {
-    h.add(of_one.dimension).add(static_cast<std::uint64_t>(of_one.all.size()));
+    h.add(local_name(of_one)).add(static_cast<std::uint64_t>(of_one.all.size()));
     for (const Trials::One& trial : of_one.all)
-      h.add(trial.reading).add(trial.goes);
+      h.add(trial.reading).add(trial.goes).add(trial.in_a_gap);
   }
   return h.done();
 }
@@ -120,15 +131,18 @@ base::Fingerprint definition(const std::vector<Trials>& trials, quantity::UnitSy
 std::vector<Trials> trials_of(const Survey& survey) {
   std::vector<Trials> all;
   for (const Dimension& dimension : survey.dimensions) {
-    Trials trials;
-    trials.dimension = dimension.name;
-    for (const Reading& reading : survey.readings) {
-      const bool bounds =
-          reading.trial && *reading.trial != Trial::kGoesWithAPush && reading.condition == Condition::kSound;
-      if (bounds && reading.of == std::vector<std::string>{dimension.name})
-        trials.all.push_back({reading.name, *reading.trial == Trial::kGoes});
+    for (const Condition condition : {Condition::kSound, Condition::kWorn}) {
+      Trials trials;
+      trials.dimension = dimension.name;
+      trials.at_worn_places = condition == Condition::kWorn;
+      for (const Reading& reading : survey.readings) {
+        const bool bounds =
+            reading.trial && *reading.trial != Trial::kGoesWithAPush && reading.condition == condition;
+        if (bounds && reading.of == std::vector<std::string>{dimension.name})
+          trials.all.push_back({reading.name, *reading.trial == Trial::kGoes, reading.way == Way::kInside});
+      }
+      if (!trials.all.empty()) all.push_back(std::move(trials));
     }
-    if (!trials.all.empty()) all.push_back(std::move(trials));
   }
   return all;
 }
@@ -156,6 +170,9 @@ ledger::Stage trial_stage(std::vector<Trials> trials, quantity::UnitSystem syste
 
 std::string trial_path(std::string_view dimension) {
   return fmt::format("trial/{}", dimension);
+}
+std::string worn_trial_path(std::string_view dimension) {
+  return fmt::format("trial/{}/worn place", dimension);
 }
 
 }  // namespace sparewright::survey

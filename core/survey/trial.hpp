@@ -12,23 +12,25 @@
 
 namespace sparewright::survey {
 
-// The trials at sound places of one dimension that bound its size: what goes, and what will not go. What goes with a
-// push is a reading like any other.
+// The trials of one dimension that bound its size: what goes, and what will not go; at sound places, or at worn ones. What
+// goes with a push is a reading like any other.
 struct Trials {
   struct One {
     std::string reading;
     bool goes = false;
+    bool in_a_gap = true;  // in a hole or a gap, not over metal
   };
   std::string dimension;
   std::vector<One> all;
+  bool at_worn_places = false;
 };
 
-// In the order of the dimensions; the readings in theirs. Only dimensions with such trials.
+// In the order of the dimensions, of each the sound places first; the readings in theirs. Only where there are such trials.
 [[nodiscard]] std::vector<Trials> trials_of(const Survey& survey);
 
 // What became of the trials of all dimensions.
 struct TrialOutcome {
-  std::vector<std::string> enclosed;       // dimensions whose figure trial/<dimension> is there
+  std::vector<std::string> enclosed;  // dimensions whose figure trial/<dimension> is there, by sound places
   std::vector<std::string> contradicting;  // readings that cannot all be true: nothing is taken from them
 };
 [[nodiscard]] base::Fingerprint fingerprint(const TrialOutcome& outcome);
@@ -37,8 +39,10 @@ struct TrialOutcome {
 //   trial/<dimension>           the middle between the largest that bounds it from below and the smallest that bounds
 //                               it from above; exact. Of a radius it is across
 //   trial/<dimension>/between   a root of value 0: the middle may be out by half of the gap, either way
+//   trial/<dimension>/worn place, .../worn place/between
+//                               the same of what was tried at worn places: the size as it is now
 //   value trial/outcome         TrialOutcome
-//   queries                     "trials contradict/<dimension>"
+//   queries                     "trials contradict/<dimension>", "trials contradict/<dimension>/worn place"
 //
 // With low L and high U, the size is L + t (U - L) with t anywhere between 0 and 1. Its middle has the doubts of L and U, half
 // of each; t adds the variance ((U - L)^2 + u^2(U - L))/12, the second part because the ends of the gap are themselves
@@ -48,6 +52,7 @@ struct TrialOutcome {
 // is taken as 0.
 [[nodiscard]] ledger::Stage trial_stage(std::vector<Trials> trials, quantity::UnitSystem system);
 
-[[nodiscard]] std::string trial_path(std::string_view dimension);  // "trial/bore"
+[[nodiscard]] std::string trial_path(std::string_view dimension);       // "trial/bore"
+[[nodiscard]] std::string worn_trial_path(std::string_view dimension);  // "trial/bore/worn place"
 
 }  // namespace sparewright::survey

@@ -9,6 +9,7 @@
 #include <fmt/format.h>
 
 #include "core/survey/equation.hpp"
+#include "core/survey/trial.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -33,6 +34,9 @@ struct WornPlan {
   std::map<std::string, double> times;  // by reading: 2 of a radius read across
 };
 
+// How the size enclosed by trials is called among the readings; no reading can have the name.
+constexpr std::string_view kTried = "what was tried/";
+
 class WornWriter {
  public:
   WornWriter(const WornPlan& plan, Pen& pen)
@@ -40,35 +44,42 @@ class WornWriter {
 
   void write() {
     const WornPlaces& places = plan_.places;
+    std::vector<std::string> all = places.readings;
+    if (places.tried && pen_.ask(worn_trial_path(places.dimension)).known()) all.emplace_back(kTried);
     std::string worst;
-    for (const std::string& name : places.readings) {
+    for (const std::string& name : all) {
       const bool is_worse = worst.empty() || (places.in_a_gap ? size_at(name) > size_at(worst)
                                                               : size_at(name) < size_at(worst));
       if (is_worse) worst = name;
-      write_wear("wear at/" + name, name);
+      if (all.size() > 1 && name != kTried) write_wear("wear at/" + name, name);
     }
+    if (worst.empty()) return;
     const std::array terms{Term{&figure_of(worst), 1.0 / plan_.times.at(worst)}};
-    pen_.exact(places.dimension + "/now", plan_.kind, fmt::format("as it is now, at '{}'", worst),
-               size_at(worst), terms);
+    pen_.exact(places.dimension + "/now", plan_.kind, "as it is now, " + at(worst), size_at(worst), terms);
     write_wear("wear", worst);
   }
 
  private:
-  const Figure& figure_of(const std::string& reading) { return pen_.need("reading/" + reading); }
-  double size_at(const std::string& reading) { return figure_of(reading).value / plan_.times.at(reading); }
+  const Figure& figure_of(const std::string& name) {
+    return pen_.need(name == kTried ? worn_trial_path(plan_.places.dimension) : "reading/" + name);
+  }
+  double size_at(const std::string& name) { return figure_of(name).value / plan_.times.at(name); }
+  static std::string at(const std::string& name) {
+    return name == kTried ? "by what was tried" : fmt::format("at '{}'", name);
+  }
 
   [[nodiscard]] bool has_sound_size() const { return sound_.known() && sound_.bound == Bound::kExact; }
 
-  void write_wear(const std::string& local, const std::string& reading) {
+  void write_wear(const std::string& local, const std::string& name) {
     const WornPlaces& places = plan_.places;
     const double sign = places.in_a_gap ? -1.0 : 1.0;
-    const std::array terms{Term{&sound_, sign}, Term{&figure_of(reading), -sign / plan_.times.at(reading)}};
-    const double gone = has_sound_size() ? sign * (sound_.value - size_at(reading))
-                                         : std::numeric_limits<double>::quiet_NaN();
+    const std::array terms{Term{&sound_, sign}, Term{&figure_of(name), -sign / plan_.times.at(name)}};
+    const double gone =
+        has_sound_size() ? sign * (sound_.value - size_at(name)) : std::numeric_limits<double>::quiet_NaN();
     const std::string sound =
         places.sound.empty() ? "as the readings give it" : "sound at " + quoted(places.sound);
     pen_.exact(places.dimension + "/" + local, quantity::Kind::kLength,
-               has_sound_size() ? fmt::format("metal gone at '{}'; {}", reading, sound)
+               has_sound_size() ? fmt::format("metal gone {}; {}", at(name), sound)
                                 : "no sound reading fixes what the size was",
                gone, terms);
   }
@@ -79,7 +90,19 @@ class WornWriter {
 };
 
 bool is_of(const Reading& reading, const std::string& dimension) {
-  return reading.of == std::vector<std::string>{dimension} && !reading.trial;
+  return reading.of == std::vector<std::string>{dimension};
+}
+
+// Trials that bound a place say nothing by themselves; what goes with a push is a reading.
+bool is_a_bound(const Reading& reading) {
+  return reading.trial && *reading.trial != Trial::kGoesWithAPush;
+}
+
+double times_of(const Reading& reading, const Survey& survey) {
+  const auto equation = equation_of(reading, survey.dimensions, survey.system);
+  if (!equation) return 1.0;
+  const auto one = equation->at(std::array{1.0});
+  return one ? one->value : 1.0;
 }
 
 std::vector<WornPlan> plans_of(const Survey& survey) {
@@ -90,11 +113,8 @@ std::vector<WornPlan> plans_of(const Survey& survey) {
       if (dimension.name == places.dimension) plan.kind = dimension.kind;
     }
     for (const Reading& reading : survey.readings) {
-      if (std::find(places.readings.begin(), places.readings.end(), reading.name) == places.readings.end())
-        continue;
-      const auto equation = equation_of(reading, survey.dimensions, survey.system);
-      const auto one = equation ? equation->at(std::array{1.0}) : base::fail(equation.error());
-      plan.times[reading.name] = one ? one->value : 1.0;
+      if (!is_of(reading, places.dimension) || reading.condition != Condition::kWorn) continue;
+      plan.times[is_a_bound(reading) ? std::string(kTried) : reading.name] = times_of(reading, survey);
     }
     plan.places = std::move(places);
     plans.push_back(std::move(plan));
@@ -107,6 +127,7 @@ base::Fingerprint definition(const std::vector<WornPlan>& plans) {
   h.add("worn");
   for (const WornPlan& plan : plans) {
     h.add(plan.places.dimension).add(plan.places.in_a_gap).add(static_cast<int>(plan.kind));
+    h.add(plan.places.tried);
     for (const auto& [reading, times] : plan.times)
       h.add(reading).add(times);
     h.add(static_cast<std::uint64_t>(plan.places.sound.size()));
@@ -127,6 +148,11 @@ std::vector<WornPlaces> worn_places(const Survey& survey) {
     for (const Reading& reading : survey.readings) {
       if (!is_of(reading, dimension.name)) continue;
       if (reading.condition == Condition::kSound) places.sound.push_back(reading.name);
+      if (reading.condition == Condition::kWorn && is_a_bound(reading)) {
+        in_gaps.push_back(reading.way == Way::kInside);
+        places.tried = true;
+        continue;
+      }
       if (reading.condition != Condition::kWorn || bound_of(reading) == Bound::kNeither) continue;
       in_gaps.push_back(bound_of(reading) == Bound::kAtMost);
       places.readings.push_back(reading.name);

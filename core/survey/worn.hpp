@@ -11,10 +11,12 @@
 
 namespace sparewright::survey {
 
-// The readings at worn places that are of one dimension alone, and whose jaws tell what wear does to them.
+// The readings at worn places that are of one dimension alone, and whose jaws tell what wear does to them; and whether
+// something was tried there that may enclose the size (trial.hpp).
 struct WornPlaces {
   std::string dimension;
-  bool in_a_gap = false;              // a hole or a gap: wear makes it larger
+  bool in_a_gap = false;  // a hole or a gap: wear makes it larger
+  bool tried = false;
   std::vector<std::string> readings;  // at worn places
   std::vector<std::string> sound;     // readings of it alone at sound places
 };
@@ -23,10 +25,11 @@ struct WornPlaces {
 [[nodiscard]] std::vector<WornPlaces> worn_places(const Survey& survey);
 
 // "worn"
-//   worn/<dimension>/now                 the size where it is worn most; exact, for it is read there
+//   worn/<dimension>/now                 the size where it is worn most; exact, for it is read there, or enclosed by what goes
+//                                        there and what will not
 //   worn/<dimension>/wear                the metal gone there: the sound size less that, or that less the sound size. A
 //                                        zero error behind both cancels. NOT KNOWN where no sound reading fixes the size
-//   worn/<dimension>/wear at/<reading>   the same at each worn place
+//   worn/<dimension>/wear at/<reading>   the same at each worn place, where there are several
 // Of a radius these are radii.
 [[nodiscard]] ledger::Stage worn_stage(const Survey& survey);
 

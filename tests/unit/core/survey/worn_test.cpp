@@ -81,6 +81,49 @@ TEST(Worn, WithoutASoundReadingTheWearIsNotKnown) {
   EXPECT_THAT(ledger.get("worn/pin/wear").formula, HasSubstr("no sound reading"));
 }
 
+Reading tried(std::string name, Trial trial, std::string_view size) {
+  Reading one =
+      in_condition(reading(std::move(name), Way::kInside, {"pin"}, "caliper 8", {size}), Condition::kWorn);
+  one.trial = trial;
+  return one;
+}
+
+// A worn bore takes a drill shank of 0.7560 and not one of 0.7600: it is 0.7580 now, and 0.0080 has gone.
+TEST(Worn, ABoreEnclosedByWhatGoesAndWhatWillNot) {
+  Survey survey = with(Way::kInside, quantity::Kind::kDiameter, {});
+  survey.readings.push_back(tried("drill", Trial::kGoes, "0.7560"));
+  survey.readings.push_back(tried("larger drill", Trial::kWillNotGo, "0.7600"));
+  Ledger ledger = worked(survey);
+  EXPECT_NEAR(ledger.get("worn/pin/now").value, 0.7580 * kInch, 1e-12);
+  EXPECT_EQ(ledger.get("worn/pin/now").bound, Bound::kExact);
+  EXPECT_THAT(ledger.get("worn/pin/now").inputs, testing::ElementsAre("trial/pin/worn place"));
+  EXPECT_NEAR(ledger.get("worn/pin/wear").value, 0.0080 * kInch, 1e-12);
+  EXPECT_EQ(ledger.get("survey/pin").bound, Bound::kExact);
+  EXPECT_NEAR(ledger.get("survey/pin").value, 0.7500 * kInch,
+              1e-12);  // the trials say nothing more of the original
+  EXPECT_TRUE(ledger.queries().empty());
+}
+
+TEST(Worn, OneTrialAloneEnclosesNothing) {
+  Survey survey = with(Way::kInside, quantity::Kind::kDiameter, {});
+  survey.readings.push_back(tried("drill", Trial::kGoes, "0.7560"));
+  EXPECT_FALSE(worked(survey).get("worn/pin/now").known());
+  survey.readings.push_back(
+      in_condition(reading("caliper", Way::kInside, {"pin"}, "caliper 8", {"0.7580"}), Condition::kWorn));
+  EXPECT_NEAR(worked(survey).get("worn/pin/now").value, 0.7580 * kInch, 1e-12);
+}
+
+TEST(Worn, TrialsThatContradictEachOtherEncloseNothing) {
+  Survey survey = with(Way::kInside, quantity::Kind::kDiameter, {});
+  survey.readings.push_back(tried("drill", Trial::kGoes, "0.7660"));
+  survey.readings.push_back(tried("larger drill", Trial::kWillNotGo, "0.7600"));
+  Ledger ledger = worked(survey);
+  EXPECT_FALSE(ledger.get("worn/pin/now").known());
+  const auto queries = ledger.queries();
+  ASSERT_EQ(queries.size(), 1U);
+  EXPECT_EQ(queries[0].id, "trials contradict/pin/worn place");
+}
+
 TEST(Worn, WhereBothWaysAreReadNothingIsSaid) {
   Survey survey = with(Way::kOutside, quantity::Kind::kDiameter, {"0.7430"});
   survey.readings.push_back(

@@ -1,12 +1,11 @@
 // What is known exactly, against the same network without the unknown it takes away.
-#include "core/survey/known.hpp"
-
 #include <algorithm>
 
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include "core/survey/adjust.hpp"
+#include "core/survey/known.hpp"
 #include "core/survey/left_aside.hpp"
 #include "networks.hpp"
 
