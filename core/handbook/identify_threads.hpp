@@ -11,6 +11,9 @@
 
 namespace sparewright::handbook {
 
+// Whether the crests of a screw are rounded by its standard (BS 84, BS 93, BS 811); those of the others are flat.
+[[nodiscard]] bool has_rounded_crests(ThreadForm form);
+
 // What was measured on the screw, and how far off it may be. The defaults are a calliper's: 0.05 mm on the
 // diameter, the pitch over ten threads to 0.1 mm, the flanks by a gauge to 2 degrees (common practice).
 struct MeasuredThread {

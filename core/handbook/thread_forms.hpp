@@ -40,12 +40,6 @@ struct ThreadProfile {
 };
 [[nodiscard]] const ThreadProfile& profile_of(ThreadForm form);
 
-// Whether the crests of a screw are rounded by its standard (BS 84, BS 93, BS 811); those of the others are flat.
-[[nodiscard]] constexpr bool has_rounded_crests(ThreadForm form) {
-  return form == ThreadForm::kWhitworth || form == ThreadForm::kBritishAssociation ||
-         form == ThreadForm::kBritishCycle;
-}
-
 // Width of the groove at a depth, which is the flat a tool may have that goes that deep: P/2 - 2 (depth -
 // addendum) tan(A/2), the groove being half the pitch wide at the pitch line. flank_angle_rad is A, over 0
 // and under pi. Source: geometry (ISO trapezoidal of 3 mm pitch at depth 1.75 mm: 0.964 mm).

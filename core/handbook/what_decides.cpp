@@ -50,6 +50,11 @@ const char* taper(const ThreadCandidate& one) {
 
 }  // namespace
 
+bool has_rounded_crests(ThreadForm form) {
+  return form == ThreadForm::kWhitworth || form == ThreadForm::kBritishAssociation ||
+         form == ThreadForm::kBritishCycle;
+}
+
 std::vector<ThreadCandidate> not_ruled_out(const std::vector<ThreadCandidate>& candidates) {
   constexpr double kNextTo = 0.5;
   std::vector<ThreadCandidate> left;
