@@ -8,6 +8,7 @@
 
 #include "core/intent/original.hpp"
 #include "exhaustive.hpp"
+#include "frequencies.hpp"
 #include "generated_parts.hpp"
 
 namespace sparewright::intent {
