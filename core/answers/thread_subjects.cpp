@@ -20,6 +20,9 @@ std::vector<Subject> thread_subjects() {
        {{"major", "SIZE", "diameter over the crests", true},
         {"pitch", "PITCH", "16 tpi, or the length from crest to crest: 1.25 mm", true},
         {"flanks", "ANGLE", "between the flanks, by a gauge: 60 deg, 55 deg"},
+        {"over", "COUNT", "how many threads the pitch was measured over, 1 to 100; 10 where it is left out"},
+        {"taper", "WORD", "straight or tapered, by a straightedge along the crests"},
+        {"crests", "WORD", "flat or rounded, where that can be seen"},
         {"good-to", "SIZE", "how far off the diameter may be; 0.05 mm where it is left out"}},
        identify},
   };

@@ -132,7 +132,12 @@ double misfit_of(const MeasuredThread& measured, const Entry& one) {
       measured.flank_angle
           ? (*measured.flank_angle - profile_of(one.shape.form).flank_angle) / measured.angle_good_to
           : 0.0;
-  return std::sqrt(major * major + pitch * pitch + flanks * flanks);
+  constexpr double kSeenOtherwise = 3.0;  // hardly
+  double seen = 0.0;
+  if (measured.tapered && *measured.tapered != one.shape.tapered) seen += kSeenOtherwise * kSeenOtherwise;
+  if (measured.rounded && *measured.rounded != has_rounded_crests(one.shape.form))
+    seen += kSeenOtherwise * kSeenOtherwise;
+  return std::sqrt(major * major + pitch * pitch + flanks * flanks + seen);
 }
 
 ThreadCandidate candidate(const MeasuredThread& measured, const Entry& one) {

@@ -82,6 +82,61 @@ TEST(IdentifyThread, BestFirstAndNoMoreThanAsked) {
   EXPECT_GT(identify_thread(measured(12.6, 13), 100000)->size(), 400U);
 }
 
+// 3/8-16 UNC and BSW have one diameter and pitch; 1/2-20 UNF and BSC the flanks too.
+TEST(WhatDecidesThreads, FlanksThenCrestsThenNothing) {
+  MeasuredThread what = measured(9.42, 16);
+  auto left = not_ruled_out(identify_thread(what).value());
+  ASSERT_EQ(left.size(), 2U);
+  EXPECT_EQ(words_of(what_decides(what, left[0], left[1]), left[0], left[1]),
+            "the flank angle: 60 or 55 degrees");
+  what.flank_angle = quantity::Angle::of(55, unit::degree);
+  left = not_ruled_out(identify_thread(what).value());
+  ASSERT_EQ(left.size(), 1U);
+  EXPECT_EQ(to_string(left.front().thread), "3/8-16 BSW");
+  what = measured(12.6, 20);
+  what.flank_angle = quantity::Angle::of(60, unit::degree);
+  left = not_ruled_out(identify_thread(what).value());
+  ASSERT_EQ(left.size(), 2U);
+  EXPECT_EQ(words_of(what_decides(what, left[0], left[1]), left[0], left[1]), "its crests: flat or rounded");
+  what.rounded = true;
+  left = not_ruled_out(identify_thread(what).value());
+  ASSERT_EQ(left.size(), 1U);
+  EXPECT_EQ(to_string(left.front().thread), "1/2-20 BSC");
+  EXPECT_EQ(what_decides(what, left[0], left[0]).by, ThreadDecider::kNothing);
+}
+
+// M5x0.8 against #10-32: 0.8 - 25.4/32 = 0.00625 mm; 0.15 mm after 24 threads, so over 25.
+TEST(WhatDecidesThreads, SoManyThreadsThatACalliperSeesIt) {
+  MeasuredThread what;
+  what.major = Diameter::of(4.82, unit::millimetre);
+  what.pitch = Length::of(0.797, unit::millimetre);
+  what.flank_angle = quantity::Angle::of(60, unit::degree);
+  const auto left = not_ruled_out(identify_thread(what).value());
+  ASSERT_EQ(left.size(), 2U);
+  const WhatDecides decides = what_decides(what, left[0], left[1]);
+  EXPECT_EQ(decides.by, ThreadDecider::kPitch);
+  EXPECT_EQ(decides.threads, 25);
+  const std::string words = words_of(decides, left[0], left[1]);
+  EXPECT_TRUE(words == "the pitch over 25 threads: 20.00 or 19.84 mm" ||
+              words == "the pitch over 25 threads: 19.84 or 20.00 mm")
+      << words;
+}
+
+TEST(WhatDecidesThreads, TaperIsSeenByAStraightedge) {
+  MeasuredThread what = measured(20.95, 14);  // G1/2, and 1/2-14 NPT along its taper
+  what.flank_angle = quantity::Angle::of(57.5, unit::degree);
+  what.angle_good_to = quantity::Angle::of(5, unit::degree);
+  const auto left = not_ruled_out(identify_thread(what).value());
+  ASSERT_GE(left.size(), 2U);
+  bool by_taper = false;
+  for (std::size_t i = 1; i < left.size(); ++i)
+    by_taper = by_taper || what_decides(what, left[0], left[i]).by == ThreadDecider::kTaper;
+  EXPECT_TRUE(by_taper);
+  what.tapered = false;
+  for (const ThreadCandidate& one : not_ruled_out(identify_thread(what).value()))
+    EXPECT_FALSE(shape_of(one.thread).tapered) << to_string(one.thread);
+}
+
 TEST(IdentifyThread, BadInput) {
   for (auto change :
        {+[](MeasuredThread& m) { m.major = Diameter(); }, +[](MeasuredThread& m) { m.pitch = -m.pitch; },

@@ -100,6 +100,24 @@ TEST(OriginalSizes, AWrongEntryIsToldAtItsPlace) {
   EXPECT_EQ(troubles_of(centres("[original]\ncentres = \"6\"\n")), "");
 }
 
+std::string with_head(const std::string& more) {
+  std::string job = centres("");
+  const std::string head = "units = \"in\"\n";
+  return job.replace(job.find(head), head.size(), head + more);
+}
+
+TEST(OriginalSizes, WhereAndWhenTheMachineWasMadeWeighs) {
+  const auto inch = [](const std::string& more) {
+    auto job = judged(with_head(more));
+    return job.ledger.value<intent::Proposals>("original/centres/proposals")->chance_of_inch;
+  };
+  EXPECT_LT(inch("made_in = \"the Continent\"\n"), inch(""));
+  EXPECT_GT(inch("made_in = \"America\"\nmade_about = 1942\n"), inch(""));
+  EXPECT_EQ(troubles_of(with_head("made_in = \"Britain\"\nmade_about = 1955\n")), "");
+  EXPECT_THAT(troubles_of(with_head("made_about = 52\n")), HasSubstr("a year, 1750 to 2100"));
+  EXPECT_THAT(troubles_of(with_head("made_in = \"Atlantis\"\n")), HasSubstr("America"));
+}
+
 // --- pairs ---------------------------------------------------------------------------------------------------------------
 
 std::string with_micrometers() {
