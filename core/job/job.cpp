@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "core/measuring/measuring.hpp"
 #include "core/route/lists.hpp"
 #include "core/survey/good_to.hpp"
 #include "core/survey/stage.hpp"
@@ -31,6 +32,7 @@ base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job) {
   append(all, route::stages(job.subject.route));
   append(all, route::list_stages(job.subject.route));
   append(all, judge::stages(job.subject));
+  append(all, measuring::stages({job.subject, job.survey, job.shop_has_lathe}));
   return all;
 }
 

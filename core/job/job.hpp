@@ -34,6 +34,7 @@ struct Job {
   survey::Survey survey;
   judge::Subject subject;  // the route, and in it the part; hand, room, limits and original sizes
   std::map<std::string, std::string> overruled;  // query by its id -> the reason
+  bool shop_has_lathe = false;                   // one that can be used
 };
 
 // Every failure of a text is told at once, each with its place.

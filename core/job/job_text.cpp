@@ -70,6 +70,10 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
   job.system = units.value_or(quantity::UnitSystem::kInch);
   read_head(*in.table("job"), job);
   job.survey = read_survey(in, shop);
+  job.shop_has_lathe =
+      std::any_of(shop.shop.machines.begin(), shop.shop.machines.end(), [](const shop::Machine& machine) {
+        return machine.kind == shop::MachineKind::kLathe && machine.out_of_use.empty();
+      });
   const Names names = names_for(in, job.survey);
   job.subject.space = read_space(in);
 

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/formula/expression.hpp"
+#include "core/job/instrument_text.hpp"
 #include "core/job/touched_text.hpp"
 #include "core/job/vocabulary.hpp"
 #include "core/survey/check.hpp"
@@ -33,6 +34,11 @@ survey::Reading read_reading(const TableReader& in, std::size_t number) {
     reading.spanned = static_cast<int>(std::clamp<std::int64_t>(*spanned, 0, 100000));
   reading.place = in.text("place").value_or("");
   reading.condition = in.word("condition", kConditions).value_or(survey::Condition::kSound);
+  reading.work = read_expansion(in, "material");
+  reading.work_at = read_warmth(in);
+  if (reading.work_at && !in.node().find("material"))
+    in.problems().add(text::failure_at(*in.node().find("temperature"), base::Code::kKeyMissing, "material",
+                                       "what was measured is of: steel 1018, 6061, cast iron"));
   return reading;
 }
 

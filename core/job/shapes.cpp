@@ -112,6 +112,12 @@ Shape reading() {
           .says("what it showed, each time it was read"),
       field("place", free_text()).says("where on the part"),
       field("condition", word_of(kConditions)).says("sound where it is left out"),
+      field("material", free_text("a material"))
+          .says("what was measured is of this: the size is reduced to 20 degC where a temperature is said"),
+      field("temperature", measure(Kind::kTemperature))
+          .says("of the work, warm from the cut; that of the shop where left out"),
+      field("temperature_within", measure(Kind::kTemperatureDifference))
+          .says("how far off that may be, either way"),
   });
 }
 
@@ -433,15 +439,25 @@ Shape holding() {
 
 Shape instrument() {
   const Shape length = measure(Kind::kLength);
+  const Shape size = measure("a length; of a protractor an angle");
   return table({
       field("name", free_text()).required(),
       field("kind", free_text()).required().says("outside micrometer, dial caliper, bore gauge, ..."),
-      field("reads", length).required().says("its finest step"),
-      field("good_to", length).required().says("its error at most, either way"),
-      field("zero", length).says("what it showed at zero; taken off every reading. Left out: not looked at"),
-      field("zero_within", length).says("how much of a zero error may be left, either way"),
+      field("reads", size).required().says("its finest step"),
+      field("good_to", size)
+          .says("its error at most, either way. Left out: what DIN 862, DIN 863, JIS B 7503 or the trade "
+                "allows "
+                "its kind; `why` says which"),
+      field("repeats", size).says("how far readings of one place lie off, either way"),
+      field("from", length).says("the least it measures"),
+      field("to", length).says("the most it measures; of an indicator its travel"),
+      field("zero", size).says("what it showed at zero; taken off every reading. Left out: not looked at"),
+      field("zero_within", size).says("how much of a zero error may be left, either way"),
       field("turn", length)
           .says("what one turn of its collar, dial or thimble shows, for telling a turn missed"),
+      field("shows", word_of(kShows)).says("the size where it is left out"),
+      field("material", free_text("a material"))
+          .says("what its scale or spindle is of, for its expansion; steel 1018 where left out"),
       field("jaws", list_of(word_of(kJaws)))
           .says("the faces it has, where its kind does not tell: a micrometer and a gauge of bores or depths "
                 "do, else all three"),
@@ -514,6 +530,11 @@ Shape make_shop_shape() {
   return table({
       field("shop", table({field("title", free_text()).required(),
                            field("units", word_of(kUnits)).required().says("of bare numbers"),
+                           field("temperature", measure(Kind::kTemperature))
+                               .says("of the shop, its instruments and the work in it; left out: nothing is "
+                                     "reduced to 20 degC"),
+                           field("temperature_within", measure(Kind::kTemperatureDifference))
+                               .says("how far off that may be, either way"),
                            field("gauge_blocks", free_text("a set"))
                                .says("81-piece inch, 88-piece metric, ...: as the handbook names it")}))
           .required(),

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/job/gearing_text.hpp"
+#include "core/job/instrument_text.hpp"
 #include "core/job/job.hpp"
 #include "core/job/parallels.hpp"
 #include "core/job/shapes.hpp"
@@ -205,23 +206,6 @@ shop::Holder read_holder(const TableReader& in) {
   return holder;
 }
 
-survey::Instrument read_instrument(const TableReader& in) {
-  survey::Instrument instrument;
-  instrument.name = in.text("name").value_or("");
-  instrument.kind = in.text("kind").value_or("");
-  instrument.reads = in.number("reads", Kind::kLength).value_or(quantity::Typed{});
-  instrument.good_to = in.number("good_to", Kind::kLength).value_or(quantity::Typed{});
-  instrument.zero_found = in.number("zero", Kind::kLength);
-  instrument.zero_checked = instrument.zero_found.has_value();
-  instrument.zero_within = in.number("zero_within", Kind::kLength);
-  instrument.turn = in.number("turn", Kind::kLength);
-  for (const survey::Jaws jaws :
-       in.values("jaws", [](const text::Node& node) { return text::read_word(node, kJaws); })) {
-    instrument.jaw_pairs.push_back({jaws, std::nullopt, std::nullopt});
-  }
-  return instrument;
-}
-
 // A tool's diameter may be a drill designation, which the handbook knows.
 std::optional<quantity::Typed> tool_diameter(const TableReader& in, std::string_view key) {
   const auto size = in.size(key, Kind::kDiameter);
@@ -314,8 +298,9 @@ base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
     else
       shop.shop.holders.push_back(read_holder(holding));
   }
+  const auto warmth = read_warmth(*in.table("shop"));
   for (const TableReader& instrument : in.tables("instrument"))
-    shop.instruments.push_back(read_instrument(instrument));
+    shop.instruments.push_back(read_instrument(instrument, warmth));
   for (const TableReader& tool : in.tables("tool"))
     shop.shop.tools.push_back(read_tool(tool));
   for (const TableReader& gears : in.tables("change_gears"))

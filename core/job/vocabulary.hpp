@@ -141,6 +141,10 @@ inline constexpr std::array kReads{
     Meaning{"travel", shop::CollarReads::kTravel, "what the slide moves"},
     Meaning{"diameter", shop::CollarReads::kDiameter, "twice what the slide moves"}};
 
+inline constexpr std::array kShows{Meaning{"the size", survey::Shows::kTheSize, ""},
+                                   Meaning{"half of it", survey::Shows::kHalfOfIt, "a radius for a diameter"},
+                                   Meaning{"twice it", survey::Shows::kTwiceIt, ""}};
+
 inline constexpr std::array kTurnings{Meaning{"clockwise", shop::Turning::kClockwise, ""},
                                       Meaning{"counterclockwise", shop::Turning::kCounterclockwise, ""}};
 

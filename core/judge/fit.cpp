@@ -99,6 +99,13 @@ void judge_ends(Pen& pen, const Words& words, const Asked& asked, const Figure& 
              .margin = "loose margin"});
 }
 
+// Where no instrument of the shop tells the limits, there may be a plug gauge that does (core/measuring/plug_gauge.hpp).
+std::string finer_than_a_reading(Pen& pen, const part::Feature& feature) {
+  const bool by_plug = pen.ask(fmt::format("plug gauge/{}/go", feature.name)).known();
+  return fmt::format("try the mate itself in the hole while the work is still held, or {}",
+                     by_plug ? "the stepped plug gauge of the inspection sheet" : "use a finer instrument");
+}
+
 void judge_fit(Pen& pen, const Subject& subject, const part::Feature& feature, const part::Hole& hole,
                const std::string& mate_name) {
   const route::Printing print(subject.route.system);
@@ -118,21 +125,19 @@ void judge_fit(Pen& pen, const Subject& subject, const part::Feature& feature, c
   const SizedTool tool = sized_tool(subject, feature);
   const Figure& at_aim = pen.work("clearance as made", Kind::kLength, "hole as measured less the mate", less,
                                   measured_size(pen, tool, feature, hole), mate);
-  pen.judge(
-      {.check = "fit as it can be measured",
-       .subject = feature.name,
-       .figure = &at_aim,
-       .low = asked.least,
-       .high = asked.most,
-       .reason = fmt::format("{} the clearance is {}, good to {}; {}",
-                             tool.what.empty() ? "at the aim" : "with this " + tool.what,
-                             route::or_not_known(at_aim, print.fine(at_aim.value)),
-                             route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
-       .source = "JCGM 100:2008, 6.2: expanded uncertainty, 19 times in 20",
-       .todo = tool.what.empty()
-                   ? "try the mate itself in the hole while the work is still held, or use a finer instrument"
-                   : fmt::format("use a {} of another size, or bore the hole", tool.what),
-       .margin = "margin as made"});
+  pen.judge({.check = "fit as it can be measured",
+             .subject = feature.name,
+             .figure = &at_aim,
+             .low = asked.least,
+             .high = asked.most,
+             .reason = fmt::format("{} the clearance is {}, good to {}; {}",
+                                   tool.what.empty() ? "at the aim" : "with this " + tool.what,
+                                   route::or_not_known(at_aim, print.fine(at_aim.value)),
+                                   route::or_not_known(at_aim, print.fine(at_aim.expanded())), wanted),
+             .source = "JCGM 100:2008, 6.2: expanded uncertainty, 19 times in 20",
+             .todo = tool.what.empty() ? finer_than_a_reading(pen, feature)
+                                       : fmt::format("use a {} of another size, or bore the hole", tool.what),
+             .margin = "margin as made"});
 }
 
 }  // namespace

@@ -61,6 +61,14 @@ ListSection other_sizes(Desk& desk) {
   return section;
 }
 
+// Where no instrument of the shop tells a hole's limits: the plug gauge that does (core/measuring/plug_gauge.hpp).
+void add_plug_gauges(Desk& desk) {
+  for (const part::Feature& feature : desk.route.part.features) {
+    const auto* section = desk.pen.value<ListSection>(fmt::format("plug gauge/{}/section", feature.name));
+    if (section != nullptr) desk.sheet.sections.push_back(*section);
+  }
+}
+
 }  // namespace
 
 void write_inspect(Desk& desk) {
@@ -73,6 +81,7 @@ void write_inspect(Desk& desk) {
   section.table = sizes(desk);
   if (section.table.rows.empty()) return;
   desk.sheet.sections.push_back(std::move(section));
+  add_plug_gauges(desk);
   if (ListSection others = other_sizes(desk); !others.table.rows.empty())
     desk.sheet.sections.push_back(std::move(others));
   const auto& general = desk.route.part.surroundings.general;

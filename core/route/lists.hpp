@@ -16,8 +16,9 @@
 
 namespace sparewright::route {
 
-// In the order they are used; those before the first setup, those after the last.
-inline constexpr std::array<std::string_view, 2> kListsBefore{"lay out", "mark out"};
+// In the order they are used; those before the first setup, those after the last. What to write down before the old part comes
+// apart ("as found") is written by core/measuring.
+inline constexpr std::array<std::string_view, 3> kListsBefore{"as found", "lay out", "mark out"};
 inline constexpr std::array<std::string_view, 3> kListsAfter{"inspect", "fit", "record"};
 
 [[nodiscard]] std::vector<ledger::Stage> list_stages(const Route& route);
