@@ -51,6 +51,12 @@ bool is_hidden(const part::Feature& feature, const part::NamedDimension& d) {
   return formed != nullptr && formed->form == part::Form::kBush && d.local == "diameter";
 }
 
+// The coordinates of a hole on a circle: nobody sets or measures them, the circle and the angle are what matters.
+bool follows_from_circle(const part::Feature& feature, const part::NamedDimension& d) {
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  return hole != nullptr && hole->by_angle && (d.local == "x" || d.local == "y" || d.local == "z");
+}
+
 // Whether anything is cut here that leaves a burr.
 bool cuts_edges(const Bench& bench) {
   return std::any_of(bench.setup.works.begin(), bench.setup.works.end(), [&](const Work& work) {
@@ -77,6 +83,7 @@ void write_before_unclamp(Bench& bench) {
     if (feature == nullptr || work.joins) continue;
     for (const part::NamedDimension& d : part::dimensions_of(*feature)) {
       if (d.dimension->duty != Duty::kFits && d.dimension->duty != Duty::kLocates) continue;
+      if (follows_from_circle(*feature, d)) continue;
       add_size_that_matters(bench, *feature, d);
       if (is_hidden(*feature, d)) continue;
       if (const auto reading = touch.reading(*feature, d))
