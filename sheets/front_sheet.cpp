@@ -110,9 +110,8 @@ void add_checks(Flow& flow, const Setting& setting, const std::vector<Check>& ch
   for (const State state : kWorstFirst) {
     for (const Check& c : checks) {
       if (c.state != state || state == State::kOk) continue;
-      const std::string then = c.todo.empty()     ? c.reason
-                               : c.reason.empty() ? c.todo
-                                                  : c.reason + ": " + c.todo;
+      const char* between = c.reason.empty() || c.todo.empty() ? "" : c.reason.ends_with('.') ? " " : ": ";
+      const std::string then = c.reason + between + c.todo;
       rows.push_back({{std::string(ledger::name_of(state)), type.strong},
                       {c.check, type.body},
                       {c.subject, type.strong},
