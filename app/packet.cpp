@@ -131,7 +131,18 @@ std::vector<sheets::Query> queries_of(const std::vector<ledger::Query>& all) {
   return queries;
 }
 
-// What every spindle asks, what the metal asks, then each danger with the op it sits in.
+// "Op 10, 20: Chuck key out": once, however many setups say it.
+std::string caution_in(const std::string& says, const std::vector<route::SetupSheet>& setups) {
+  std::string ops;
+  for (const route::SetupSheet& setup : setups) {
+    if (std::find(setup.cautions.begin(), setup.cautions.end(), says) != setup.cautions.end())
+      ops += fmt::format("{}{}", ops.empty() ? "" : ", ", setup.op);
+  }
+  const bool is_sentence = !says.empty() && says.front() >= 'A' && says.front() <= 'Z';
+  return fmt::format("Op {}{} {}", ops, is_sentence ? ":" : ",", says);
+}
+
+// What every spindle asks, what the metal asks, then each danger with the ops it sits in.
 std::vector<std::string> cautions_of(const part::Part& part, const std::vector<route::SetupSheet>& setups) {
   std::vector<std::string> all;
   if (!setups.empty()) all.push_back(route::spindle_caution());
@@ -139,10 +150,13 @@ std::vector<std::string> cautions_of(const part::Part& part, const std::vector<r
     for (std::string& one : route::material_cautions(found->material.group, found->material.name))
       all.push_back(std::move(one));
   }
+  base::Once dangers;
   for (const route::SetupSheet& setup : setups) {
     for (const std::string& caution : setup.cautions)
-      all.push_back(fmt::format("Op {}, {}", setup.op, caution));
+      dangers.add(caution);
   }
+  for (const std::string& danger : dangers.texts())
+    all.push_back(caution_in(danger, setups));
   return all;
 }
 

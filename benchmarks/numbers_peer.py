@@ -1,4 +1,4 @@
-"""The peer of numbers.cpp: the same formulas by python3-uncertainties. Prints seconds a trial, and the sum of all u."""
+"""The peer of numbers.cpp and after_edit.cpp: the same formulas by python3-uncertainties. Prints seconds of work a trial, and the sum of all u."""
 
 import statistics
 import sys
@@ -28,7 +28,7 @@ def trial():
 
 seconds = []
 for _ in range(int(sys.argv[2])):
-    begin = time.perf_counter()
+    begin = time.process_time()
     result = trial()
-    seconds.append(time.perf_counter() - begin)
+    seconds.append(time.process_time() - begin)
 print(statistics.median(seconds), result)

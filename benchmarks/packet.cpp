@@ -3,8 +3,6 @@
 // Times are printed to be read; only the ratio decides the exit status, and not with --to-be-read.
 #include <cstdio>
 #include <filesystem>
-#include <fstream>
-#include <sstream>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -16,8 +14,7 @@
 #include <fmt/format.h>
 
 #include "app/session.hpp"
-#include "core/job/job.hpp"
-#include "core/ledger/ledger.hpp"
+#include "recipes.hpp"
 #include "solid/kernel_shape.hpp"
 #include "solid/mesh.hpp"
 #include "timing.hpp"
@@ -26,30 +23,12 @@ namespace {
 
 using namespace sparewright;
 using benchmarks::median;
+using benchmarks::recipe_of;
 using benchmarks::seconds_of;
+using benchmarks::Texts;
+using benchmarks::texts_of;
 
 constexpr double kTimesSlower = 3.0;
-
-struct Texts {
-  app::Text job;
-  app::Text shop;
-};
-
-std::string content_of(const std::filesystem::path& path) {
-  std::ifstream file(path, std::ios::binary);
-  if (!file) throw std::runtime_error(path.string() + " cannot be read");
-  std::ostringstream content;
-  content << file.rdbuf();
-  return content.str();
-}
-
-Texts texts_of(const std::filesystem::path& path) {
-  Texts texts{{content_of(path), path.filename().string()}, {}};
-  const auto shop = app::shop_named_in(texts.job);
-  if (!shop) throw std::runtime_error("the job names no shop");
-  texts.shop = {content_of(path.parent_path() / *shop), *shop};
-  return texts;
-}
 
 std::string packet(const Texts& texts) {
   auto session = app::Session::open(texts.job, texts.shop);
@@ -57,23 +36,6 @@ std::string packet(const Texts& texts) {
   auto pdf = session->sheets_pdf(app::Paper::kA4);
   if (!pdf) throw std::runtime_error("no sheets");
   return *pdf;
-}
-
-shape::Recipe recipe_of(const Texts& texts) {
-  const auto shop = text::Document::parse(texts.shop.content, texts.shop.name);
-  const auto job = text::Document::parse(texts.job.content, texts.job.name);
-  if (!shop || !job) throw std::runtime_error("a text cannot be parsed");
-  const auto shop_read = job::read_shop(*shop);
-  if (!shop_read) throw std::runtime_error("the shop cannot be read");
-  const auto job_read = job::read_job(*job, *shop_read);
-  if (!job_read) throw std::runtime_error("the job cannot be read");
-  auto stages = job::stages(*job_read);
-  if (!stages) throw std::runtime_error("the job has no stages");
-  ledger::Ledger ledger;
-  ledger.declare(std::move(*stages));
-  const auto recipe = ledger.value<shape::Recipe>(part::kRecipe);
-  if (!recipe) throw std::runtime_error("the part has no geometry");
-  return *recipe;
 }
 
 // The blank, the cutters, one cut of all of them, triangles as fine as our mesh has them.

@@ -8,6 +8,8 @@
 #include <exception>
 #include <vector>
 
+#include <time.h>
+
 namespace sparewright::benchmarks {
 
 template <typename Work>
@@ -15,6 +17,19 @@ template <typename Work>
   const auto begin = std::chrono::steady_clock::now();
   work();
   return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+}
+
+// The same in seconds of this process's work: what else runs on the machine does not count.
+template <typename Work>
+[[nodiscard]] double seconds_of_work(const Work& work) {
+  const auto now = [] {
+    timespec at{};
+    ::clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &at);
+    return static_cast<double>(at.tv_sec) + 1e-9 * static_cast<double>(at.tv_nsec);
+  };
+  const double begin = now();
+  work();
+  return now() - begin;
 }
 
 // Precondition: there is one. Of an even number the upper one of the two in the middle.

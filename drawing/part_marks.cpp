@@ -334,7 +334,7 @@ class Marking {
       add_surface(feature, note);
       marks_.notes.push_back(std::move(note));
     }
-    add(std::move(mark));
+    if (part::is_on_finished(part_, feature, "leaves")) add(std::move(mark));
     if (flat.region)
       add_position(feature, flat.region->along, flat.region->start, "wall", at,
                    flat.region->along == Axis::kY ? Face::kTop : Face::kFront);
@@ -349,7 +349,7 @@ class Marking {
     const shape::Point at = form_place(feature, formed);
     for (const auto& [axis, position] : formed.at)
       add_position(feature, axis, position, std::string(part::name_of(axis)), at, formed.side);
-    if (formed.form == part::Form::kChuckingPiece) add_over_all(feature, formed);
+    if (formed.form == part::Form::kChuckingPiece) return add_over_all(feature, formed);
     NoteMark note;
     note.at = at;
     const part::FormRow& row = part::row_of(formed.form);
@@ -360,7 +360,7 @@ class Marking {
     std::vector<std::string> sizes;
     for (const part::FormSize& size : part::row_of(formed.form).sizes) {
       const auto found = formed.sizes.find(size.name);
-      if (found == formed.sizes.end()) continue;
+      if (found == formed.sizes.end() || !part::is_on_finished(part_, feature, size.name)) continue;
       note.names.push_back(path(feature, size.name));
       note.strong = note.strong || is_strong(found->second);
       sizes.push_back(fmt::format("{} {}", size.name, figures_.size(note.names.back(), found->second)));
@@ -379,8 +379,9 @@ class Marking {
     marks_.notes.push_back(std::move(note));
   }
 
-  // The finished length beside the piece that is cut off.
+  // The finished length beside the piece that is cut off; of the piece itself nothing is left to draw.
   void add_over_all(const Feature& feature, const Formed& formed) {
+    if (!part::is_on_finished(part_, feature, "over all")) return;
     const std::string name = path(feature, "over all");
     const double z = side(Face::kUnderside);
     LengthMark mark;

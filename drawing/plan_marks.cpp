@@ -39,7 +39,9 @@ class Marking {
       outline(frame_.work, Weight::kThin);
     }
     for (const auto& flat : view_.flats)
-      draw_flat(flat);
+      draw_box(flat, marks_.flats);
+    for (const auto& form : view_.forms)
+      draw_box(form, marks_.forms);
     for (const auto& hole : view_.holes)
       draw_hole(hole);
     draw_centre_lines();
@@ -112,11 +114,11 @@ class Marking {
     return false;
   }
 
-  void draw_flat(const route::PlanView::Rectangle& flat) {
-    const Box box = as_far_as_seen(frame_.on_paper(flat));
-    if (!is_shown(box, flat.name)) return;
-    if (seen_ == nullptr) outline(box, weight(flat.cut_here));
-    marks_.flats.push_back({flat.name, box, flat.cut_here});
+  void draw_box(const route::PlanView::Rectangle& cut, std::vector<PlanMarks::Flat>& boxes) {
+    const Box box = as_far_as_seen(frame_.on_paper(cut));
+    if (!is_shown(box, cut.name)) return;
+    if (seen_ == nullptr) outline(box, weight(cut.cut_here));
+    boxes.push_back({cut.name, box, cut.cut_here});
   }
 
   void draw_hole(const route::PlanView::Circle& hole) {

@@ -28,6 +28,7 @@ struct PlanMarks {
   Ground ground;  // what words must keep clear of
   std::vector<Round> rounds;
   std::vector<Flat> flats;
+  std::vector<Flat> forms;             // neither flats nor holes: their boxes
   std::optional<Disc> zero;            // the circle round the diamond, where it is in the picture
   std::vector<std::string> not_shown;  // outside the picture, or not known
 

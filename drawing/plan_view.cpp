@@ -16,6 +16,7 @@ namespace {
 constexpr double kWidestName = 0.38;  // of the picture's width
 constexpr Hatching kFlatHatching{Slant::kRising, 3.2};
 constexpr double kAxisArrow_mm = 2.6;
+constexpr double kIntoForm = 0.3;  // a leader ends so far from its middle, as a share of what it is narrow
 
 std::string joined(const std::vector<std::string>& lines) {
   std::string all;
@@ -42,6 +43,10 @@ class Naming {
     if (marks_.zero) names_.push_back({"ZERO", {{"ZERO"}, type.zero, *marks_.zero, std::nullopt, true}});
     for (const auto& flat : marks_.flats) {
       if (add(flat.name, flat.cut_here, {free_place(flat.box), 0.0})) names_.back().label.within = flat.box;
+    }
+    for (const auto& form : marks_.forms) {
+      const double reach = kIntoForm * std::min(form.box.width(), form.box.height());
+      if (add(form.name, form.cut_here, {form.box.middle(), reach})) names_.back().label.within = form.box;
     }
     for (const bool here : {true, false}) {
       for (const auto& round : marks_.rounds) {

@@ -26,12 +26,12 @@ struct Picture {
 
 // The work as this setup leaves it between the jaws (hatched, the fixed one away from the operator, each with the side that
 // lies against it), the parallels dashed, what is cut here thick, holes with centre lines, flats hatched, the rest thin,
-// holes and flats with their names, the zero (a diamond with a white eye), the names of the ends; below it the same seen
+// holes, flats and forms with their names, the zero (a diamond with a white eye), the names of the ends; below it the same seen
 // from the right (end_view.hpp), what the lines mean and which way +X and +Y run. It fills the width as far as the height
 // allows; nothing overlaps.
 //
 // view  route/sheet.hpp: mm, x to the right, y away, from the zero; names of valid UTF-8.
-// held  the work itself; nullptr where it cannot be made: its outline, holes and flats by their sizes, and no end view.
+// held  the work itself; nullptr where it cannot be made: its outline, holes, flats and forms by their sizes, and no end view.
 // room  what there is; the picture may be lower.
 // Degenerate: no jaws where jaw_right_mm <= jaw_left_mm; no parallels where they have no thickness or would meet.
 // Fails with kSizeNotPositive where the work has no length or width, or is not known.

@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "sheets/grid.hpp"
 #include "sheets/head.hpp"
 #include "sheets/setup_sheet.hpp"
 #include "sheets/table.hpp"
@@ -17,6 +18,7 @@ using drawing::Weight;
 using ledger::State;
 
 constexpr std::array kWorstFirst{State::kNo, State::kNotKnown, State::kClose, State::kOk};
+constexpr int kColumnsOfOk = 2;
 constexpr double kInset_mm = 2.2;
 constexpr double kLeastRow_mm = 6.0;
 constexpr double kRoomier_mm = 2.0;
@@ -62,9 +64,8 @@ void add_mates(Flow& flow, const Setting& setting, const std::vector<Mate>& mate
             3, width_mm);
 }
 
-// NO white on black, CLOSE and NOT KNOWN in a box, OK plain: told apart from far off and in bad light.
+// NO white on black, CLOSE and NOT KNOWN in a box: told apart from far off and in bad light.
 void mark_state(Block& row, const Setting& setting, State state, double width_mm) {
-  if (state == State::kOk) return;
   const double half = 0.95 * setting.type.strong.cap_mm;
   const double middle = row.height_mm / 2.0;
   const drawing::Box box{0.2, middle - half, width_mm, middle + half};
@@ -78,17 +79,39 @@ void mark_state(Block& row, const Setting& setting, State state, double width_mm
   }
 }
 
+// What is OK, short: the check, what is to spare where it is tightest, and where it was looked at.
+std::vector<Block> all_ok(const Setting& setting, const std::vector<Check>& checks, double width_mm) {
+  std::vector<Entry> entries;
+  for (const Check& c : checks) {
+    if (c.state != State::kOk) continue;
+    entries.push_back({fmt::format("{}{}{}", c.check, c.margin.empty() ? "" : " " + c.margin,
+                                   c.subject.empty() ? "" : ": " + c.subject),
+                       {},
+                       false,
+                       false});
+  }
+  if (entries.empty()) return {};
+  const double inner = width_mm - label_column_mm(setting.type);
+  std::vector<Block> rows = setting.lines(
+      "What is to spare of each, where it is tightest, and what was looked at:", setting.type.body, inner);
+  for (Block& row : grid(setting, entries, setting.type.body, inner, kColumnsOfOk))
+    rows.push_back(std::move(row));
+  return labelled(setting, "OK", std::move(rows));
+}
+
+// What is not OK, with the reason and what to do.
 void add_checks(Flow& flow, const Setting& setting, const std::vector<Check>& checks, double width_mm) {
-  if (checks.empty()) return;
+  const bool none =
+      std::all_of(checks.begin(), checks.end(), [](const Check& c) { return c.state == State::kOk; });
+  if (none) return;
   const Type& type = setting.type;
   std::vector<std::vector<Cell>> rows;
   std::vector<State> states;
   for (const State state : kWorstFirst) {
     for (const Check& c : checks) {
-      if (c.state != state) continue;
-      const std::string then = c.todo.empty()     ? c.reason
-                               : c.reason.empty() ? c.todo
-                                                  : c.reason + " " + c.todo;
+      if (c.state != state || state == State::kOk) continue;
+      const char* between = c.reason.empty() || c.todo.empty() ? "" : c.reason.ends_with('.') ? " " : ": ";
+      const std::string then = c.reason + between + c.todo;
       rows.push_back({{std::string(ledger::name_of(state)), type.strong},
                       {c.check, type.body},
                       {c.subject, type.strong},
@@ -182,6 +205,7 @@ Flow front_flow(const Setting& setting, const Packet& packet, double width_mm, i
   add(sizes_blocks(setting, first.sizes_that_matter, first.the_rest, width_mm));
   add(queries(setting, first.queries, width_mm));
   add_checks(flow, setting, first.checks, width_mm);
+  add(all_ok(setting, first.checks, width_mm));
   add(caution_blocks(setting, first.cautions, width_mm));
   add(sheets_to_come(setting, packet, drawings, width_mm));
   flow.add(signature_block(setting, width_mm));

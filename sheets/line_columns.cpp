@@ -56,19 +56,22 @@ std::vector<Part> all_parts(const Type& type, const Dials& dials, double dial_ca
           {{"EXPECT", w.expect_mm}, type.strong, [](const Line& l) { return l.expect; }}};
 }
 
-// How many figures the division has in "5t + 62"; 0 where it is not such a reading.
+constexpr std::string_view kNoBreakSpace = "\u00A0";
+
+// How many figures the division has in "5t + 62", set with no-break spaces; 0 where it is not such a reading.
 std::size_t division_figures(const std::string& reads) {
-  const std::size_t space = reads.rfind(' ');
-  const bool is_reading = space != std::string::npos && reads.find("t ") != std::string::npos &&
-                          reads.find_first_not_of("0123456789", space + 1) == std::string::npos;
-  return is_reading ? reads.size() - space - 1 : 0;
+  const std::size_t space = reads.rfind(kNoBreakSpace);
+  if (space == std::string::npos) return 0;
+  const std::size_t from = space + kNoBreakSpace.size();
+  const bool is_reading = reads.find(fmt::format("t{}", kNoBreakSpace)) != std::string::npos &&
+                          reads.find_first_not_of("0123456789", from) == std::string::npos;
+  return is_reading ? reads.size() - from : 0;
 }
 
-// "5t + 62" over "16t + 112": no-break spaces (U+00A0), and the divisions padded to one width with figure spaces (U+2007),
-// so that turns, sign and divisions stand below each other.
+// "5t + 62" over "16t + 112": the divisions padded to one width with figure spaces (U+2007), so that turns, sign and
+// divisions stand below each other.
 void align_readings(std::vector<std::vector<Cell>>& rows, std::size_t column) {
   constexpr std::string_view kFigureSpace = "\u2007";
-  constexpr std::string_view kNoBreakSpace = "\u00A0";
   std::size_t longest = 0;
   for (const auto& row : rows)
     longest = std::max(longest, division_figures(row[column].says));
@@ -77,10 +80,7 @@ void align_readings(std::vector<std::vector<Cell>>& rows, std::size_t column) {
     const std::size_t figures = division_figures(reads);
     if (figures == 0) continue;
     for (std::size_t i = figures; i < longest; ++i)
-      reads.insert(reads.rfind(' ') + 1, kFigureSpace);
-    for (std::size_t space = reads.find(' '); space != std::string::npos; space = reads.find(' ')) {
-      reads.replace(space, 1, kNoBreakSpace);
-    }
+      reads.insert(reads.rfind(kNoBreakSpace) + kNoBreakSpace.size(), kFigureSpace);
   }
 }
 

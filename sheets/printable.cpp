@@ -156,8 +156,10 @@ class Preparing {
     names({&v.left_side, &v.right_side, &v.near_side, &v.far_side});
     for (auto& hole : v.holes)
       names({&hole.name});
-    for (auto& flat : v.flats)
-      names({&flat.name});
+    for (auto* cut : {&v.flats, &v.forms}) {
+      for (auto& one : *cut)
+        names({&one.name});
+    }
   }
 
   const Press& press_;

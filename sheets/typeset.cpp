@@ -31,7 +31,7 @@ class Reading {
 
   std::string typeset() {
     while (at_ < text_.size()) {
-      if (!(fraction() || range() || times() || plus_minus() || minus())) out_ += text_[at_++];
+      if (!(fraction() || range() || times() || plus_minus() || reading() || minus())) out_ += text_[at_++];
     }
     return std::move(out_);
   }
@@ -133,13 +133,28 @@ class Reading {
     return true;
   }
 
+  // "5t + 62": what a collar shows is read at one glance, and stays on one line.
+  bool reading() {
+    if (ahead(0) != 't' || !is_figure(before()) || ahead(1) != ' ' || ahead(3) != ' ' || !is_figure(ahead(4)))
+      return false;
+    const char sign = ahead(2);
+    if (sign != '+' && sign != '-') return false;
+    out_ += 't';
+    out_.append(kNoBreakSpace);
+    if (sign == '-')
+      out_.append(kMinus);
+    else
+      out_ += sign;
+    out_.append(kNoBreakSpace);
+    at_ += 4;
+    return true;
+  }
+
   bool minus() {
     if (ahead(0) != '-') return false;
     const bool is_sign =
         (at_ == 0 || before() == ' ' || before() == '(') && (is_figure(ahead(1)) || ahead(1) == '.');
-    const bool in_reading = before() == ' ' && ahead(1) == ' ' && is_figure(ahead(2)) && at_ >= 3 &&
-                            text_[at_ - 2] == 't' && is_figure(text_[at_ - 3]);
-    if (!is_sign && !in_reading) return false;
+    if (!is_sign) return false;
     out_ += kMinus;
     ++at_;
     return true;

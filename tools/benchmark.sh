@@ -16,6 +16,8 @@ bench() {
 }
 
 bench numbers_benchmark benchmarks/bracket.numbers.txt benchmarks/numbers_peer.py "$@"
+bench after_edit_benchmark benchmarks/numbers_peer.py examples/*.job.toml "$@"
+bench cold_checks_benchmark examples/*.job.toml "$@"
 bench cold_check_benchmark build/release/bin/sparewright examples/bracket.job.toml build/release/benchmarks/bare_kernel "$@"
 bench solid_edit_benchmark "$@"
 bench least_wall_benchmark "$@"

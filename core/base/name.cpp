@@ -36,7 +36,7 @@ const std::string& nothing() {
   return text;
 }
 
-constexpr std::size_t kPlaceBits = 10;
+constexpr std::size_t kPlaceBits = 13;  // room for the names of a large job: 64 kB a thread
 constexpr std::size_t kPlaces = std::size_t{1} << kPlaceBits;
 
 // Where a text is kept at hand: one multiplication for eight bytes, the last eight again where they do not fill up. It is

@@ -79,6 +79,7 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
 
   route::Route& route = job.subject.route;
   route.system = job.system;
+  route.on_hand = shop.shop.stock;
   route.part.surroundings.system = job.system;
   const TableReader blank = *in.table("blank");
   const MaterialText material = read_material(blank);

@@ -7,6 +7,7 @@
 
 #include "core/job/parallels.hpp"
 #include "core/job/vocabulary.hpp"
+#include "core/job/works_text.hpp"
 #include "core/route/orientation.hpp"
 
 namespace sparewright::job {
@@ -14,21 +15,6 @@ namespace {
 
 using base::Code;
 using text::TableReader;
-
-template <typename Thing>
-std::vector<std::string> names_of(const std::vector<Thing>& things) {
-  std::vector<std::string> names;
-  for (const Thing& thing : things)
-    names.push_back(thing.name);
-  return names;
-}
-
-void refuse(const TableReader& in, const text::Node& node, Code code, std::string_view subject,
-            const std::vector<std::string>& known) {
-  auto failure = text::failure_at(node, code, node.typed(), base::known_words(node.typed(), known));
-  failure.subject = subject;
-  in.problems().add(std::move(failure));
-}
 
 // The thing of the shop that a key names.
 template <typename Thing>
@@ -180,78 +166,6 @@ route::Held read_held(const TableReader& in, const shop::Shop& shop, const shop:
   if (shop::is_mill(machine.kind)) return read_on_mill(in, *hold, shop, machine);
   if (machine.kind == shop::MachineKind::kLathe) return read_on_lathe(in, *hold, shop, machine, names);
   return read_by_marks(in, *hold, shop, machine);
-}
-
-// A feature is made once and a tool used once for it: their numbers are called by these names.
-void refuse_twice(const TableReader& in, const text::Node& node, std::string_view subject,
-                  std::string_view accepted) {
-  auto failure = text::failure_at(node, Code::kNameTwice, node.typed(), accepted);
-  failure.subject = subject;
-  in.problems().add(std::move(failure));
-}
-
-bool makes(const route::Setup& setup, const std::string& feature) {
-  return std::any_of(setup.works.begin(), setup.works.end(),
-                     [&](const route::Work& work) { return work.feature == feature && !work.joins; });
-}
-
-// What a line of the order of work makes: one feature, or all holes of a row.
-std::vector<std::string> features_made(const std::string& written, const Names& names) {
-  const auto row = names.rows.find(written);
-  return row == names.rows.end() ? std::vector<std::string>{written} : row->second;
-}
-
-std::vector<shop::Tool> read_tools(const TableReader& in, const TableReader& table, const shop::Shop& shop) {
-  std::vector<shop::Tool> tools;
-  const auto with = table.node().find("with");  // named, so that it outlives the loop's head
-  for (const text::Node& node : *with) {
-    const shop::Tool* tool = shop::find_tool(shop, node.typed());
-    const bool again = std::any_of(tools.begin(), tools.end(),
-                                   [&](const shop::Tool& other) { return other.name == node.typed(); });
-    if (again) {
-      refuse_twice(in, node, "tool", "each tool once for a feature");
-    } else if (tool != nullptr) {
-      tools.push_back(*tool);
-    } else {
-      refuse(in, node, Code::kNotInTheShop, "tool", names_of(shop.tools));
-    }
-  }
-  return tools;
-}
-
-void read_work(const TableReader& in, const TableReader& table, const char* key, const shop::Shop& shop,
-               const Names& names, route::Setup& setup) {
-  const auto found = table.number("found", quantity::Kind::kDiameter);
-  const std::vector<shop::Tool> tools =
-      table.node().find("with") ? read_tools(in, table, shop) : std::vector<shop::Tool>{};
-  for (const std::string& feature : features_made(table.text(key).value_or(""), names)) {
-    if (std::find(names.features.begin(), names.features.end(), feature) == names.features.end())
-      refuse(in, *table.node().find(key), Code::kNotInTheJob, "feature", names.features);
-    const bool joins = std::string_view(key) == "join";
-    const bool joined =
-        joins && std::any_of(setup.works.begin(), setup.works.end(),
-                             [&](const route::Work& work) { return work.joins && work.feature == feature; });
-    if (joined) refuse_twice(in, *table.node().find(key), "joint", "each joint once, in one setup");
-    if (!joins && makes(setup, feature))
-      refuse_twice(in, *table.node().find(key), "feature made", "each feature once, in one setup");
-    setup.works.push_back({feature, tools, found, joins});
-  }
-}
-
-void read_works(const TableReader& in, const shop::Shop& shop, const Names& names, route::Setup& setup) {
-  for (const TableReader& table : in.tables("do")) {
-    const bool joins = table.node().find("join").has_value();
-    if (joins == table.node().find("make").has_value()) {
-      in.problems().add(text::failure_at(table.node(), Code::kKeyMissing, "make", "either make or join"));
-      continue;
-    }
-    if (!joins && !table.node().find("with"))
-      in.problems().add(text::failure_at(table.node(), Code::kKeyMissing, "with", "its tools"));
-    if (joins && !shop::is_by_hand(setup.machine.kind))
-      in.problems().add(text::failure_at(*table.node().find("join"), Code::kValueNotAccepted, "join",
-                                         "make, on this machine; pieces are joined at a bench"));
-    read_work(in, table, joins ? "join" : "make", shop, names, setup);
-  }
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include "core/job/form_text.hpp"
 #include "core/job/pattern_text.hpp"
 #include "core/job/seat_text.hpp"
+#include "core/job/stock_text.hpp"
 #include "core/job/touched_text.hpp"
 #include "core/job/vocabulary.hpp"
 
@@ -308,6 +309,9 @@ Shape setup() {
       field("do", list_of(table({field("make", free_text("a feature")).says("the feature"),
                                  field("join", free_text("a split"))
                                      .says("instead: the split part whose pieces are put together again"),
+                                 field("deburr", one_of({free_text("all edges, or a feature"),
+                                                         list_of(free_text("a feature")).at_least(1)}))
+                                     .says("instead: whose burrs come off: all edges, or these features"),
                                  field("with", list_of(free_text("a tool")).at_least(1))
                                      .says("its tools in the order they are used"),
                                  field("found", measure(Kind::kDiameter))
@@ -542,6 +546,8 @@ Shape make_shop_shape() {
       field("holding", list_of(holding())),
       field("instrument", list_of(instrument())),
       field("tool", list_of(tool())),
+      field("stock", list_of(stock_shape()))
+          .says("pieces that lie there: where any is listed, blanks are held against it"),
       field("change_gears", list_of(change_gears())),
       field("dividing_head", list_of(dividing_head())),
   });

@@ -9,6 +9,7 @@
 #include "core/job/job.hpp"
 #include "core/job/parallels.hpp"
 #include "core/job/shapes.hpp"
+#include "core/job/stock_text.hpp"
 #include "core/job/vocabulary.hpp"
 #include "core/survey/check.hpp"
 #include "core/text/reading.hpp"
@@ -307,8 +308,10 @@ base::ResultOrAll<ShopText> read_shop(const text::Document& document) {
     shop.shop.change_gears.push_back(read_change_gears(gears));
   for (const TableReader& head : in.tables("dividing_head"))
     shop.shop.indexing_heads.push_back(read_dividing_head(head));
+  shop.shop.stock = read_stock(in);
   shop.shop.gauge_blocks = read_gauge_blocks(*in.table("shop"));
-  for (const char* list : {"machine", "holding", "instrument", "tool", "change_gears", "dividing_head"})
+  for (const char* list :
+       {"machine", "holding", "instrument", "tool", "stock", "change_gears", "dividing_head"})
     refuse_doubles(in, list);
   if (problems.empty()) refuse_unusable(in, shop.instruments);
   return problems.unless_any(std::move(shop));

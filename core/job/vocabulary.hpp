@@ -176,7 +176,8 @@ inline constexpr std::array kTools{
     Meaning{"slitting saw", shop::ToolKind::kSlittingSaw, "on an arbor in the mill"},
     Meaning{"saw blade", shop::ToolKind::kSawBlade, "of a bandsaw or a hacksaw"},
     Meaning{"file", shop::ToolKind::kFile, ""},
-    Meaning{"press", shop::ToolKind::kPress, "an arbor press, or the vise used as one"}};
+    Meaning{"press", shop::ToolKind::kPress, "an arbor press, or the vise used as one"},
+    Meaning{"deburring tool", shop::ToolKind::kDeburringTool, "a scraper, a swivel blade"}};
 
 inline constexpr std::array kToolMaterials{
     Meaning{"high-speed steel", handbook::ToolMaterial::kHighSpeedSteel, "also said HSS"},

@@ -77,6 +77,8 @@ void add_order_cut_checks(const Shared& subject, Stages& stages);
 void add_order_bush_checks(const Shared& subject, Stages& stages);
 void add_order_tools_checks(const Shared& subject, Stages& stages);
 void add_order_thread_checks(const Shared& subject, Stages& stages);
+void add_stock_on_hand_checks(const Shared& subject, Stages& stages);
+void add_order_deburr_checks(const Shared& subject, Stages& stages);
 
 // A feature as one setup of the order of work makes it. Valid as long as the subject.
 struct Made {

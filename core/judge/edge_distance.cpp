@@ -23,6 +23,12 @@ constexpr double kRim = 0.5;  // the hole's own: a pin is never refused for its 
 constexpr const char* kSource =
     "common practice: 1-1/2 diameters from middle to edge, 1 diameter at the least; the load is not known "
     "here";
+// A bored hole is a bearing's or a shaft's, held in a ring and not by its edge. Common practice: a boss is one and a half
+// times its bore at the least.
+constexpr double kEasyBoss = 0.75;
+constexpr const char* kBossSource =
+    "common practice: a boss is 1-1/2 times its bore, 3/4 of a diameter from middle to edge; the load is not "
+    "known here";
 
 bool takes_something(const part::Hole& hole) {
   return hole.screw || !hole.thread.empty() || !hole.mate.empty() ||
@@ -34,6 +40,18 @@ bool takes_something(const part::Hole& hole) {
 bool takes_a_screw(const part::Hole& hole) {
   if (hole.beyond) return false;
   return hole.screw || !hole.thread.empty();
+}
+
+struct Rule {
+  double easy = kEasy;  // nothing is thought of it from so many diameters on
+  double least = kRim;
+  const char* source = kSource;
+};
+
+Rule rule_of(const part::Hole& hole) {
+  if (takes_a_screw(hole)) return {kEasy, kLeast, kSource};
+  if (hole.make == part::HoleMake::kBored) return {kEasyBoss, kRim, kBossSource};
+  return {kEasy, kRim, kSource};
 }
 
 struct Edge {
@@ -69,6 +87,7 @@ Edge nearest_edge(const part::Part& part, const Ground& ground, std::size_t cut,
   Edge edge;
   for (const shape::FaceWall& outside : ground.near.walls_to_outside(cut, of_interest)) {
     const auto face = part::find_blank_face(outside.face);
+    if (face && part::axis_of(*face) == part::axis_of(hole.into)) continue;  // its mouth or its far end
     if (lies_beside(outside.wall, hole))
       take(edge, outside.wall, radius_mm, face ? std::string(part::name_of(*face)) : "the outside");
   }
@@ -95,8 +114,9 @@ void judge_distance(Pen& pen, const Subject& subject, const part::Feature& featu
   const route::Printing print(subject.route.system);
   const Figure& way = limit(pen, "to edge", edge.to_middle_mm, Origin::kStandard,
                             fmt::format("by rays from its middle to {}, at nominal size", edge.of));
-  const bool is_easy = edge.to_middle_mm >= kEasy * diameter.value;
-  const double asked = is_easy ? kEasy : takes_a_screw(hole) ? kLeast : kRim;
+  const Rule rule = rule_of(hole);
+  const bool is_easy = edge.to_middle_mm >= rule.easy * diameter.value;
+  const double asked = is_easy ? rule.easy : rule.least;
   const Figure& least = pen.work(
       "least to edge", Kind::kLength, fmt::format("{} diameters", asked),
       [asked](auto d) { return asked * d; }, diameter);
@@ -107,9 +127,9 @@ void judge_distance(Pen& pen, const Subject& subject, const part::Feature& featu
        .low = &least,
        .reason = fmt::format("{} from its middle to {}, {:.2f} diameters", print.plain(edge.to_middle_mm),
                              edge.of, edge.to_middle_mm / diameter.value),
-       .source = kSource,
+       .source = rule.source,
        .todo = fmt::format("move it {} further in, or leave more metal there",
-                           print.plain(kEasy * diameter.value - edge.to_middle_mm)),
+                           print.plain(rule.easy * diameter.value - edge.to_middle_mm)),
        .close_at_best = !is_easy});
 }
 

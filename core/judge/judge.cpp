@@ -14,6 +14,8 @@ base::Fingerprint fingerprint(const Subject& subject) {
   h.add(part::fingerprint(subject.route.part)).add(static_cast<int>(subject.route.system));
   for (const route::Setup& setup : subject.route.plan.setups)
     h.add(route::fingerprint(setup));
+  for (const shop::Stock& piece : subject.route.on_hand)
+    h.add(shop::fingerprint(piece));
   h.add(subject.least_wall.has_value());
   if (subject.least_wall) h.add(subject.least_wall->base).add(subject.least_wall->typed);
   h.add(subject.hand).add(subject.turn_over.has_value()).add(subject.turn_over.value_or(false));
@@ -88,6 +90,8 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_order_bush_checks(subject, all);
   add_order_tools_checks(subject, all);
   add_order_thread_checks(subject, all);
+  add_order_deburr_checks(subject, all);
+  add_stock_on_hand_checks(subject, all);
   return all;
 }
 

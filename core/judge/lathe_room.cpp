@@ -20,9 +20,30 @@ struct Room {
   [[nodiscard]] std::string op() const { return route::setup_path(setup); }
 };
 
+// A chuck takes at least so much of the way between the centres, its back plate included. From memory, of small ones.
+constexpr double kChuck_mm = 60.0;
+
+// Without the tail the end that stands out has to find room before the end of the bed.
+void judge_bed_without_tail(Pen& pen, const Room& room, const quantity::Length& between) {
+  const Figure& out = pen.ask(room.op() + "/hold/showing");
+  const double most_mm = between.base() - kChuck_mm;
+  pen.judge({.check = "the bed is long enough",
+             .subject = room.op(),
+             .figure = &out,
+             .high = &limit(pen, "bed before the chuck", most_mm, Origin::kDefault,
+                            "the shop's way between centres, less 60 mm for the chuck (from memory)"),
+             .reason = fmt::format("{} stands out and the {} has about {} before its chuck",
+                                   route::or_not_known(out, room.print.plain(out.value)),
+                                   room.setup.machine.name, room.print.plain(most_mm)),
+             .source = "the shop; what a chuck takes is from memory",
+             .todo = "use a longer lathe, let more of it into the spindle, or cut the blank shorter",
+             .margin = "bed margin"});
+}
+
 void judge_bed(Pen& pen, const Room& room) {
   const auto& most = room.setup.machine.lathe.between_centres;
-  if (!most || room.on.tail == route::TailSupport::kNone) return;
+  if (!most) return;
+  if (room.on.tail == route::TailSupport::kNone) return judge_bed_without_tail(pen, room, *most);
   const Figure& length = pen.ask(part::blank_path(room.subject.route.part.blank, part::Axis::kX));
   pen.judge({.check = "goes between the centres",
              .subject = room.op(),

@@ -113,6 +113,10 @@ void judge_useful(Pen& pen, const Subject& subject, const part::Feature& feature
       "that is more";
   const Figure& useful = limit(pen, "of use", useful_mm, Origin::kStandard, source);
   const auto stock = length_to_buy(pen, feature, joint, useful_mm);
+  if (stock)
+    pen.decide(
+        "length to buy",
+        {Kind::kLength, stock->base(), "the shortest that uses the thread there is", {&useful}, {}, {}});
   const auto unit = joint.thread.is_metric() ? quantity::UnitSystem::kMetric : quantity::UnitSystem::kInch;
   const std::string buy =
       stock ? fmt::format("{} {} long", joint.thread.name, route::Printing(unit).nominal(stock->base())) : "";

@@ -37,14 +37,14 @@ std::string in_words(const std::vector<std::string>& circle) {
 }
 
 // Puts what the stage has written under the name into the answer; false where that is nothing.
-bool look_up(const Output& output, Question::Of of, std::string_view name, Answer& answer) {
+bool look_up(const Output& output, Question::Of of, base::Name name, Answer& answer) {
   if (of == Question::Of::kFigure) {
     const auto found = output.figures.find(name);
     if (found == output.figures.end()) return false;
     answer.figure = &found->second.figure();
     answer.print = found->second.print();
   } else if (of == Question::Of::kValue) {
-    const auto found = output.values.find(name);
+    const auto found = output.values.find(name.text());
     if (found == output.values.end()) return false;
     answer.value = &found->second;
     answer.print = found->second.print;
@@ -60,6 +60,7 @@ bool look_up(const Output& output, Question::Of of, std::string_view name, Answe
 }  // namespace
 
 void Ledger::declare(std::vector<Stage> stages) {
+  owners_.clear();
   const Cells before = std::exchange(cells_, {});
   for (Stage& stage : stages) {
     Cell cell;
@@ -75,14 +76,21 @@ void Ledger::declare(std::vector<Stage> stages) {
 }
 
 void Ledger::stage(Stage stage) {
+  owners_.clear();
   Cell& cell = cells_[stage.name];
   if (cell.stage && cell.stage->definition != stage.definition) cell.memo.reset();
   cell.stage = std::make_shared<const Stage>(std::move(stage));
   ++revision_;
 }
 
+Ledger::Cell* Ledger::owner_of(base::Name name) {
+  const auto [kept, is_new] = owners_.try_emplace(name, nullptr);
+  if (is_new) kept->second = find_owner(name);
+  return kept->second;
+}
+
 // The stage a name belongs to: the longest stage name it lies below.
-Ledger::Cell* Ledger::owner_of(std::string_view name) {
+Ledger::Cell* Ledger::find_owner(std::string_view name) {
   for (std::string_view prefix = name;;) {
     if (const auto found = cells_.find(prefix); found != cells_.end()) return &found->second;
     const auto slash = prefix.rfind('/');
@@ -136,17 +144,17 @@ void Ledger::run(Cell& cell) {
 // Circles. A stage whose question would make it wait for itself ends at that question, and so do the stages
 // between: each of them sees the circle in the answer it gets, with the same words wherever the circle was
 // entered. So what a stage writes does not depend on which stage was asked for first.
-Answer Ledger::answer(Question::Of of, std::string_view name) {
+Answer Ledger::answer(Question::Of of, base::Name name) {
   Answer answer;
   if (of == Question::Of::kReplacement) {
     answer.print = print_of(replacement_of(name));
     return answer;
   }
   Cell* cell = owner_of(name);
-  if (of == Question::Of::kNames && cell != nullptr && cell->stage->name != name) cell = nullptr;
+  if (of == Question::Of::kNames && cell != nullptr && cell->stage->name != name.text()) cell = nullptr;
   const bool asks_itself = cell != nullptr && !running_.empty() && cell == running_.back();
   if (cell == nullptr || asks_itself) {
-    answer.missing = {std::string(name)};
+    answer.missing = {name.text()};
   } else if (cell->running) {
     answer.circle = circle_through(*cell);
   } else {
@@ -160,7 +168,7 @@ Answer Ledger::answer(Question::Of of, std::string_view name) {
     } else if (look_up(output, of, name, answer)) {
       return answer;
     } else {
-      answer.missing = output.missing.empty() ? std::vector{std::string(name)} : output.missing;
+      answer.missing = output.missing.empty() ? std::vector{name.text()} : output.missing;
     }
   }
   if (!answer.circle.empty()) answer.missing = {in_words(answer.circle)};
@@ -252,6 +260,7 @@ Snapshot Ledger::keep() {
 }
 
 void Ledger::back_to(const Snapshot& snapshot) {
+  owners_.clear();
   cells_.clear();
   for (const auto& [name, held] : snapshot.stages_) {
     Cell& cell = cells_[name];

@@ -23,9 +23,11 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <unordered_map>
 #include <vector>
 
 #include "core/base/hash.hpp"
+#include "core/base/name.hpp"
 #include "core/ledger/figure.hpp"
 #include "core/ledger/output.hpp"
 #include "core/ledger/pen.hpp"
@@ -115,18 +117,20 @@ class Ledger {
   };
   using Cells = std::map<std::string, Cell, std::less<>>;
 
-  Cell* owner_of(std::string_view name);
+  Cell* owner_of(base::Name name);
+  [[nodiscard]] Cell* find_owner(std::string_view name);
   void bring_up_to_date(Cell& cell);
   bool still_answered(const Memo& memo);
   void run(Cell& cell);
 
-  Answer answer(Question::Of of, std::string_view name);
+  Answer answer(Question::Of of, base::Name name);
   [[nodiscard]] const Replacement* replacement_of(std::string_view root) const;  // none: as it was written
   [[nodiscard]] static base::Fingerprint print_of(const Replacement* replacement);
   std::vector<std::string> circle_through(const Cell& cell) const;
   std::shared_ptr<const void> value_of(std::string_view name, const std::type_info& type);
 
   Cells cells_;
+  std::unordered_map<base::Name, Cell*> owners_;  // those found so far; forgotten where a stage comes or goes
   std::map<std::string, Replacement, std::less<>> replacements_;
   std::vector<const Cell*> running_;  // innermost last
   std::uint64_t revision_ = 1;

@@ -23,6 +23,17 @@ const Feature* whole_flat(const Part& part, Face face, std::size_t before) {
   return nullptr;
 }
 
+// Whether the whole of that side is cut by a feature listed after this one.
+bool is_cut_after(const Part& part, const Feature& feature, Face face) {
+  const Feature* last = whole_flat(part, face, part.features.size());
+  if (last == nullptr || last->name == feature.name) return false;
+  const auto at = [&](const std::string& name) {
+    return std::find_if(part.features.begin(), part.features.end(),
+                        [&](const Feature& f) { return f.name == name; });
+  };
+  return at(last->name) > at(feature.name);
+}
+
 }  // namespace
 
 const Feature* find_feature(const Part& part, std::string_view name) {
@@ -55,6 +66,19 @@ std::string side_path_before(const Part& part, Face face, std::size_t before) {
 
 std::string side_path(const Part& part, Face face) {
   return side_path_before(part, face, part.features.size());
+}
+
+bool is_on_finished(const Part& part, const Feature& feature, std::string_view local) {
+  if (local == "mate corner") return false;
+  if (const auto* flat = std::get_if<Flat>(&feature.shape)) {
+    if (local != "leaves") return true;
+    const bool again = !flat->region && is_cut_after(part, feature, flat->side);
+    return !again && !is_cut_after(part, feature, opposite(flat->side));
+  }
+  const auto* formed = std::get_if<Formed>(&feature.shape);
+  if (formed == nullptr || formed->form != Form::kChuckingPiece) return true;
+  if (local != "over all") return false;
+  return !is_cut_after(part, feature, formed->side) && !is_cut_after(part, feature, opposite(formed->side));
 }
 
 std::string at_path(std::string_view feature, Axis axis) {

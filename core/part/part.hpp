@@ -42,6 +42,10 @@ struct Part {
 [[nodiscard]] std::string side_path(const Part& part, Face face);
 // The side as the features listed before a place leave it.
 [[nodiscard]] std::string side_path_before(const Part& part, Face face, std::size_t before);
+// Whether a size can still be found on the finished part: not the length of a chucking piece, nor how thick a flat left the
+// work where a side it was measured between is cut again after it, nor the corner of a mate.
+// local: as part::dimensions_of() names it; "over all" of a chucking piece is the finished length.
+[[nodiscard]] bool is_on_finished(const Part& part, const Feature& feature, std::string_view local);
 // "feature/pivot bore/at x"
 [[nodiscard]] std::string at_path(std::string_view feature, Axis axis);
 

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "core/route/bench.hpp"
+#include "core/route/hole_tools.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -85,7 +86,19 @@ std::vector<std::string> material_cautions(WorkGroup group, std::string_view nam
   return all;
 }
 
+// A thin saw in a mill bites and bursts.
+void add_saws(Bench& bench) {
+  for (const Work& work : bench.setup.works) {
+    if (tool_of_kind(work, ToolKind::kSlittingSaw) == nullptr) continue;
+    bench.sheet.cautions.push_back(fmt::format(
+        "{}: a slitting saw that jams bursts. Slow, feed against its turning, the other slides locked, "
+        "nobody in line with it; stopped before it is wiped.",
+        work.feature));
+  }
+}
+
 void write_cautions(Bench& bench) {
+  add_saws(bench);
   for (const Work& work : bench.setup.works) {
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
     if (feature == nullptr) continue;  // refused when the text was read

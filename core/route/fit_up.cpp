@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "core/route/desk.hpp"
+#include "core/route/joint_words.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -22,15 +23,20 @@ std::string how_tight(const Figure& least, const Figure& most, const Printing& p
                        print.fine(least.value), print.fine(most.value));
   }
   if (most.value <= 0.0) {
-    return fmt::format("pressed, {} to {} tight; the force is not computed", print.fine(-most.value),
-                       print.fine(-least.value));
+    return fmt::format(
+        "pressed, {} to {} tight; the force is NOT KNOWN: what the mate is made of is not told",
+        print.fine(-most.value), print.fine(-least.value));
   }
   return fmt::format("between {} tight and {} clear: offer it up before anything is finished",
                      print.fine(-least.value), print.fine(most.value));
 }
 
-// least, most: what the bush is larger than its hole by.
-std::string how_it_goes_in(const Figure& least, const Figure& most, bool is_bonded, const Printing& print) {
+// By what the bush is larger than its hole.
+std::string how_it_goes_in(Desk& desk, const std::string& bush, bool is_bonded) {
+  const std::string path = part::feature_path(bush) + "/interference";
+  const Figure& least = desk.pen.ask(path + "/least");
+  const Figure& most = desk.pen.ask(path + "/most");
+  const Printing& print = desk.print;
   if (!least.known() || !most.known()) return "NOT KNOWN: a size of the bush or of its hole is missing";
   if (is_bonded && most.value < 0.0) {
     return fmt::format(
@@ -41,8 +47,8 @@ std::string how_it_goes_in(const Figure& least, const Figure& most, bool is_bond
   if (!is_bonded && least.value > 0.0) {
     return fmt::format(
         "pressed, {} to {} tight: lead-in on both, oil, start it square, support the boss right under the "
-        "hole; the force is not computed",
-        print.fine(least.value), print.fine(most.value));
+        "hole; {}",
+        print.fine(least.value), print.fine(most.value), press_force_words(desk.pen, print.system(), bush));
   }
   return is_bonded ? "STOP: at the limits there is no room for the compound; see the checks"
                    : "STOP: at the limits it does not stay in its hole; see the checks";
@@ -82,10 +88,8 @@ void add_bushes(Desk& desk, ListTable& table) {
   for (const auto& [feature, bush] : bushes_of(desk.route.part)) {
     if (is_done_in_a_setup(desk.route, feature.name, false)) continue;
     const std::string path = part::feature_path(feature.name);
-    table.rows.push_back(
-        {fmt::format("{} into {}", feature.name, bush.of),
-         how_it_goes_in(desk.pen.ask(path + "/interference/least"), desk.pen.ask(path + "/interference/most"),
-                        bush.is_bonded, desk.print)});
+    table.rows.push_back({fmt::format("{} into {}", feature.name, bush.of),
+                          how_it_goes_in(desk, feature.name, bush.is_bonded)});
     const Figure& least = desk.pen.ask(path + "/bore/least");
     const Figure& most = desk.pen.ask(path + "/bore/most");
     table.rows.push_back(
@@ -97,9 +101,12 @@ void add_bushes(Desk& desk, ListTable& table) {
 
 void add_screws(const Desk& desk, ListTable& table) {
   for (const Screws& screws : screws_of(desk.route.part)) {
+    const std::string torque = torque_words(desk.pen, desk.print.system(), screws.holes);
     table.rows.push_back(
         {fmt::format("{} in {}", screws.designation, listed(screws.holes)),
-         "all in by fingers before any is tightened; then evenly, across; torque not computed"});
+         fmt::format(
+             "all in by fingers before any is tightened; then evenly, across, {}",
+             torque.empty() ? "as hard as the mate's thread stands: that is NOT KNOWN here" : torque)});
   }
 }
 

@@ -1,4 +1,7 @@
 // The finished part, size by size, in what an instrument can touch.
+#include <algorithm>
+#include <map>
+
 #include <fmt/format.h>
 
 #include "core/route/desk.hpp"
@@ -14,15 +17,29 @@ std::string aim_of(Desk& desk, const part::Feature& feature, const part::NamedDi
   return or_not_known(aim, desk.print.fine(aim.value));
 }
 
+// The holes that a setup has put a bush in, with its name. Where none does, it goes in when the part is fitted.
+std::map<std::string, std::string> bushed(const Desk& desk) {
+  std::map<std::string, std::string> all;
+  for (const auto& [feature, bush] : bushes_of(desk.route.part)) {
+    for (const Setup& setup : desk.route.plan.setups) {
+      const bool here =
+          std::any_of(setup.works.begin(), setup.works.end(),
+                      [&name = feature.name](const Work& work) { return work.feature == name; });
+      if (here) all[bush.of] = feature.name;
+    }
+  }
+  return all;
+}
+
 ListTable sizes(Desk& desk) {
   ListTable table;
   table.headings = {"", "MEASURE", "MUST SHOW", "AIM WAS", "WITH"};
   table.figures = 2;
   table.to_fill = true;
-  Touch touch(desk.pen, desk.route.part, desk.print);
+  Touch touch(desk.pen, desk.route.part, desk.print, bushed(desk));
   for (const part::Feature& feature : desk.route.part.features) {
     for (const part::NamedDimension& d : part::dimensions_of(feature)) {
-      if (!part::has_aim(*d.dimension)) continue;
+      if (!part::has_aim(*d.dimension) || !part::is_on_finished(desk.route.part, feature, d.local)) continue;
       const auto reading = touch.reading(feature, d);
       if (!reading) continue;
       table.rows.push_back({fmt::format("{}", table.rows.size() + 1), reading->what, reading->expect,
@@ -41,11 +58,11 @@ ListSection other_sizes(Desk& desk) {
   section.table.headings = {"", "MEASURE", "MUST SHOW"};
   section.table.figures = 2;
   section.table.to_fill = true;
-  Touch touch(desk.pen, desk.route.part, desk.print);
+  Touch touch(desk.pen, desk.route.part, desk.print, bushed(desk));
   std::size_t left_out = 0;
   for (const part::Feature& feature : desk.route.part.features) {
     for (const part::NamedDimension& d : part::dimensions_of(feature)) {
-      if (part::has_aim(*d.dimension)) continue;
+      if (part::has_aim(*d.dimension) || !part::is_on_finished(desk.route.part, feature, d.local)) continue;
       const auto reading = touch.reading(feature, d);
       if (!reading) continue;
       if (section.table.rows.size() == kMostLines) {

@@ -17,17 +17,54 @@ bool uses(const LatheBench& bench, shop::ToolKind kind) {
                      [&](const Work& work) { return tool_of_kind(work, kind) != nullptr; });
 }
 
+bool has_chuck_key(shop::HolderKind kind) {
+  return kind == shop::HolderKind::kThreeJawChuck || kind == shop::HolderKind::kFourJawChuck;
+}
+
+std::vector<std::string> holder_cautions(shop::HolderKind kind) {
+  std::vector<std::string> all;
+  all.push_back(fmt::format(
+      "{}No file and no emery held in the hand while it turns; stringy chips: a hook, never fingers.",
+      has_chuck_key(kind) ? "Chuck key out before the hand goes to the switch. " : ""));
+  if (kind == shop::HolderKind::kFourJawChuck || kind == shop::HolderKind::kFaceplate)
+    all.emplace_back(
+        "Turn it round once by hand before power: jaws and bolts stand out, and must pass tool, [carriage] "
+        "and bed. "
+        "Out of balance: slow.");
+  if (kind == shop::HolderKind::kMandrel)
+    all.emplace_back("On a mandrel it holds by friction alone: light cuts, towards the headstock.");
+  if (kind == shop::HolderKind::kCentres)
+    all.emplace_back("The dog swings: sleeves away, its screw not standing out, driven before the cut.");
+  return all;
+}
+
+std::vector<std::string> tool_cautions(const LatheBench& bench) {
+  using shop::ToolKind;
+  std::vector<std::string> all;
+  if (uses(bench, ToolKind::kPartingTool))
+    all.emplace_back(
+        "Parting off: [carriage] locked, tool square at [center] height, close to the chuck. Feed without a "
+        "pause, oil; no hand under the part.");
+  if (uses(bench, ToolKind::kBoringBar))
+    all.emplace_back("Boring: it turns where nobody sees it. Stopped before a gauge or a finger goes in.");
+  if (uses(bench, ToolKind::kThreadingTool))
+    all.emplace_back(
+        "Threading: slowest speed, one hand on the half-nut lever, out before the shoulder. Fresh threads "
+        "cut "
+        "fingers.");
+  if (uses(bench, ToolKind::kKnurlingTool))
+    all.emplace_back("Knurling: slow, plenty of oil, no brush and no rag near the wheels.");
+  return all;
+}
+
 }  // namespace
 
 void write_lathe_cautions(LatheBench& bench) {
   const auto say = [&](std::string says) { bench.sheet.cautions.push_back(std::move(says)); };
-  say("Chuck key out before the hand goes to the switch. No file and no emery held in the hand; stringy "
-      "chips: a "
-      "hook, never fingers.");
-  if (uses(bench, shop::ToolKind::kPartingTool))
-    say("Parting off: [carriage] locked, tool square at [center] height, close to the chuck. Feed without a "
-        "pause, oil; "
-        "no hand under the part.");
+  for (std::string& one : holder_cautions(bench.on.holder.kind))
+    say(std::move(one));
+  for (std::string& one : tool_cautions(bench))
+    say(std::move(one));
   const auto figure = [&](const char* local) -> const ledger::Figure& {
     return bench.pen.ask(fmt::format("{}/hold/{}", bench.pen.stage(), local));
   };

@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "core/route/deburr.hpp"
+
 namespace sparewright::route {
 namespace {
 
@@ -96,9 +98,11 @@ bool lathe_works_it_out(const OnLathe& on, const part::Feature& feature) {
 }
 
 void write_lathe_works(LatheBench& bench) {
-  for (const Work& work : bench.setup.works) {
+  for (std::size_t i = 0; i < bench.setup.works.size(); ++i) {
+    const Work& work = bench.setup.works[i];
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
     if (feature == nullptr) continue;  // refused when the text was read
+    write_deburring(bench, i);
     if (work.joins || !lathe_works_it_out(bench.on, *feature)) {
       write_not_worked_out(bench, *feature);
     } else if (const auto* hole = std::get_if<part::Hole>(&feature->shape)) {
@@ -110,6 +114,7 @@ void write_lathe_works(LatheBench& bench) {
     }
     leave(bench, *feature);
   }
+  write_deburring(bench, bench.setup.works.size());
 }
 
 }  // namespace sparewright::route

@@ -4,6 +4,8 @@
 #include "core/base/once.hpp"
 #include "core/handbook/socket_head_screws.hpp"
 #include "core/route/desk.hpp"
+#include "core/route/joint_words.hpp"
+#include "core/route/on_hand.hpp"
 #include "core/route/stock.hpp"
 
 namespace sparewright::route {
@@ -25,6 +27,9 @@ ListSection stock(Desk& desk) {
   section.table.ticks = true;
   section.table.rows.push_back({"the part", blank.material, section_words(blank),
                                 blank.sizes[0].nominal.typed, found_words(blank, desk.print)});
+  if (const auto there = on_hand(blank, desk.route.on_hand); there && !is_in_hand(blank))
+    section.says.push_back(fmt::format("From stock: {}{}.", there->piece->name,
+                                       there->to_spare_mm < 0.0 ? ", which is too short" : ""));
   for (const auto& [feature, formed] : bushes_of(desk.route.part)) {
     section.table.rows.push_back(
         {feature.name, "not said",
@@ -39,12 +44,21 @@ ListSection stock(Desk& desk) {
   return section;
 }
 
+// The length is in the designation, or what the checks say is to be bought, or it hangs on what the screw goes into.
+std::string screw_length_words(const Desk& desk, const Screws& screws) {
+  const part::Feature* first = part::find_feature(desk.route.part, screws.holes.front());
+  const auto& screw = std::get<part::Hole>(first->shape).screw;
+  if (screw->length_mm) return "";
+  const std::string length = length_to_buy_words(desk.pen, desk.print.system(), screws.holes.front());
+  return length.empty() ? ", its length by the mate's thread: measure there" : ", " + length;
+}
+
 ListSection hardware(const Desk& desk) {
   ListSection section;
   section.heading = "HARDWARE";
   for (const Screws& screws : screws_of(desk.route.part)) {
     section.ticks.push_back(
-        fmt::format("{} x {}, length not worked out", screws.holes.size(), screws.designation));
+        fmt::format("{} x {}{}", screws.holes.size(), screws.designation, screw_length_words(desk, screws)));
   }
   return section;
 }
@@ -68,6 +82,10 @@ ListSection tools(const Desk& desk) {
     add_holder(names, setup);
     for (const Work& work : setup.works) {
       for (const shop::Tool& tool : work.tools)
+        names.add(tool.name);
+    }
+    for (const Deburring& burrs : setup.deburrings) {
+      for (const shop::Tool& tool : burrs.tools)
         names.add(tool.name);
     }
   }

@@ -32,6 +32,8 @@ base::Fingerprint definition(const Route& route, std::string_view list) {
   h.add(list).add(part::fingerprint(route.part)).add(static_cast<int>(route.system));
   for (const Setup& setup : route.plan.setups)
     h.add(fingerprint(setup));
+  for (const shop::Stock& piece : route.on_hand)
+    h.add(shop::fingerprint(piece));
   return h.done();
 }
 

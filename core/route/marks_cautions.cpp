@@ -60,6 +60,15 @@ void say_saw(MarksBench& bench) {
       "off.");
 }
 
+// Whether a bush is put in with retaining compound.
+bool bonds(const MarksBench& bench) {
+  return std::any_of(bench.setup.works.begin(), bench.setup.works.end(), [&](const Work& work) {
+    const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
+    const auto* formed = feature == nullptr ? nullptr : std::get_if<part::Formed>(&feature->shape);
+    return formed != nullptr && formed->form == part::Form::kBush && formed->is_bonded;
+  });
+}
+
 void say_bench(MarksBench& bench) {
   auto& cautions = bench.sheet.cautions;
   if (uses(bench.setup, ToolKind::kPress))
@@ -67,6 +76,9 @@ void say_bench(MarksBench& bench) {
         "At the press: glasses on, fingers out, stand beside it. What goes in askew jumps out. Never over "
         "what the "
         "press is rated for.");
+  if (bonds(bench))
+    cautions.emplace_back(
+        "Retaining compound: gloves, fresh air, none in the eyes. Taken apart by heat it gives off fumes.");
   if (uses(bench.setup, ToolKind::kFile))
     cautions.emplace_back(
         "A handle on every file. Filings are brushed off, not blown or wiped with the hand.");

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "core/route/desk.hpp"
+#include "core/route/joint_words.hpp"
 #include "core/route/marks.hpp"
 
 namespace sparewright::route {
@@ -58,8 +59,9 @@ void write_pressing(MarksBench& bench, const std::string& feature, const part::F
       bench.add_line(fmt::format("oil {}, start it square, prove it with a square, press it home", feature));
   line.feed = "press";
   line.expect = "flush";
-  bench.sheet.items.emplace_back(Note{fmt::format(
-      "{}: the force is NOT KNOWN. If it stops short or goes askew: back out, measure again.", feature)});
+  bench.sheet.items.emplace_back(
+      Note{fmt::format("{}: {}. If it stops short or goes askew: back out, measure again.", feature,
+                       press_force_words(bench.pen, bench.print.system(), feature))});
 }
 
 void finish_bore(MarksBench& bench, const Work& work, const part::Formed& bush) {
@@ -141,8 +143,13 @@ void write_join(MarksBench& bench, const Work& work, const part::Formed& split) 
               ? fmt::format("{}: no hole for a screw crosses the joint: clamp the pieces", feature)
               : fmt::format("screws into {}: all in by fingers first, then evenly, across", listed(screws)))
       .expect = "no gap";
-  bench.sheet.items.emplace_back(Note{fmt::format(
-      "{}: how hard the screws are tightened is NOT KNOWN here. The same each time, marked.", feature)});
+  const std::string torque = torque_words(bench.pen, bench.print.system(), screws);
+  bench.sheet.items.emplace_back(
+      Note{torque.empty()
+               ? fmt::format(
+                     "{}: how hard the screws are tightened is NOT KNOWN here. The same each time, marked.",
+                     feature)
+               : fmt::format("{}: the screws {}. The same each time, marked.", feature, torque)});
   say_closes(bench, feature, split);
   Stop stop;
   stop.says =

@@ -83,12 +83,11 @@ void add_distance(MarksBench& bench, Stop& stop, const MarkedHole& a, const Mark
   stop.readings.push_back({name, or_not_known(apart, bench.print.plain(apart.value))});
 }
 
-// The least room of any located place of these holes: half its tolerance.
+// The least room of any place of these holes: half its tolerance.
 const Figure* room_of_marks(MarksBench& bench, const std::vector<MarkedHole>& holes, int group) {
   const Figure* least = nullptr;
   for (const MarkedHole& one : holes) {
     for (const auto& [axis, position] : one.hole->at) {
-      if (position.distance.duty != part::Duty::kLocates) continue;
       const std::string local(part::name_of(axis));
       const Figure& room = bench.pen.work(
           fmt::format("{}/{} room", one.work->feature, local), Kind::kLength, "half the tolerance",

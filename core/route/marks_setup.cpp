@@ -2,6 +2,7 @@
 // nothing is dialled across.
 #include <fmt/format.h>
 
+#include "core/route/deburr.hpp"
 #include "core/route/marks.hpp"
 
 namespace sparewright::route {
@@ -45,7 +46,7 @@ std::string how_held(const ByMarks& by, MachineKind machine) {
 }
 
 void write_marks_hold(MarksBench& bench) {
-  bench.sheet.hold.push_back(fmt::format("{}: {}. {} up.", name_of_holder(bench.by),
+  bench.sheet.hold.push_back(fmt::format("{}: {}. Side up: {}.", name_of_holder(bench.by),
                                          how_held(bench.by, bench.setup.machine.kind),
                                          part::name_of(bench.by.up)));
 }
@@ -90,9 +91,12 @@ void write_marks_works(MarksBench& bench) {
       write_drilled(bench, *one.work, *one.hole);
     group.clear();
   };
-  for (const Work& work : bench.setup.works) {
+  for (std::size_t i = 0; i < bench.setup.works.size(); ++i) {
+    const Work& work = bench.setup.works[i];
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
     if (feature == nullptr) continue;  // refused when the text was read
+    if (deburrs_before(bench.setup, i)) finish_group();
+    write_deburring(bench, i);
     const auto* hole = std::get_if<part::Hole>(&feature->shape);
     const bool worked_out = is_worked_out_by_marks(bench.setup.machine.kind, *feature);
     if (hole != nullptr && worked_out && !work.joins && hole->placed_by == part::PlacedBy::kCoordinates) {
@@ -110,6 +114,7 @@ void write_marks_works(MarksBench& bench) {
     }
   }
   finish_group();
+  write_deburring(bench, bench.setup.works.size());
 }
 
 bool is_drilled_by_hand(const part::Hole& hole) {

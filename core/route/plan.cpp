@@ -51,6 +51,14 @@ base::Fingerprint fingerprint(const Setup& setup) {
     h.add(work.found.has_value()).add(work.joins);
     if (work.found) h.add(work.found->base).add(work.found->typed);
   }
+  h.add(static_cast<std::uint64_t>(setup.deburrings.size()));
+  for (const Deburring& burrs : setup.deburrings) {
+    h.add(static_cast<std::uint64_t>(burrs.after)).add(static_cast<std::uint64_t>(burrs.features.size()));
+    for (const std::string& feature : burrs.features)
+      h.add(feature);
+    for (const shop::Tool& tool : burrs.tools)
+      h.add(fingerprint(tool));
+  }
   return h.add(setup.done_before).done();
 }
 

@@ -1,6 +1,7 @@
 // An order of work. The job's text gives one; a search may propose others of the same type.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -67,12 +68,20 @@ struct Work {
   bool joins = false;                    // a split part's pieces are put together again here, nothing is cut
 };
 
+// Burrs taken off as a step of its own, after so many of the setup's works.
+struct Deburring {
+  std::vector<std::string> features;  // whose edges; all edges where there are none
+  std::vector<shop::Tool> tools;
+  std::size_t after = 0;
+};
+
 struct Setup {
   int op = 10;
   std::string name;
   shop::Machine machine;
   Held held;
   std::vector<Work> works;
+  std::vector<Deburring> deburrings;
   std::string done_before;  // "ends square", for the head of the sheet
 };
 

@@ -44,6 +44,7 @@ struct Route {
   std::optional<handbook::Work>
       work;  // the material as the cutting tables see it; none where it is not known
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
+  std::vector<shop::Stock> on_hand;  // the shop's; empty where it lists none
 };
 
 // A hole within this of the axis lies on it, on a lathe: a bar is not known better. A choice made here, without a source.

@@ -10,11 +10,22 @@
 namespace sparewright::route {
 namespace {
 
+// What the job says is done by then, else the ops before.
+std::string done_before(const Route& route, const Setup& setup) {
+  if (!setup.done_before.empty()) return setup.done_before;
+  std::string ops;
+  for (const Setup& other : route.plan.setups) {
+    if (other.op == setup.op) break;
+    ops += fmt::format("{}{}", ops.empty() ? "op " : ", ", other.op);
+  }
+  return ops;
+}
+
 void write_setup(ledger::Pen& pen, const Route& route, const Setup& setup) {
   Bench start{pen, route, setup, Printing(route.system), {}};
   start.sheet.op = setup.op;
   start.sheet.name = setup.name;
-  start.sheet.done_before = setup.done_before;
+  start.sheet.done_before = done_before(route, setup);
   const auto publish = [&](SetupSheet sheet) {
     const base::Fingerprint print = fingerprint(sheet);
     pen.publish("sheet", std::move(sheet), print);
@@ -36,9 +47,20 @@ void write_setup(ledger::Pen& pen, const Route& route, const Setup& setup) {
   }
 }
 
+// What is made before it: on a lathe the outside it starts from, at the drill press the holes that hold it to its mate.
+void add_before(base::Hasher& h, const Route& route, const Setup& setup) {
+  for (const Setup& other : route.plan.setups) {
+    if (other.op == setup.op) return;
+    h.add(other.op).add(static_cast<std::uint64_t>(other.works.size()));
+    for (const Work& work : other.works)
+      h.add(work.feature).add(work.joins);
+  }
+}
+
 base::Fingerprint definition(const Route& route, const Setup& setup) {
   base::Hasher h;
   h.add(fingerprint(setup)).add(part::fingerprint(route.part)).add(static_cast<int>(route.system));
+  add_before(h, route, setup);
   h.add(route.work.has_value());
   if (route.work) {
     h.add(static_cast<int>(route.work->group)).add(route.work->hardness.has_value());

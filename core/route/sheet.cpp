@@ -33,8 +33,11 @@ void add(base::Hasher& h, const PlanView& v) {
   add(h, v.work);
   for (const auto& c : v.holes)
     h.add(c.name).add(c.x_mm).add(c.y_mm).add(c.radius_mm).add(c.cut_here);
-  for (const auto& flat : v.flats)
-    add(h, flat);
+  for (const auto* cut : {&v.flats, &v.forms}) {
+    h.add(static_cast<std::uint64_t>(cut->size()));
+    for (const auto& one : *cut)
+      add(h, one);
+  }
   h.add(v.x_rises_right).add(v.y_rises_away).add(v.jaw_left_mm).add(v.jaw_right_mm).add(v.parallel_mm);
   h.add(v.parallels_in_middle).add(v.parallel_high_mm).add(v.jaw_high_mm);
   for (const part::Face side : {v.stance.right, v.stance.away, v.stance.up})

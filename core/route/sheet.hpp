@@ -77,6 +77,7 @@ struct PlanView {
   Rectangle work;
   std::vector<Circle> holes;     // those that open to the top
   std::vector<Rectangle> flats;  // milled from the top
+  std::vector<Rectangle> forms;  // what else is cut from the top: as far as it reaches each way
   bool x_rises_right = true;     // which way the collar readings rise
   bool y_rises_away = true;
   double jaw_left_mm = 0.0;  // the jaws along x

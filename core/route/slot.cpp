@@ -125,15 +125,21 @@ void say_rows(const Writing& w) {
   w.note(fmt::format("at each depth {} {}. Up clear of the work before {} goes back.", wheel, rows, wheel));
 }
 
+// Two and three flutes are ground over the middle. Common practice.
+bool cuts_to_its_middle(const shop::Tool& mill) {
+  return mill.flutes == 2 || mill.flutes == 3;
+}
+
 void say_ends(const Writing& w) {
   if (!w.places.lengthwise) {
     w.note("each pass right across, the cutter clear of the work at both ends.");
     return;
   }
   w.note(
-      "a cutter that does not cut to its middle wants a hole drilled where it starts. Up clear of the work "
-      "before it goes "
-      "back.");
+      std::string(cuts_to_its_middle(w.o.mill)
+                      ? ""
+                      : "a cutter that does not cut to its middle wants a hole drilled where it starts. ") +
+      "up clear of the work before it goes back.");
   const bool slot_ends = w.o.wide && w.o.formed.form != part::Form::kPocket;
   if (slot_ends)
     w.note("its ends come out flat, with corners of half the cutter: the cutter is smaller than the width.");

@@ -50,14 +50,40 @@ std::string degrees(double least_rad, double most_rad) {
   return fmt::format("{}-{} degrees", shown(least_rad), shown(most_rad));
 }
 
-// What lies over a hole at its mouth; empty where nothing does.
-std::string_view hides_hole(const part::Hole& hole) {
-  return hole.counterbore ? "counterbore " : hole.countersink ? "countersink " : "";
-}
-
 const part::Hole* hole_named(const part::Part& part, const std::string& name) {
   const part::Feature* found = part::find_feature(part, name);
   return found == nullptr ? nullptr : std::get_if<part::Hole>(&found->shape);
+}
+
+bool is_square(const part::Hole* hole) {
+  return hole != nullptr && !hole->around_bar && !hole->lean;
+}
+
+// Whether the edges of both holes lie on one side of the work: into the same side, or right through from the other with
+// nothing wider at its mouth.
+bool have_edges_together(const part::Hole* one, const part::Hole* other) {
+  if (!is_square(one) || !is_square(other) || part::axis_of(one->into) != part::axis_of(other->into))
+    return false;
+  const auto is_plain = [](const part::Hole& hole) {
+    return !hole.depth && !hole.counterbore && !hole.countersink;
+  };
+  return one->into == other->into || is_plain(*one) || is_plain(*other);
+}
+
+// The hole on the same circle that comes before this one in the part; nullptr where it is the first.
+const part::Feature* neighbour_on_circle(const part::Part& part, const part::Feature& feature,
+                                         const part::Hole& hole) {
+  const part::Feature* before = nullptr;
+  for (const part::Feature& other : part.features) {
+    if (other.name == feature.name) return before;
+    const auto* one = std::get_if<part::Hole>(&other.shape);
+    if (one == nullptr || !one->by_angle || one->into != hole.into) continue;
+    const bool same = one->by_angle->from == hole.by_angle->from &&
+                      one->by_angle->is_diameter == hole.by_angle->is_diameter &&
+                      one->by_angle->radius.typed == hole.by_angle->radius.typed;
+    if (same) before = &other;
+  }
+  return nullptr;
 }
 
 }  // namespace
@@ -85,9 +111,27 @@ const Figure& Touch::figure(std::string_view feature, std::string_view local) {
   return pen_.ask(fmt::format("{}/{}", part::feature_path(feature), local));
 }
 
-// From the side the hole starts on: a counterbore or a countersink hides the hole.
+std::string_view Touch::hides_hole(const std::string& feature) const {
+  const part::Hole* hole = hole_named(part_, feature);
+  if (bushed_.contains(feature)) return "bush ";
+  if (hole == nullptr) return "";
+  return hole->counterbore ? "counterbore " : hole->countersink ? "countersink " : "";
+}
+
+bool Touch::is_in_a_bush(const part::Feature& feature, const std::string& local) const {
+  if (local != "diameter") return false;
+  if (bushed_.contains(feature.name)) return true;
+  return std::any_of(bushed_.begin(), bushed_.end(),
+                     [&](const auto& bush) { return bush.second == feature.name; });
+}
+
+// From the side the hole starts on: a bush, a counterbore or a countersink hides the hole.
 const Figure& Touch::touched_diameter(const std::string& feature) {
   const part::Hole* hole = hole_named(part_, feature);
+  if (const auto bush = bushed_.find(feature); bush != bushed_.end()) {
+    const Figure& aim = figure(bush->second, "bore/aim");
+    return aim.known() ? aim : figure(bush->second, "bore");
+  }
   if (hole != nullptr && hole->counterbore) return figure(feature, "counterbore diameter");
   if (hole != nullptr && hole->countersink) return figure(feature, "countersink diameter");
   return figure(feature, hole != nullptr && has_duty(hole->diameter) ? "diameter/aim" : "diameter");
@@ -100,6 +144,11 @@ double Touch::room_apart(const part::Feature& feature, const part::Hole& hole, c
   };
   if (hole.by_angle && hole.by_angle->from == other)
     return hole.by_angle->is_diameter ? half("bolt circle") / 2.0 : half("radius");
+  if (hole.by_angle) {  // on the same circle: what the angle moves it by along the circle
+    const double radius = hole.by_angle->is_diameter ? figure(feature.name, "bolt circle").value / 2.0
+                                                     : figure(feature.name, "radius").value;
+    return radius * half("angle");
+  }
   double room = std::numeric_limits<double>::infinity();
   for (const auto& [axis, position] : hole.at)
     room = std::min(room, half(std::string(part::name_of(axis))));
@@ -130,12 +179,29 @@ std::optional<ProofReading> Touch::holes_apart(const part::Feature& feature, con
   const Figure& least = moved("/least", -room);
   const Figure& most = moved("/most", room);
   const auto edge_of = [&](const std::string& of) {
-    const part::Hole* one = hole_named(part_, of);
-    return fmt::format("{} ({}{})", of, one == nullptr ? "" : hides_hole(*one),
-                       print_.fine(touched_diameter(of).value));
+    return fmt::format("{} ({}{})", of, hides_hole(of), print_.fine(touched_diameter(of).value));
   };
   return ProofReading{fmt::format("nearest edges, {} and {}", edge_of(other), edge_of(feature.name)),
                       or_not_known(gap, print_.size_with_room(gap.value, least.value, most.value))};
+}
+
+// From the hole in the middle of the circle, and from the neighbour on it; the angle itself where there is neither.
+std::optional<ProofReading> Touch::on_circle(const part::Feature& feature, const part::Hole& hole,
+                                             const part::NamedDimension& d) {
+  const std::string& middle = hole.by_angle->from;
+  const bool edges = have_edges_together(&hole, hole_named(part_, middle));
+  if (d.local == "bolt circle" || d.local == "radius") {
+    if (edges) return holes_apart(feature, hole, middle);
+  } else {
+    const part::Feature* neighbour = neighbour_on_circle(part_, feature, hole);
+    if (neighbour != nullptr) return holes_apart(feature, hole, neighbour->name);
+  }
+  const Figure& least = figure(feature.name, d.local + "/least");
+  const Figure& most = figure(feature.name, d.local + "/most");
+  return ProofReading{
+      what_of(feature, d),
+      or_not_known(least, d.local == "angle" ? degrees(least.value, most.value)
+                                             : print_.limits(least.value, most.value, false))};
 }
 
 std::optional<ProofReading> Touch::place(const part::Feature& feature, const part::NamedDimension& d,
@@ -143,12 +209,7 @@ std::optional<ProofReading> Touch::place(const part::Feature& feature, const par
   const auto* hole = std::get_if<part::Hole>(&feature.shape);
   const std::string extent = extent_along(feature, axis);
   if (const auto* other = std::get_if<std::string>(&position.from)) {
-    const part::Hole* other_hole = hole_named(part_, *other);
-    const auto is_square = [](const part::Hole* one) {
-      return one != nullptr && !one->around_bar && !one->lean;
-    };
-    if (is_square(hole) && is_square(other_hole) && hole->into == other_hole->into)
-      return holes_apart(feature, *hole, *other);
+    if (have_edges_together(hole, hole_named(part_, *other))) return holes_apart(feature, *hole, *other);
     return ProofReading{fmt::format("{} to {}, middles, along {}", *other, feature.name, d.local),
                         room_of(pen_, print_, feature, d)};
   }
@@ -166,10 +227,9 @@ std::optional<ProofReading> Touch::place(const part::Feature& feature, const par
   const Figure& nominal = edge("");
   const Figure& least = edge("/least");
   const Figure& most = edge("/most");
-  return ProofReading{
-      fmt::format("{} to near edge of {} ({}{})", d.from, feature.name,
-                  hole == nullptr ? "" : hides_hole(*hole), or_not_known(across, print_.fine(across.value))),
-      or_not_known(nominal, print_.size_with_room(nominal.value, least.value, most.value))};
+  return ProofReading{fmt::format("{} to near edge of {} ({}{})", d.from, feature.name,
+                                  hides_hole(feature.name), or_not_known(across, print_.fine(across.value))),
+                      or_not_known(nominal, print_.size_with_room(nominal.value, least.value, most.value))};
 }
 
 // From the floor of a keyseat to the far side of what is turned there.
@@ -198,13 +258,20 @@ std::optional<ProofReading> Touch::reading(const part::Feature& feature, const p
   if (keyseat != nullptr && keyseat->form == part::Form::kKeyseat && d.local == "depth" &&
       part::is_bar(part_.blank.shape) && part::axis_of(keyseat->side) != part::Axis::kX)
     return over_the_back(feature, part::axis_of(keyseat->side));
+  if (is_in_a_bush(feature, d.local)) return std::nullopt;
   const auto axis = axis_named(d.local);
   const auto* places = places_of(feature);
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  if (hole != nullptr && hole->by_angle) {
+    if (axis) return std::nullopt;  // follows from circle and angle
+    if (d.local == "bolt circle" || d.local == "radius" || d.local == "angle")
+      return on_circle(feature, *hole, d);
+  }
   if (axis && places != nullptr) {
     const auto position = places->find(*axis);
     if (position != places->end()) return place(feature, d, *axis, position->second);
   }
-  const bool is_hole_size = d.local == "diameter" && std::holds_alternative<part::Hole>(feature.shape);
+  const bool is_hole_size = d.local == "diameter" && hole != nullptr;
   const Figure& least = figure(feature.name, d.local + "/least");
   const Figure& most = figure(feature.name, d.local + "/most");
   if (d.dimension->kind == quantity::Kind::kAngle)

@@ -1,9 +1,12 @@
 // Sizes as an instrument can touch them: nobody can put a caliper on the middle of a hole, but on its edge.
 #pragma once
 
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
+#include <utility>
 
 #include "core/ledger/pen.hpp"
 #include "core/part/part.hpp"
@@ -23,24 +26,32 @@ namespace sparewright::route {
 // "<feature>/edge to <other>". Refers to what it is made from.
 class Touch {
  public:
-  Touch(ledger::Pen& pen, const part::Part& part, const Printing& print)
-      : pen_(pen), part_(part), print_(print) {}
+  // bushed: the holes a bush is in already, with its name: its bore is what can be touched then.
+  Touch(ledger::Pen& pen, const part::Part& part, const Printing& print,
+        std::map<std::string, std::string> bushed = {})
+      : pen_(pen), part_(part), print_(print), bushed_(std::move(bushed)) {}
 
   // What to measure and what it must show: the place of a hole or a slot from a side to its near edge, of two holes their
-  // nearest edges, at the size the hole is aimed at; the depth of a keyseat in a bar over the back, for its crest is gone;
-  // everything else as it is dimensioned. Nothing where two holes were
-  // given before: their distance is measured once, though it is located along two axes.
+  // nearest edges, at the size the hole is aimed at; a hole on a circle from the middle's hole and from its neighbour on
+  // the circle; the depth of a keyseat in a bar over the back, for its crest is gone; everything else as it is dimensioned.
+  // Nothing where two holes were given before: their distance is measured once, though it is located along two axes; and
+  // nothing of a hole or the outside of a bush where the bush is in.
   [[nodiscard]] std::optional<ProofReading> reading(const part::Feature& feature,
                                                     const part::NamedDimension& dimension);
 
  private:
   [[nodiscard]] const ledger::Figure& figure(std::string_view feature, std::string_view local);
   [[nodiscard]] const ledger::Figure& touched_diameter(const std::string& hole);
+  // "counterbore ", "bush "; empty where the hole itself is touched.
+  [[nodiscard]] std::string_view hides_hole(const std::string& hole) const;
+  [[nodiscard]] bool is_in_a_bush(const part::Feature& feature, const std::string& local) const;
   [[nodiscard]] ProofReading over_the_back(const part::Feature& feature, part::Axis axis);
   [[nodiscard]] double room_apart(const part::Feature& feature, const part::Hole& hole,
                                   const std::string& other);
   [[nodiscard]] std::optional<ProofReading> holes_apart(const part::Feature& feature, const part::Hole& hole,
                                                         const std::string& other);
+  [[nodiscard]] std::optional<ProofReading> on_circle(const part::Feature& feature, const part::Hole& hole,
+                                                      const part::NamedDimension& dimension);
   [[nodiscard]] std::optional<ProofReading> place(const part::Feature& feature,
                                                   const part::NamedDimension& dimension, part::Axis axis,
                                                   const part::Position& position);
@@ -48,6 +59,7 @@ class Touch {
   ledger::Pen& pen_;
   const part::Part& part_;
   const Printing& print_;
+  std::map<std::string, std::string> bushed_;
   std::set<std::string> pairs_;
 };
 

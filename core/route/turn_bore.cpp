@@ -26,6 +26,19 @@ const Figure* bored_from(LatheBench& bench, const Work& work) {
   return bench.route.part.blank.bore ? &bench.pen.ask("blank/bore") : nullptr;
 }
 
+// How far past the far end of the part the bar is run where metal stands behind it. Common practice.
+constexpr double kPastTheEnd_mm = 1.5;
+
+// Right through, or past where the part will be cut off.
+std::string runs_to(LatheBench& bench, const std::string& feature, const Figure& deep) {
+  const double behind = bench.way() * (bench.far_end->value - bench.end->value) - deep.value;
+  if (!(behind > kPastTheEnd_mm)) return ", through";
+  const Figure& in = bench.pen.work(
+      feature + "/bored in", quantity::Kind::kLength, "to where the part ends, and 1.5 mm",
+      [](auto d) { return d + kPastTheEnd_mm; }, deep);
+  return fmt::format(", {} in, past where the part ends", bench.print.plain(in.value));
+}
+
 }  // namespace
 
 void turn_bore(LatheBench& bench, const Work& work, const part::Hole& hole, const Tool& bar) {
@@ -43,8 +56,8 @@ void turn_bore(LatheBench& bench, const Work& work, const part::Hole& hole, cons
     d.last_along = along_reads(bench, work.feature + "/bottom", bottom);
     d.rough_along = d.last_along;
   } else {
-    d.to_where = ", through";
     d.length = &bench.pen.ask(fmt::format("{}/{}/deep", bench.pen.stage(), work.feature));
+    d.to_where = runs_to(bench, work.feature, *d.length);
   }
   const bool reamed_after = std::any_of(work.tools.begin(), work.tools.end(),
                                         [](const Tool& tool) { return tool.kind == ToolKind::kReamer; });

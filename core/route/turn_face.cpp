@@ -14,9 +14,11 @@ using handbook::Operation;
 using ledger::Figure;
 using quantity::Kind;
 
-// Along the axis. Common practice: 0.020 in deep at most in facing, two like cuts of 0.005 in to finish, nothing under
-// 0.001 in.
-constexpr double kGreatest_mm = 0.020 * 25.4;
+// Along the axis. Common practice: 0.020 in (0.5 mm) deep at most in facing, two like cuts of 0.005 in to finish, nothing
+// under 0.001 in.
+double greatest_mm(const LatheBench& bench) {
+  return bench.print.system() == quantity::UnitSystem::kMetric ? 0.5 : 0.020 * 25.4;
+}
 constexpr double kLike_mm = 0.005 * 25.4;
 constexpr double kLeast_mm = 0.001 * 25.4;
 
@@ -50,8 +52,9 @@ const Figure& in_from_end(LatheBench& bench, const std::string& name, const Figu
 void face_clean(LatheBench& bench, const Face& face, const Figure& stands, const Figure& leaves) {
   const std::string& feature = face.work.feature;
   const Figure& off = in_from_end(bench, feature, stands, leaves);
-  Line& line = bench.add_line(fmt::format("{}: face, {} off in cuts of {} at most", feature,
-                                          bench.print.plain(off.value), bench.print.plain(kGreatest_mm)));
+  Line& line =
+      bench.add_line(fmt::format("{}: face, {} off in cuts of {} at most", feature,
+                                 bench.print.plain(off.value), bench.print.plain(greatest_mm(bench))));
   line.z_reads = in_reads(bench, feature, off);
   line.rpm = face.rpm;
   line.feed = face.feed;
@@ -77,7 +80,8 @@ void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, c
       lathe_collar(bench, bench.along_by == AlongBy::kCarriage ? kCarriage : kCompound);
   const double step = collar == nullptr || bench.along_by == AlongBy::kStop ? 0.0 : collar->division().base();
   const double like = step > 0.0 ? std::max(1.0, std::floor(kLike_mm / step)) * step : kLike_mm;
-  const auto passes = cutting::share_out(stands.value, leaves.value, {kGreatest_mm, like, kLeast_mm, 0.0});
+  const auto passes =
+      cutting::share_out(stands.value, leaves.value, {greatest_mm(bench), like, kLeast_mm, 0.0});
   const std::size_t finishing = passes.two_like_last ? 2 : 1;
   const std::size_t count = passes.sizes_mm.size();
   double before = stands.value;
@@ -91,11 +95,11 @@ void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, c
         bench.choice(name, Kind::kLength, size, "metal shared out, two like cuts last (common practice)",
                      {&stands, &leaves});
     const Figure& in = in_from_end(bench, name, stands, after);
-    Line& line =
-        bench.add_line(last    ? fmt::format("{}: face to AIM {} long", feature, bench.print.fine(size))
-                       : rough ? fmt::format("{}: face, {} off in cuts of {} at most", feature,
-                                             bench.print.plain(in.value), bench.print.plain(kGreatest_mm))
-                               : fmt::format("{}: face", feature));
+    Line& line = bench.add_line(last ? fmt::format("{}: face to AIM {} long", feature, bench.print.fine(size))
+                                : rough ? fmt::format("{}: face, {} off in cuts of {} at most", feature,
+                                                      bench.print.plain(in.value),
+                                                      bench.print.plain(greatest_mm(bench)))
+                                        : fmt::format("{}: face", feature));
     line.z_reads = in_reads(bench, name, in);
     line.rpm = face.rpm;
     line.feed = face.feed;

@@ -51,6 +51,21 @@ bool is_hidden(const part::Feature& feature, const part::NamedDimension& d) {
   return formed != nullptr && formed->form == part::Form::kBush && d.local == "diameter";
 }
 
+// The coordinates of a hole on a circle: nobody sets or measures them, the circle and the angle are what matters.
+bool follows_from_circle(const part::Feature& feature, const part::NamedDimension& d) {
+  const auto* hole = std::get_if<part::Hole>(&feature.shape);
+  return hole != nullptr && hole->by_angle && (d.local == "x" || d.local == "y" || d.local == "z");
+}
+
+// Whether anything is cut here that leaves a burr.
+bool cuts_edges(const Bench& bench) {
+  return std::any_of(bench.setup.works.begin(), bench.setup.works.end(), [&](const Work& work) {
+    const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
+    const auto* formed = feature == nullptr ? nullptr : std::get_if<part::Formed>(&feature->shape);
+    return feature != nullptr && !work.joins && (formed == nullptr || formed->form != part::Form::kBush);
+  });
+}
+
 // Whether the setup drills anything that has a place.
 bool places_holes(const Bench& bench) {
   return std::any_of(bench.setup.works.begin(), bench.setup.works.end(), [&](const Work& work) {
@@ -68,6 +83,7 @@ void write_before_unclamp(Bench& bench) {
     if (feature == nullptr || work.joins) continue;
     for (const part::NamedDimension& d : part::dimensions_of(*feature)) {
       if (d.dimension->duty != Duty::kFits && d.dimension->duty != Duty::kLocates) continue;
+      if (follows_from_circle(*feature, d)) continue;
       add_size_that_matters(bench, *feature, d);
       if (is_hidden(*feature, d)) continue;
       if (const auto reading = touch.reading(*feature, d))
@@ -75,6 +91,7 @@ void write_before_unclamp(Bench& bench) {
       add_if_wrong(bench, *feature, d);
     }
   }
+  if (cuts_edges(bench)) bench.sheet.before_unclamp.emplace_back("burrs off what is cut here");
   bench.sheet.before_unclamp.emplace_back("nothing else wants this holding");
   if (std::holds_alternative<OnLathe>(bench.setup.held))
     bench.sheet.if_wrong.emplace_back(

@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/route/bench.hpp"
+#include "core/shape/support.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -95,6 +96,33 @@ void add_flat(MillBench& bench, const part::Feature& feature, const part::Flat& 
   view_of(bench).flats.push_back(std::move(r));
 }
 
+// How far along the two ways of the table it reaches, by its cutters.
+void add_form(MillBench& bench, const part::Feature& feature, const part::Formed& formed) {
+  const bool here = cut_here(bench.setup, feature.name);
+  if (!here && formed.side != bench.orientation.up) return;
+  const auto ask = [&](const std::string& name) { return bench.pen.ask(name).value; };
+  const std::vector<shape::Cutter> cutters = part::cutters_of(feature, ask);
+  if (cutters.empty()) return;
+  shape::Bounds all = shape::bounds(cutters.front().nominal);
+  for (const shape::Cutter& cutter : cutters) {
+    const shape::Bounds one = shape::bounds(cutter.nominal);
+    all.low = {std::min(all.low.x, one.low.x), std::min(all.low.y, one.low.y),
+               std::min(all.low.z, one.low.z)};
+    all.high = {std::max(all.high.x, one.high.x), std::max(all.high.y, one.high.y),
+                std::max(all.high.z, one.high.z)};
+  }
+  const auto reach = [&](MachineAxis axis) {
+    const part::Axis part_axis = along(bench.orientation, axis).axis;
+    return std::minmax({on_machine(bench, axis, part::component(all.low - shape::Point{}, part_axis)),
+                        on_machine(bench, axis, part::component(all.high - shape::Point{}, part_axis))});
+  };
+  const auto [left, right] = reach(MachineAxis::kX);
+  const auto [near, far] = reach(MachineAxis::kY);
+  const PlanView::Rectangle work = outline(bench);
+  view_of(bench).forms.push_back({feature.name, std::max(left, work.left_mm), std::max(near, work.near_mm),
+                                  std::min(right, work.right_mm), std::min(far, work.far_mm), here});
+}
+
 }  // namespace
 
 void write_view(MillBench& bench) {
@@ -105,6 +133,8 @@ void write_view(MillBench& bench) {
       add_hole(bench, feature, *hole);
     } else if (const auto* flat = std::get_if<part::Flat>(&feature.shape)) {
       add_flat(bench, feature, *flat);
+    } else {
+      add_form(bench, feature, std::get<part::Formed>(feature.shape));
     }
   }
   view.x_rises_right = rises_right_or_away(bench, MachineAxis::kX);

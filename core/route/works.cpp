@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "core/route/bench.hpp"
+#include "core/route/deburr.hpp"
 
 namespace sparewright::route {
 namespace {
@@ -162,9 +163,12 @@ void write_works(MillBench& bench) {
     if (!group.empty()) write_group(bench, group, ++groups);
     group.clear();
   };
-  for (const Work& work : bench.setup.works) {
+  for (std::size_t i = 0; i < bench.setup.works.size(); ++i) {
+    const Work& work = bench.setup.works[i];
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
     if (feature == nullptr) continue;  // refused when the text was read
+    if (deburrs_before(bench.setup, i)) finish_group();
+    write_deburring(bench, i);
     const bool worked_out = cuts_are_worked_out(bench.setup, *feature);
     if (worked_out && (std::holds_alternative<part::Hole>(feature->shape) || is_pin_hole(*feature))) {
       group.push_back(hole_work(bench, work, *feature));
@@ -179,6 +183,7 @@ void write_works(MillBench& bench) {
       write_form(bench, work, std::get<part::Formed>(feature->shape));
   }
   finish_group();
+  write_deburring(bench, bench.setup.works.size());
 }
 
 }  // namespace sparewright::route

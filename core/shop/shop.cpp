@@ -58,10 +58,10 @@ bool turns_work(HolderKind kind) {
 
 std::string_view name_of(ToolKind kind) {
   constexpr std::array kNames{
-      "spot drill",     "twist drill",  "reamer",        "tap",        "counterbore",  "end mill",
-      "boring head",    "edge finder",  "turning tool",  "boring bar", "parting tool", "grooving tool",
-      "threading tool", "centre drill", "knurling tool", "die",        "countersink",  "slitting saw",
-      "saw blade",      "file",         "press"};
+      "spot drill",     "twist drill",  "reamer",        "tap",           "counterbore",  "end mill",
+      "boring head",    "edge finder",  "turning tool",  "boring bar",    "parting tool", "grooving tool",
+      "threading tool", "centre drill", "knurling tool", "die",           "countersink",  "slitting saw",
+      "saw blade",      "file",         "press",         "deburring tool"};
   return kNames.at(static_cast<std::size_t>(kind));
 }
 

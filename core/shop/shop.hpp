@@ -14,6 +14,7 @@
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/typed.hpp"
 #include "core/shop/collar.hpp"
+#include "core/shop/stock.hpp"
 
 namespace sparewright::shop {
 
@@ -119,6 +120,7 @@ enum class ToolKind {
   kSawBlade,
   kFile,
   kPress,
+  kDeburringTool,
 };
 [[nodiscard]] std::string_view name_of(ToolKind kind);
 
@@ -168,6 +170,7 @@ struct Shop {
   std::vector<Tool> tools;
   std::vector<ChangeGearBox> change_gears;
   std::vector<IndexingHead> indexing_heads;
+  std::vector<Stock> stock;
   std::string gauge_blocks;  // the set, as the handbook names it; empty where none is said
 };
 

@@ -81,8 +81,10 @@ inline std::vector<std::string> texts_of(const route::SetupSheet& s) {
   if (const auto* view = std::get_if<route::PlanView>(&s.view)) {
     for (const auto& hole : view->holes)
       all.push_back(hole.name);
-    for (const auto& flat : view->flats)
-      all.push_back(flat.name);
+    for (const auto* cut : {&view->flats, &view->forms}) {
+      for (const auto& one : *cut)
+        all.push_back(one.name);
+    }
     all.insert(all.end(), {view->left_side, view->right_side, view->near_side, view->far_side});
   }
   return all;
@@ -95,8 +97,10 @@ inline std::vector<std::string> texts_of(const sheets::FirstSheet& f) {
   }
   for (const auto& m : f.mates)
     all.insert(all.end(), {m.name, m.measured, m.good_to, m.how});
-  for (const auto& c : f.checks)
-    all.insert(all.end(), {c.check, c.subject, c.margin, c.reason, c.todo});
+  for (const auto& c : f.checks) {
+    all.insert(all.end(), {c.check, c.subject, c.margin});
+    if (c.state != ledger::State::kOk) all.insert(all.end(), {c.reason, c.todo});  // what is OK is set short
+  }
   for (const auto& q : f.queries)
     all.insert(all.end(), {q.says, q.happens, q.todo, q.overruled});
   return all;

@@ -107,6 +107,14 @@ inline route::PlanView random_view(Dice& dice) {
     (dice.one_in(2) ? flat.left_mm : flat.right_mm) = dice.real(v.work.left_mm, v.work.right_mm);
     v.flats.push_back(flat);
   }
+  for (int i = dice.whole(0, 2); i > 0; --i) {
+    route::PlanView::Rectangle form{random_text(dice, 2), 0.0, 0.0, 0.0, 0.0, dice.one_in(2)};
+    form.left_mm = dice.real(v.work.left_mm, v.work.right_mm);
+    form.right_mm = dice.real(form.left_mm, v.work.right_mm);
+    form.near_mm = dice.real(v.work.near_mm, v.work.far_mm);
+    form.far_mm = dice.real(form.near_mm, v.work.far_mm);
+    v.forms.push_back(form);
+  }
   const double jaw = dice.real(50.0, 200.0);
   const double middle = (v.work.left_mm + v.work.right_mm) / 2.0;
   v.jaw_left_mm = middle - jaw / 2.0;

@@ -33,7 +33,7 @@ TEST(PlanViewProperty, NothingOverlaps) {
       ADD_FAILURE() << "seed " << kSeed << ", view " << i << ": " << fault;
     }
     letters += picture->key.size();
-    names += view.holes.size() + view.flats.size() - picture->not_named.size();
+    names += view.holes.size() + view.flats.size() + view.forms.size() - picture->not_named.size();
     for (const Element& e : picture->list)
       leaders += std::holds_alternative<Filled>(e) ? 1U : 0U;
   }

@@ -48,9 +48,9 @@ TEST_F(LatheExamples, TheSpacerIsBoredPartedOffAndFacedOnAMandrel) {
   EXPECT_EQ(ran.status, 0) << ran.err;
   EXPECT_TRUE(tests::golden("cli/spacer.order.txt", ran.out));
   for (const char* line : {"drill 47/64", "0.7510-0.7529",
-                           "part off to the middle, 1.631 long, 0.010 of it to face", "1.6200-1.6220"})
+                           "part off into bore, 1.631 long, 0.010 of it to face", "1.6200-1.6220"})
     EXPECT_THAT(ran.out, HasSubstr(line));
-  EXPECT_THAT(sheets("spacer.job.toml"), HasSubstr("1.631 long, 0.010 of it to face"));
+  EXPECT_THAT(sheets("spacer.job.toml"), HasSubstr("part off into bore"));
 }
 
 // --- a shaft between chuck and centre -------------------------------------------------------------------------------

@@ -124,6 +124,21 @@ TEST(PlanView, KeepsPlaceAndProportion) {
   EXPECT_NEAR(std::abs(hidden[0].from.y_mm - hidden[1].from.y_mm), (50.8 - 2.0 * 6.35) * scale, 1e-9);
 }
 
+// One wide enough for its name, one that is not: a leader ends in it.
+TEST(PlanView, NamesSlotsAndKeyseats) {
+  route::PlanView v = bracket();
+  v.flats.clear();
+  v.forms = {{"pocket", 60.0, 10.0, 95.0, 40.0, true}, {"a keyseat", 20.0, 44.0, 44.0, 47.0, true}};
+  const auto picture = plan_view(v, nullptr, kRoom, kRuler);
+  ASSERT_TRUE(picture.has_value());
+  EXPECT_THAT(picture->not_named, IsEmpty());
+  EXPECT_THAT(tests::drawing_faults(picture->list, {0.0, 0.0, kRoom.width_mm, picture->height_mm}),
+              IsEmpty());
+  EXPECT_THAT(words(*picture), Contains("pocket"));
+  EXPECT_THAT(words(*picture), Contains("a keyseat"));
+  EXPECT_EQ(of_weight<Line>(*picture, Weight::kVisible).size(), 10U);  // two boxes, and the ways of X and Y
+}
+
 TEST(PlanView, PutsAwayUpOnPaper) {
   route::PlanView v = bracket();
   v.holes = {{"near", 30.0, 10.0, 3.0, true}, {"far", 30.0, 40.0, 3.0, true}};

@@ -46,8 +46,15 @@ TEST(Typeset, KeepsAToleranceWithItsSize) {
   EXPECT_EQ(typeset("all ±0.004"), "all ±0.004");
 }
 
+TEST(Typeset, KeepsWhatACollarShowsOnOneLine) {
+  EXPECT_EQ(typeset("at each depth X 22t + 106, then 19t + 145"),
+            "at each depth X 22t\u00A0+\u00A0106, then 19t\u00A0+\u00A0145");
+  for (const char* text : {"at + 62", "5t +62", "5t * 62", "5t + so", "right + 5"})
+    EXPECT_EQ(typeset(text), text);
+}
+
 TEST(Typeset, SetsMinusSigns) {
-  EXPECT_EQ(typeset("-6t - 50"), "\u22126t \u2212 50");
+  EXPECT_EQ(typeset("-6t - 50"), "\u22126t\u00A0\u2212\u00A050");
   EXPECT_EQ(typeset("at -0.003 (-.5)"), "at \u22120.003 (\u2212.5)");
   EXPECT_EQ(typeset("-1/8"), "\u22121/8");
   for (const char* text : {"3/8-16", "a - b", "0.8750 - P", "hit - 5", "A-5", "- 5"}) {

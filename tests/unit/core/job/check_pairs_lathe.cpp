@@ -155,6 +155,14 @@ const CheckPairs kRoom{{
      .outside = ", tail = \"steady\"",
      .inside_is = kSilent,
      .shop = lathe_with("between_centres = \"79\"")},
+    // 50 of it stands out; a chuck takes 60 of the way between the centres (from memory).
+    {.check = "the bed is long enough",
+     .subject = "op 20",
+     .job = in_chuck("30"),
+     .inside = "110.02",
+     .outside = "109.98",
+     .by = 0.02,
+     .shop = lathe_with("between_centres = \"@\"")},
     // The lathe has one speed, 60; 1018 may be turned many times as fast.
     {.check = "the chuck may turn that fast",
      .subject = "op 20",

@@ -17,6 +17,28 @@ std::string with_odd_parallels() {
   return replaced(plain_shop(), "parallels = [", "parallels = [\"@ x 1/8\", ");
 }
 
+// --- stock --------------------------------------------------------------------------------------------------------
+
+// The block of 4 x 3 x 1 against a piece of the shop's.
+const CheckPairs kStock{{
+    {.check = "stock on hand",
+     .subject = "blank",
+     .job = job_with(""),
+     .inside = "4.001",
+     .outside = "3.999",
+     .by = 1 * kThou,
+     .shop = plain_shop() + "[[stock]]\nname = \"piece\"\nshape = \"block\"\nmaterial = \"1018 cold drawn\"\n"
+                            "size = { length = \"@\", width = \"3.5\", thickness = \"1.5\" }\n"},
+    {.check = "stock on hand",
+     .subject = "blank",
+     .about = "of that section",
+     .job = job_with(""),
+     .inside = "1018 cold drawn",
+     .outside = "6061-T6",
+     .shop = plain_shop() + "[[stock]]\nname = \"piece\"\nshape = \"block\"\nmaterial = \"@\"\n"
+                            "size = { length = \"4\", width = \"3\", thickness = \"1\" }\n"},
+}};
+
 // --- holding ------------------------------------------------------------------------------------------------------
 
 const CheckPairs kHolding{{

@@ -81,6 +81,19 @@ const CheckPairs kEdges{{
      .outside = "0.199",
      .by = 1 * kThou,
      .inside_is = State::kClose},
+    // 3/4 of a bore of 0.500 is 0.375: a boss of one and a half bores (common practice). Against its rim, half a bore, it is
+    // 0.374 less 0.250.
+    {.check = "edge distance",
+     .subject = "bore",
+     .about = "of a bored hole",
+     .job = job_with(hole_text("bore", "2", "@",
+                               "how = \"bored\"\ndiameter = { size = \"0.500\", mate = \"pin\", clearance = "
+                               "\"0.000 to +0.100\" }")),
+     .inside = "0.376",
+     .outside = "0.374",
+     .by = 1 * kThou,
+     .outside_is = State::kClose,
+     .outside_margin = 124 * kThou},
 }};
 
 // --- a drill starts square ----------------------------------------------------------------------------------------

@@ -209,8 +209,9 @@ TEST(CheckPairsOfTheSource, OnlyTheseAreYesOrNoByNature) {
           "goes_between_the_centres_only_with_something_at_the_tail", "how_it_is_cut",
           "instrument_touches_diameter", "it_is_gripped_on_what_is_there_a_mandrel_in_a_bore",
           "it_is_gripped_on_what_is_there_made_in_a_setup_before", "it_is_made_in_a_setup",
-          "no_press_in_a_slit_boss", "ring_s_groove", "spindle_reaches_it", "the_saw_reaches_it",
-          "the_tap_has_the_thread", "the_tool_goes_into_the_groove_where_its_width_is_said",
+          "no_press_in_a_slit_boss", "ring_s_groove", "spindle_reaches_it", "stock_on_hand_of_that_section",
+          "the_saw_reaches_it", "the_tap_has_the_thread",
+          "the_tool_goes_into_the_groove_where_its_width_is_said",
           "what_pressing_does_where_the_boss_s_metal_is_known",
           "what_pressing_does_where_the_bush_s_metal_is_said"));
 }

@@ -1,6 +1,7 @@
 // The sheets of lists of a whole job: each number worked by hand from the job's text.
 #include "core/route/lists.hpp"
 
+#include <fmt/format.h>
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -214,11 +215,48 @@ TEST(Fit, APressIsTold) {
         clearance + "\", with = \"fine\" }\n");
   };
   auto pressed = judged(with("-0.0012 to -0.0004"));
-  EXPECT_THAT(list(pressed, "fit").sections.at(0).table.rows.at(1).at(2),
-              "pressed, 0.0004 to 0.0012 tight; the force is not computed");
+  EXPECT_THAT(
+      list(pressed, "fit").sections.at(0).table.rows.at(1).at(2),
+      "pressed, 0.0004 to 0.0012 tight; the force is NOT KNOWN: what the mate is made of is not told");
   auto between = judged(with("-0.0004 to +0.0004"));
   EXPECT_THAT(list(between, "fit").sections.at(0).table.rows.at(1).at(2),
               HasSubstr("between 0.0004 tight and 0.0004 clear"));
+}
+
+// What the checks work out is what the fitting sheet says: the force of the press, the torque of a screw that is tapped here.
+TEST(Fit, CarriesTheForceAndTheTorqueOfTheChecks) {
+  auto job = judged(job_with(hole_in("boss", R"(how = "bored"
+diameter = { size = "0.6245", tol = "+0.0005/-0.0000" }
+at.x = "1"
+at.y = "1"
+)") + R"([[feature]]
+name = "bush"
+kind = "bush"
+in = "boss"
+how = "pressed in"
+material = "SAE 660"
+diameter = { size = "0.6260", tol = "±0.0005" }
+bore = { size = "0.500", tol = "±0.001" }
+length = "1"
+)" + hole_in("screw", R"(how = "tapped"
+thread = "5/16-18 UNC-2B"
+screw = "5/16-18 x 1 socket head"
+through = "1/4"
+at.x = "3"
+at.y = "1.5"
+)")));
+  const auto rows = list(job, "fit").sections.at(0).table.rows;
+  const double pounds =
+      job.ledger.get("check/press/bush/force at most").value / 4448.2216152605;  // mN of a pound
+  EXPECT_THAT(rows.at(1).at(2), HasSubstr(fmt::format("up to {:.0f} lbf to push it in", pounds)));
+  EXPECT_GT(pounds, 100.0);
+  const double inch_pounds = job.ledger.get("check/screw tension/screw/torque").value / 112984.829;
+  EXPECT_GT(inch_pounds, 10.0);
+  bool told = false;
+  for (const auto& row : rows)
+    told = told || (row.at(1).find("5/16-18") != std::string::npos &&
+                    row.at(2).find("across, to ") != std::string::npos);
+  EXPECT_TRUE(told);
 }
 
 TEST(LayOut, NamesStockToolsAndInstruments) {

@@ -84,6 +84,18 @@ TEST(EdgeDistanceCheck, TheWallOfAStepIsAnEdge) {
   EXPECT_NEAR(job.margin_in("edge distance", "screw"), -0.050, kTiny_in);
 }
 
+// A block sawn in two through its bore, 0.9 diameters from the nearest edge beside it: the front, which the bore goes into,
+// is its mouth, and the cut of the saw is the bore's own.
+TEST(EdgeDistanceCheck, TheMouthOfABoreIsNoEdge) {
+  auto job = judged(
+      job_with(feature("joint", "split", "side = \"top\"\nfrom_side = \"0.450\"\nwidth = \"0.100\"") +
+               feature("bore", "hole",
+                       "how = \"bored\"\ninto = \"front\"\nat.x = \"2\"\nat.z = \"0.500\"\n"
+                       "diameter = { size = \"0.550\", mate = \"pin\", clearance = \"+0.010 to +0.100\" }")));
+  EXPECT_EQ(job.state("edge distance", "bore"), State::kOk);
+  EXPECT_NEAR(job.margin_in("edge distance", "bore"), 0.0875, kTiny_in);  // 0.500 less 3/4 of 0.550
+}
+
 TEST(EdgeDistanceCheck, SaysNothingOfAHoleForNothingOrFarFromAllEdges) {
   auto plain = judged(job_with(hole("vent", 2.0, 0.25, "how = \"drilled\"\ndiameter = \"0.200\"")));
   EXPECT_FALSE(says(plain, "edge distance", "vent"));
