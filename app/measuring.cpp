@@ -145,6 +145,7 @@ Measured measured_of(const job::Job& job, ledger::Ledger& ledger) {
   for (const survey::Reading& reading : job.survey.readings)
     measured.readings.push_back(rows.reading(reading));
   rows.agreement(measured);
+  add_plan(ledger, measured);
   for (const ledger::Query& query : job::queries(job, ledger.queries())) {
     if (is_about_readings(query)) measured.queries.push_back(row_of(query));
   }

@@ -72,6 +72,25 @@ sheets::MeasuredSize sheet_size(const Measured& measured, const MeasuredRow& row
   return size;
 }
 
+// What to measure, with a blank for each.
+route::ListSheet to_measure(const Measured& measured) {
+  route::ListSheet sheet;
+  sheet.tab = "TO MEASURE";
+  sheet.name = "what the part needs, and with what";
+  for (const bool of_new_part : {false, true}) {
+    route::ListSection section;
+    section.heading = of_new_part ? "ON THE NEW PART" : "ON THE OLD PART AND ITS MATES";
+    section.table.headings = {"SIZE", "WITH"};
+    section.table.to_fill = true;
+    for (const PlanRow& row : measured.plan) {
+      if (row.of_new_part != of_new_part) continue;
+      section.table.rows.push_back({row.what, row.with.empty() ? row.says : row.with.front()});
+    }
+    if (!section.table.rows.empty()) sheet.sections.push_back(std::move(section));
+  }
+  return sheet;
+}
+
 }  // namespace
 
 sheets::MeasuringPacket measuring_packet(const job::Job& job, ledger::Ledger& ledger,
@@ -87,6 +106,9 @@ sheets::MeasuringPacket measuring_packet(const job::Job& job, ledger::Ledger& le
         if (!figure.known() || !is_length || !std::isfinite(figure.value)) return std::nullopt;
         return figure.value;
       });
+  if (const auto as_found = ledger.value<route::ListSheet>("as found/sheet"))
+    packet.lists.push_back(*as_found);
+  if (!measured.plan.empty()) packet.lists.push_back(to_measure(measured));
   for (const MeasuredRow& row : measured.sizes)
     packet.sizes.push_back(sheet_size(measured, row, sketches));
   packet.agreement.push_back(agreement_words(measured));

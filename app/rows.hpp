@@ -209,13 +209,35 @@ struct Drawn {
   std::size_t unsettled = 0;  // that came to no answer
 };
 
+// A size that has to be measured, and with what.
+struct PlanRow {
+  std::string what;
+  bool of_new_part = false;
+  std::string needed_for;
+  std::string verdict;  // whether an instrument of the shop reaches its tolerance
+  std::string says;
+  std::vector<std::string> with;  // the instruments that reach it or barely do, the best first
+};
+
+// A fit, held against what is asked of it, 19 times in 20.
+struct MetRow {
+  std::string feature;
+  std::string mate;
+  std::string verdict;
+  std::string says;
+  std::vector<std::string> todo;  // which doubts to make smaller, the largest first
+  std::vector<std::string> missing;
+};
+
 // Everything that came of measuring up.
 struct Measured {
   std::vector<MeasuredRow> sizes;
   std::vector<ReadingRow> readings;
-  int spare_readings = 0;         // more than needed
-  std::optional<double> total;    // squares of the misfits over their doubts; none without spare readings
-  std::optional<double> limit;    // what the total stays below 19 times in 20
+  int spare_readings = 0;       // more than needed
+  std::optional<double> total;  // squares of the misfits over their doubts; none without spare readings
+  std::optional<double> limit;  // what the total stays below 19 times in 20
+  std::vector<PlanRow> plan;
+  std::vector<MetRow> met;
   std::vector<QueryRow> queries;  // about the readings
 };
 

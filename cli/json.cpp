@@ -94,6 +94,8 @@ Json json_of(const app::TogetherRow& row);
 Json json_of(const app::MeasuredRow& row);
 Json json_of(const app::ReadingRow& row);
 Json json_of(const app::DrawnRow& row);
+Json json_of(const app::PlanRow& row);
+Json json_of(const app::MetRow& row);
 
 template <typename Row>
 Json list_of(const std::vector<Row>& rows) {
@@ -192,6 +194,20 @@ Json json_of(const app::ReadingRow& row) {
               {"redundancy", row.redundancy}};
 }
 
+Json json_of(const app::PlanRow& row) {
+  return Json{{"what", row.what},
+              {"of_new_part", row.of_new_part},
+              {"needed_for", row.needed_for},
+              {"verdict", row.verdict},
+              {"says", row.says},
+              {"with", row.with}};
+}
+
+Json json_of(const app::MetRow& row) {
+  return Json{{"feature", row.feature}, {"mate", row.mate}, {"verdict", row.verdict},
+              {"says", row.says},       {"do", row.todo},   {"missing", row.missing}};
+}
+
 Json json_of(const app::DrawnRow& row) {
   return Json{{"name", row.name}, {"mean", row.mean}, {"deviation", row.deviation}, {"low", row.low},
               {"high", row.high}, {"unit", row.unit}, {"holds", row.holds}};
@@ -216,6 +232,8 @@ std::string as_json(const app::Measured& measured, const std::optional<app::Draw
             {"agreement", Json{{"spare_readings", measured.spare_readings},
                                {"total", or_null(measured.total)},
                                {"limit", or_null(measured.limit)}}},
+            {"plan", list_of(measured.plan)},
+            {"met", list_of(measured.met)},
             {"queries", list_of(measured.queries)}};
   if (drawn) {
     json["drawn"] =

@@ -49,9 +49,26 @@ void print_reading(const app::ReadingRow& row) {
              misfit_words(row));
 }
 
+void print_plan(const app::Measured& measured) {
+  if (!measured.plan.empty()) fmt::print("\nTO MEASURE, and with what\n");
+  for (const app::PlanRow& row : measured.plan) {
+    fmt::print("{:<9}  {}{}\n           {}\n", row.verdict, row.what,
+               row.needed_for.empty() ? "" : fmt::format(", for {}", row.needed_for), row.says);
+  }
+  if (!measured.met.empty()) fmt::print("\nFITS, 19 times in 20\n");
+  for (const app::MetRow& row : measured.met) {
+    fmt::print("{:<9}  {} on {}\n           {}\n", row.verdict, row.feature, row.mate, row.says);
+    for (const std::string& missing : row.missing)
+      fmt::print("           not known: {}\n", missing);
+    for (const std::string& todo : row.todo)
+      fmt::print("           do: {}\n", todo);
+  }
+}
+
 void print_measured(const app::Measured& measured) {
   if (measured.sizes.empty()) {
     fmt::print("The job has no measured sizes.\n");
+    print_plan(measured);
     return;
   }
   fmt::print("SIZES as the readings together make them; good to: 19 times in 20\n");
@@ -62,6 +79,7 @@ void print_measured(const app::Measured& measured) {
     print_reading(row);
   fmt::print("\n");
   fmt::print("{}\n", app::agreement_words(measured));
+  print_plan(measured);
   for (const app::QueryRow& query : measured.queries)
     print_query(query);
 }

@@ -17,7 +17,6 @@ namespace {
 // test (W. Baarda, A Testing Procedure for Use in Geodetic Networks, 1968; from memory).
 constexpr double kTouchOddsLimit = 3.29;
 
-
 constexpr double kAlikeOdds = 1e-6;  // odds this close, relative, tell nothing apart
 
 class Asker {
