@@ -5,10 +5,9 @@
 #include <chrono>
 #include <cstddef>
 #include <cstdio>
+#include <ctime>
 #include <exception>
 #include <vector>
-
-#include <time.h>
 
 namespace sparewright::benchmarks {
 
@@ -22,11 +21,7 @@ template <typename Work>
 // The same in seconds of this process's work: what else runs on the machine does not count.
 template <typename Work>
 [[nodiscard]] double seconds_of_work(const Work& work) {
-  const auto now = [] {
-    timespec at{};
-    ::clock_gettime(CLOCK_PROCESS_CPUTIME_ID, &at);
-    return static_cast<double>(at.tv_sec) + 1e-9 * static_cast<double>(at.tv_nsec);
-  };
+  const auto now = [] { return static_cast<double>(std::clock()) / CLOCKS_PER_SEC; };
   const double begin = now();
   work();
   return now() - begin;
