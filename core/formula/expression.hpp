@@ -83,6 +83,9 @@ class Formula {
   // equal numbers min and max take the first; abs at 0 has the slope 1.
   [[nodiscard]] base::Result<Value> at(std::span<const double> values) const;
 
+  // The same, its slopes put where they are wanted: slopes as long as values.
+  [[nodiscard]] base::Result<double> at(std::span<const double> values, std::span<double> slopes) const;
+
   // In the order of their first appearance.
   [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
   [[nodiscard]] quantity::Kind kind() const { return kind_; }
