@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Plants misreadings in readings as a shop takes them, and tells how often each is named:
 #   tools/blunders.sh [SETS]     1000 unless said otherwise; ten times as many without any, for false alarms
-# Under sanitizers; ./test does 150.
+# Under sanitizers; ./test does 50.
 set -euo pipefail
 cd -- "$(dirname -- "${BASH_SOURCE[0]}")/.."
 cmake --preset sanitize

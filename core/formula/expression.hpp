@@ -94,6 +94,9 @@ class Formula {
   void at_many(std::span<const double> values, std::size_t lanes, Room& room, std::span<double> out,
                std::span<double> slopes) const;
 
+  // The same, its slopes put where they are wanted: slopes as long as values.
+  [[nodiscard]] base::Result<double> at(std::span<const double> values, std::span<double> slopes) const;
+
   // In the order of their first appearance.
   [[nodiscard]] const std::vector<std::string>& names() const { return names_; }
   [[nodiscard]] quantity::Kind kind() const { return kind_; }

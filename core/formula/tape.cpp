@@ -52,9 +52,9 @@ base::Failure not_finite(const Step& step, double a, double b, std::string_view 
   return f;
 }
 
-// The slope of the last step by each of so many names.
-std::vector<double> slopes_of(const std::vector<Step>& tape, std::span<Done> done, std::size_t names) {
-  std::vector<double> slopes(names, 0.0);
+// The slope of the last step by each name.
+void find_slopes(const std::vector<Step>& tape, std::span<Done> done, std::span<double> slopes) {
+  std::fill(slopes.begin(), slopes.end(), 0.0);
   done.back().towards = 1.0;
   for (std::size_t i = tape.size(); i-- > 0;) {
     const Step& step = tape[i];
@@ -66,13 +66,20 @@ std::vector<double> slopes_of(const std::vector<Step>& tape, std::span<Done> don
       if (takes_two(step.operation)) done[step.second].towards += local.towards * local.by_second;
     }
   }
-  return slopes;
 }
 
 }  // namespace
 
 base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
-  assert(values.size() == names_.size());
+  Value result{0.0, std::vector<double>(values.size())};
+  const auto value = at(values, result.slopes);
+  if (!value) return base::fail(value.error());
+  result.value = *value;
+  return result;
+}
+
+base::Result<double> Formula::at(std::span<const double> values, std::span<double> slopes) const {
+  assert(values.size() == names_.size() && slopes.size() == names_.size());
   alignas(Done) std::array<std::byte, kNearSteps * sizeof(Done)>
       near;  // NOLINT(*-member-init): nothing in it is read before it is written
   std::pmr::monotonic_buffer_resource room(near.data(), near.size());
@@ -90,11 +97,10 @@ base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
         std::isfinite(done[i].value) && std::isfinite(done[i].by_first) && std::isfinite(done[i].by_second);
     if (!finite) return base::fail(not_finite(step, a, b, typed_));
   }
-  Value result{done.back().value, slopes_of(tape_, done, names_.size())};
-  const bool finite =
-      std::all_of(result.slopes.begin(), result.slopes.end(), [](double s) { return std::isfinite(s); });
+  find_slopes(tape_, done, slopes);
+  const bool finite = std::all_of(slopes.begin(), slopes.end(), [](double s) { return std::isfinite(s); });
   if (!finite) return base::fail(outside_domain({0, typed_.size()}, typed_));
-  return result;
+  return done.back().value;
 }
 
 base::Fingerprint Formula::fingerprint() const {

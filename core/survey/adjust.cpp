@@ -6,7 +6,7 @@
 
 #include "core/survey/chi_square.hpp"
 #include "core/survey/solve.hpp"
-#include "core/survey/whitening.hpp"
+#include "core/survey/weighted.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -26,7 +26,7 @@ class Report {
       : network_(network),
         solution_(solution),
         all_(solution.point->all),
-        determination_(solution.point->weighted.determine()) {
+        determination_(solution.point->weighted.determine(all_.slopes)) {
     out_.traces = std::move(determination_.traces);
     out_.equation_slopes = all_.slopes;
     out_.mended = whitening.mended();
@@ -40,7 +40,6 @@ class Report {
 
   Adjustment write() {
     find_gaps();
-    find_weights();
     find_unknowns();
     find_fits();
     find_checks();
@@ -107,27 +106,22 @@ class Report {
     }
   }
 
-  // The odds an error of 1 in a reading would come to, were it alone: what it weighs.
-  void find_weights() {
-    for (std::size_t i = 0; i < readings(); ++i)
-      weights_.push_back(std::sqrt(dot(out_.traces.white.row(i), out_.traces.white.row(i))));
-  }
-
   // What each reading puts into the unknown, without what is only rounding.
   void follow(std::size_t unknown) {
+    const auto from = determination_.slopes.row(unknown);
+    const auto to = out_.slopes.row(unknown);
     double weightiest = 0.0;
-    for (std::size_t i = 0; i < readings(); ++i)
-      weightiest = std::max(weightiest, put_in(unknown, i));
     for (std::size_t i = 0; i < readings(); ++i) {
-      if (put_in(unknown, i) > kFollowNoise * weightiest)
-        out_.slopes.at(unknown, i) = determination_.slopes.at(unknown, i);
+      to[i] = std::abs(from[i]) / determination_.weights[i];
+      weightiest = std::max(weightiest, to[i]);
     }
-  }
-  [[nodiscard]] double put_in(std::size_t unknown, std::size_t reading) const {
-    return std::abs(determination_.slopes.at(unknown, reading)) / weights_[reading];
+    for (std::size_t i = 0; i < readings(); ++i)
+      to[i] = to[i] > kFollowNoise * weightiest ? from[i] : 0.0;
   }
 
   void find_fits() {
+    std::vector<std::size_t> of;  // the unknowns a reading is of
+    out_.readings.reserve(readings());
     for (std::size_t i = 0; i < readings(); ++i) {
       Fit fit;
       fit.name = network_.readings[i].name;
@@ -135,13 +129,15 @@ class Report {
       fit.residual = solution_.point->misfit[i];
       fit.redundancy = 1.0;
       double fitted_variance = 0.0;
+      const auto slopes = all_.slopes.row(i);
+      of.clear();
       for (std::size_t j = 0; j < unknowns(); ++j) {
-        const double slope = all_.slopes.at(i, j);
-        if (slope == 0.0) continue;
-        fit.redundancy -= slope * determination_.slopes.at(j, i);
-        for (std::size_t k = 0; k < unknowns(); ++k) {
-          fitted_variance += slope * determination_.covariance.at(j, k) * all_.slopes.at(i, k);
-        }
+        if (slopes[j] != 0.0) of.push_back(j);
+      }
+      for (const std::size_t j : of) {
+        fit.redundancy -= slopes[j] * determination_.slopes.at(j, i);
+        for (const std::size_t k : of)
+          fitted_variance += slopes[j] * determination_.covariance.at(j, k) * slopes[k];
       }
       const double variance = network_.covariance.at(i, i);
       const double left = variance - fitted_variance;
@@ -176,7 +172,6 @@ class Report {
   const Solution& solution_;
   const Equations::All& all_;
   Determination determination_;
-  std::vector<double> weights_;
   Adjustment out_;
 };
 

@@ -4,6 +4,12 @@
 #include <limits>
 
 namespace sparewright::survey {
+namespace {
+
+// A step this small against the answer is only rounding.
+constexpr double kSettledPart = 1e-14;
+
+}  // namespace
 
 double chi_square_below(double x, int degrees_of_freedom) {
   if (x <= 0.0) return 0.0;
@@ -26,11 +32,20 @@ double chi_square_limit(double probability, int degrees_of_freedom) {
   double high = 1.0;
   while (chi_square_below(high, degrees_of_freedom) < probability)
     high *= 2.0;
+  // Newton's steps along the density, halving where one would leave what is known to hold the answer.
+  const double a = degrees_of_freedom / 2.0;
+  double x = low + (high - low) / 2.0;
   while (high - low > 4.0 * std::numeric_limits<double>::epsilon() * high) {
-    const double middle = low + (high - low) / 2.0;
-    (chi_square_below(middle, degrees_of_freedom) < probability ? low : high) = middle;
+    const double over = chi_square_below(x, degrees_of_freedom) - probability;
+    (over < 0.0 ? low : high) = x;
+    const double density = std::exp((a - 1.0) * std::log(x / 2.0) - x / 2.0 - std::lgamma(a)) / 2.0;
+    const double next = x - over / density;
+    const bool is_inside = next > low && next < high;
+    const double before = x;
+    x = is_inside ? next : low + (high - low) / 2.0;
+    if (is_inside && std::abs(x - before) <= kSettledPart * x) break;
   }
-  return low + (high - low) / 2.0;
+  return x;
 }
 
 }  // namespace sparewright::survey

@@ -26,12 +26,22 @@ struct Matrix {
   }
 };
 
-// Sum of products. Equal lengths.
+// Sum of products. Equal lengths. Four sums side by side, so that no addition waits for the one before.
 [[nodiscard]] inline double dot(std::span<const double> a, std::span<const double> b) {
-  double sum = 0.0;
-  for (std::size_t i = 0; i < a.size(); ++i)
-    sum += a[i] * b[i];
-  return sum;
+  double sum0 = 0.0;
+  double sum1 = 0.0;
+  double sum2 = 0.0;
+  double sum3 = 0.0;
+  std::size_t i = 0;
+  for (; i + 4 <= a.size(); i += 4) {
+    sum0 += a[i] * b[i];
+    sum1 += a[i + 1] * b[i + 1];
+    sum2 += a[i + 2] * b[i + 2];
+    sum3 += a[i + 3] * b[i + 3];
+  }
+  for (; i < a.size(); ++i)
+    sum0 += a[i] * b[i];
+  return (sum0 + sum1) + (sum2 + sum3);
 }
 
 }  // namespace sparewright::survey

@@ -43,6 +43,25 @@ std::vector<Cause> causes_of(const std::vector<ledger::Shares>& shares) {
   return causes;
 }
 
+// inverse(S) = W' W.
+Matrix weights_of(const Matrix& covariance) {
+  const std::size_t n = covariance.rows;
+  Matrix white(n, n);
+  for (std::size_t i = 0; i < n; ++i)
+    white.at(i, i) = 1.0;
+  Whitening(covariance).apply(white);
+  Matrix weights(n, n);
+  for (std::size_t k = 0; k < n; ++k) {
+    for (std::size_t i = 0; i < n; ++i) {
+      const double factor = white.at(k, i);
+      if (factor == 0.0) continue;
+      for (std::size_t j = 0; j < n; ++j)
+        weights.at(i, j) += factor * white.at(k, j);
+    }
+  }
+  return weights;
+}
+
 // out += table * in, lane by lane. Both are tables of kLanes columns.
 void add_product(const Matrix& table, const Matrix& in, Matrix& out) {
   for (std::size_t i = 0; i < table.rows; ++i) {
@@ -68,7 +87,7 @@ class Batch {
       : network_(*drawing.network),
         adjustment_(*drawing.adjustment),
         equations_(equations),
-        weights_(Whitening(network_.covariance).weights()),
+        weights_(weights_of(network_.covariance)),
         causes_(causes_of(drawing.causes)),
         readings_(network_.readings.size(), kLanes),
         values_(network_.unknowns.size(), kLanes),

@@ -36,14 +36,33 @@ struct Place {
   [[nodiscard]] const Weighted& weighted() const { return point->weighted; }
 };
 
-Result<Place> place_at(const Equations& equations, const Whitening& whitening, std::vector<double> values) {
+bool are_same(const Matrix& a, const Matrix& b) {
+  for (std::size_t i = 0; i < a.rows; ++i) {
+    const auto one = a.row(i);
+    const auto other = b.row(i);
+    double steepest = 0.0;
+    double apart = 0.0;
+    for (std::size_t j = 0; j < one.size(); ++j) {
+      steepest = std::max(steepest, std::abs(one[j]));
+      apart = std::max(apart, std::abs(one[j] - other[j]));
+    }
+    if (apart > kSameSlopes * steepest) return false;
+  }
+  return true;
+}
+
+// near: a place whose slopes will do, if they are the same there.
+Result<Place> place_at(const Equations& equations, const Whitening& whitening, std::vector<double> values,
+                       const Place* near = nullptr) {
   auto all = equations.at(values);
   if (!all) return fail(all.error());
   std::vector<double> misfit;
   misfit.reserve(all->fitted.size());
   for (std::size_t i = 0; i < all->fitted.size(); ++i)
     misfit.push_back(equations.network().readings[i].value - all->fitted[i]);
-  auto point = std::make_unique<Point>(std::move(*all), std::move(misfit), whitening);
+  auto point = near != nullptr && are_same(near->point->all.slopes, all->slopes)
+                   ? std::make_unique<Point>(std::move(*all), std::move(misfit), near->weighted())
+                   : std::make_unique<Point>(std::move(*all), std::move(misfit), whitening);
   return Place{std::move(values), std::move(point)};
 }
 
@@ -58,11 +77,18 @@ std::optional<Place> better(const Equations& equations, const Whitening& whiteni
                             const std::vector<double>& straight, double& damping) {
   while (damping <= kMostDamping) {
     const auto step = damping > 0.0 ? place.weighted().step(damping) : straight;
-    auto trial = place_at(equations, whitening, moved(place.values, step));
+    auto trial = place_at(equations, whitening, moved(place.values, step), &place);
     if (trial && trial->weighted().cost() < place.weighted().cost()) return std::move(*trial);
     damping = std::max(damping * kTenfold, kFirstDamping);
   }
   return std::nullopt;
+}
+
+// Steps shrink at least as fast as they did (Gauss-Newton near the end: by the same factor, or faster), so this one is the last
+// that counts.
+bool will_have_settled(double reach, double before) {
+  constexpr double kSafety = 10.0;
+  return reach <= kSlopesStay && before > 0.0 && kSafety * reach * (reach / before) <= kSettled;
 }
 
 struct Run {
@@ -78,13 +104,15 @@ Result<Run> run_from(const Equations& equations, const Whitening& whitening,
   if (!first) return fail(first.error());
   Place place = std::move(*first);
   double damping = 0.0;
+  double before = 0.0;  // the reach of the step before, where it was not damped
   Run run;
   for (int steps = 0; steps < kMostSteps; ++steps) {
     const auto straight = place.weighted().step(0.0);
     const double reach = place.weighted().reach(straight);
     run.solution.steps = steps;
-    if (reach <= std::max(kSettled, place.weighted().rounding())) {
+    if (reach <= std::max(kSettled, place.weighted().rounding()) || will_have_settled(reach, before)) {
       place.values = moved(std::move(place.values), straight);
+      place.point->move(straight);
       run.settled = true;
       break;
     }
@@ -94,6 +122,7 @@ Result<Run> run_from(const Equations& equations, const Whitening& whitening,
       break;
     }
     place = std::move(*next);
+    before = damping > 0.0 ? 0.0 : reach;
     damping = damping / kTenfold < kLeastDamping ? 0.0 : damping / kTenfold;
   }
   run.solution.values = std::move(place.values);
@@ -103,10 +132,21 @@ Result<Run> run_from(const Equations& equations, const Whitening& whitening,
 
 }  // namespace
 
+void Point::move(std::span<const double> step) {
+  for (std::size_t i = 0; i < misfit.size(); ++i) {
+    const double moved_by = dot(all.slopes.row(i), step);
+    all.fitted[i] += moved_by;
+    misfit[i] -= moved_by;
+  }
+  weighted.move(step);
+}
+
 Result<Solution> solve(const Equations& equations, const Whitening& whitening) {
   const auto& network = equations.network();
   const int spare = static_cast<int>(network.readings.size()) - static_cast<int>(network.unknowns.size());
-  const double limit = spare > 0 ? chi_square_limit(kAgreeProbability, spare) : kSettled;
+  const auto fits = [&](double cost) {
+    return cost <= (spare > 0 ? chi_square_limit(kAgreeProbability, spare) : kSettled);
+  };
   std::optional<Run> best;
   std::optional<base::Failure> failure;
   for (const double stretch : std::array{1.0, 0.25, 4.0, 0.0625, 16.0}) {
@@ -118,7 +158,7 @@ Result<Solution> solve(const Equations& equations, const Whitening& whitening) {
                (run->settled == best->settled && run->cost() < best->cost())) {
       best = std::move(*run);
     }
-    const bool done = best && best->settled && (!start.guessed || best->cost() <= limit);
+    const bool done = best && best->settled && (!start.guessed || fits(best->cost()));
     if (done) break;
   }
   if (best && best->settled) return std::move(best->solution);

@@ -107,7 +107,7 @@ class Starter {
       work_out(std::numeric_limits<std::size_t>::max());
       const auto unfinished = first_unfinished();
       if (!unfinished) return std::move(start_);
-      const std::size_t unknown = left_in(*unfinished).front();
+      const std::size_t unknown = left_in(*unfinished).first;
       start_.values[unknown] = guess_in(*unfinished, unknown);
       start_.guessed = true;
       known_[unknown] = true;
@@ -117,10 +117,17 @@ class Starter {
  private:
   [[nodiscard]] std::size_t readings() const { return equations_.network().readings.size(); }
 
-  [[nodiscard]] std::vector<std::size_t> left_in(std::size_t reading) const {
-    std::vector<std::size_t> left;
+  // The unknowns of a reading that are still to be found: how many, and the first.
+  struct Left {
+    std::size_t count = 0;
+    std::size_t first = 0;
+  };
+  [[nodiscard]] Left left_in(std::size_t reading) const {
+    Left left;
     for (const std::size_t u : equations_.unknowns_of(reading)) {
-      if (!known_[u]) left.push_back(u);
+      if (known_[u]) continue;
+      if (left.count == 0) left.first = u;
+      ++left.count;
     }
     return left;
   }
@@ -131,11 +138,11 @@ class Starter {
       found = false;
       for (std::size_t i = 0; i < readings(); ++i) {
         if (equations_.unknowns_of(i).size() > at_most) continue;
-        const auto left = left_in(i);
-        if (left.size() != 1) continue;
-        const double guess = guess_in(i, left[0]);
-        start_.values[left[0]] = Alone(equations_, i, left[0], start_.values).solved(guess);
-        known_[left[0]] = true;
+        const Left left = left_in(i);
+        if (left.count != 1) continue;
+        const double guess = guess_in(i, left.first);
+        start_.values[left.first] = Alone(equations_, i, left.first, start_.values).solved(guess);
+        known_[left.first] = true;
         found = true;
       }
     }
@@ -143,7 +150,7 @@ class Starter {
 
   [[nodiscard]] std::optional<std::size_t> first_unfinished() const {
     for (std::size_t i = 0; i < readings(); ++i) {
-      if (!left_in(i).empty()) return i;
+      if (left_in(i).count > 0) return i;
     }
     return std::nullopt;
   }

@@ -34,7 +34,7 @@ struct AtOdds {
   std::vector<std::size_t> alike;  // others that explain the misfits as well: nothing tells them apart
   double odds = 0.0;               // of `reading`, never negative
   // How often sound readings would have one at least so far out. Known to kChanceError of itself where the decision
-  // hangs on it; elsewhere it is an upper bound.
+  // hangs on it; elsewhere, and of more than 400 readings, it is an upper bound.
   double chance = 1.0;
   bool suspect = false;  // chance below kFalseAlarms
 };

@@ -71,7 +71,7 @@ bool holds_slip(const Explanation& explanation, const Planted& planted) {
 
 TEST(PlantedSlips, ATurnMissedIsExplainedWhereItCanBeDetermined) {
   constexpr std::uint64_t kSeed = 73;
-  const int count = tests::count_from("SPAREWRIGHT_SURVEYS", 150);
+  const int count = tests::count_from("SPAREWRIGHT_SURVEYS", 50);
   fmt::print("seed {}\n", kSeed);
   tests::ShopSets sets(kSeed);
   int all = 0;
@@ -102,7 +102,7 @@ TEST(PlantedSlips, ATurnMissedIsExplainedWhereItCanBeDetermined) {
 
 TEST(PlantedSlips, TwoTurnsAtOnceAreExplainedWhereEachAloneCouldBe) {
   constexpr std::uint64_t kSeed = 74;
-  const int count = tests::count_from("SPAREWRIGHT_SURVEYS", 150);
+  const int count = tests::count_from("SPAREWRIGHT_SURVEYS", 50);
   fmt::print("seed {}\n", kSeed);
   tests::ShopSets sets(kSeed);
   int both = 0;
