@@ -14,6 +14,7 @@ namespace sparewright::answers {
 [[nodiscard]] base::Result<Answer> holes(const Question& question);
 [[nodiscard]] base::Result<Answer> found_bolt_circle(const Question& question);
 [[nodiscard]] base::Result<Answer> found_hole_row(const Question& question);
+[[nodiscard]] base::Result<Answer> centre_line(const Question& question);
 [[nodiscard]] base::Result<Answer> packing(const Question& question);
 [[nodiscard]] base::Result<Answer> tailstock(const Question& question);
 [[nodiscard]] base::Result<Answer> jaw(const Question& question);

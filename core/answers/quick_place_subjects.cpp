@@ -18,7 +18,15 @@ std::vector<Subject> found_patterns() {
   return {{"bolt-circle", "holes found on a circle: how many, its diameter, whether equally spaced", "",
            "--distances \"1.250, 1.249, 2.166 in\"", distances(), found_bolt_circle},
           {"hole-row", "holes found in a row: the pitch, whether equal", "",
-           "--distances \"1.500, 3.001, 4.500 in\"", distances(), found_hole_row}};
+           "--distances \"1.500, 3.001, 4.500 in\"", distances(), found_hole_row},
+          {"centre-line",
+           "the centre line that holes are symmetric about, and which is off it",
+           "",
+           "--x \"0, 3, 0.5, 2.5 in\" --y \"0, 0, 2, 2.003 in\"",
+           {{"x", "LENGTHS", "of the middles of the holes: 0, 3, 0.5, 2.5 in", true},
+            {"y", "LENGTHS", "of the same, in the same order", true},
+            {"good-to", "SIZE", "how far off a coordinate may be; 0.001 in where left out"}},
+           centre_line}};
 }
 
 std::vector<Subject> laid_out() {

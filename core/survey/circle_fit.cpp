@@ -20,7 +20,6 @@ using base::Result;
 constexpr double kSmallStep = 1e-13;
 constexpr int kMostSteps = 200;
 constexpr int kMostHalvings = 60;
-constexpr double kRounding = 1e-12;  // of the sum of squares: what a step that changes nothing may add to it
 // A circle larger than this many times the extent of its touches is a straight line to any instrument: its arc would be
 // 5e-7 of the extent high.
 constexpr double kLargestRadius = 1e6;
@@ -118,7 +117,7 @@ struct Misfit {
   std::vector<double> off;
   Matrix slopes;
 
-  [[nodiscard]] double squares() const { return dot(off, off); }
+  [[nodiscard]] double length() const { return std::sqrt(dot(off, off)); }
 };
 
 Misfit misfit_of(const Circle& circle, const std::vector<Point2>& touches) {
@@ -152,14 +151,14 @@ std::optional<int> settle(Circle& circle, const std::vector<Point2>& touches) {
     const std::vector<double> step = step_of(now.slopes, now.off);
     const double size = std::max(1.0, circle.radius);
     if (moved(now.slopes, step) <= kSmallStep * size) return steps;
-    const double most = now.squares() * (1.0 + kRounding);
+    const double most = now.length() + kSmallStep * size;  // a step that changes nothing adds rounding
     double part = 1.0;
     Circle next;
     Misfit there;
     for (int half = 0; half < kMostHalvings; ++half, part /= 2.0) {
       next = {circle.x + part * step[0], circle.y + part * step[1], circle.radius + part * step[2]};
       there = misfit_of(next, touches);
-      if (there.squares() <= most) break;
+      if (there.length() <= most) break;
     }
     circle = next;
     now = std::move(there);
@@ -208,9 +207,8 @@ Result<CircleFit> fit_circle(std::span<const Point2> touches) {
   if (!(frame.extent > 0.0) || on_a_line(frame, moments))
     return fail(touches_too_few("a circle", std::string(kWanted)));
   Circle circle = taubin(moments);
-  if (!std::isfinite(circle.x) || !std::isfinite(circle.y) || !std::isfinite(circle.radius))
-    return fail(touches_too_few("a circle", std::string(kWanted)));
-  const auto steps = settle(circle, frame.touches);
+  const bool starts = std::isfinite(circle.x) && std::isfinite(circle.y) && std::isfinite(circle.radius);
+  const auto steps = starts ? settle(circle, frame.touches) : std::nullopt;
   if (!steps)
     return fail(Code::kReadingsDisagree, "the touches lie along a straight line", "touches further round",
                 "a circle");

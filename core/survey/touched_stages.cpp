@@ -68,6 +68,8 @@ Root touch_root(const Touched& touched, const Instrument& instrument, std::size_
   root.shares = {{own + "/good to", of_rectangle(instrument.good_to.base)},
                  {own + "/resolution", of_rectangle(instrument.reads.base / 2.0)},
                  {axis_zero_cause(instrument.name, axis), of_rectangle(zero.within)}};
+  if (touched.tip.finds)
+    root.shares.push_back({own + "/found by the tip", of_rectangle(touched.tip.finds->base())});
   root.typed = at.typed;
   root.source =
       fmt::format("{}, {} where the tip stood at touch {}", instrument.name, kAxes[axis], touch + 1);

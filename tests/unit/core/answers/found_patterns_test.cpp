@@ -74,6 +74,20 @@ TEST(FoundHoleRow, ThePitchOfARow) {
   EXPECT_EQ(number(*answer, "places, at least"), 4.0);
 }
 
+// A trapezium 3 in wide at the foot and 2 in at the top; the fourth hole 0.003 in high, then as it should be.
+TEST(CentreLine, OfFourHoles) {
+  const auto answer = quick("centre-line", {{"x", "0, 3, 0.5, 2.5 in"}, {"y", "0, 0, 2, 2.003 in"}});
+  ASSERT_TRUE(answer) << refusal(answer);
+  EXPECT_THAT(answer->says, HasSubstr("not as far as the coordinates tell"));
+  EXPECT_NEAR(number(*answer, "through x"), 1.5, 1e-4);
+  EXPECT_EQ(number(*answer, "lines that do as well"), 1.0);
+  EXPECT_THAT(row(*answer, "holes 3 and 4 off each other's image").note, HasSubstr("more than its doubt"));
+  const auto true_one = quick("centre-line", {{"x", "0, 3, 0.5, 2.5 in"}, {"y", "0, 0, 2, 2 in"}});
+  ASSERT_TRUE(true_one) << refusal(true_one);
+  EXPECT_EQ(true_one->says, "symmetric, as far as the coordinates tell");
+  EXPECT_THAT(refusal(quick("centre-line", {{"x", "0, 1, 2 in"}, {"y", "0, 1, 0, 3 in"}})), HasSubstr("--y"));
+}
+
 // 786 g and 100 cm3 are 7.86 g/cm3: steel; 271 g are aluminium.
 TEST(Density, TellsTheMaterialAsFarAsItCan) {
   const auto steel =
