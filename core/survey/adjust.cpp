@@ -151,7 +151,8 @@ class Report {
   void test(std::size_t i, Fit& fit) const {
     const auto trace = determination_.blunders.row(i);
     const double length = std::sqrt(dot(trace, trace));
-    fit.checked = length > kCheckedPart * determination_.weights[i];
+    const double part = network_.readings[i].is_exact ? kCheckedExactPart : kCheckedPart;
+    fit.checked = length > part * determination_.weights[i];
     if (!fit.checked) return;
     fit.odds = dot(trace, white_misfit_) / length;
     fit.error = *fit.odds / length;

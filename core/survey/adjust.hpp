@@ -35,6 +35,8 @@ inline constexpr double kAgreeProbability = 0.95;
 // A reading is checked by the others where an error in it would leave at least this part of itself in the
 // misfits.
 inline constexpr double kCheckedPart = 1e-4;
+// What is said to be exact is far finer than what it is checked by: for it this part is enough.
+inline constexpr double kCheckedExactPart = 1e-7;
 
 // What a reading puts into an unknown counts as rounding below this part of what the weightiest puts in.
 inline constexpr double kFollowNoise = 1e-10;
