@@ -28,6 +28,9 @@ class Report {
         all_(solution.point->all),
         determination_(solution.point->weighted.determine(all_.slopes)) {
     out_.traces = std::move(determination_.traces);
+    for (std::size_t i = 0; i < readings(); ++i) {
+      if (network_.readings[i].is_exact) out_.traces.find_length(i, kCheckedExactPart);
+    }
     out_.equation_slopes = all_.slopes;
     out_.mended = whitening.mended();
     out_.steps = solution.steps;

@@ -18,7 +18,7 @@ struct Asked {
 };
 
 // Ends the stage where one of the figures is not known. What is known exactly gets kExactPart of the finest other
-// observation in the covariance (known.hpp), and no share in the ledger.
+// observation of its dimensions in the covariance (known.hpp), and no share in the ledger.
 [[nodiscard]] Asked ask_for(const SurveyPlan& plan, ledger::Pen& pen);
 
 }  // namespace sparewright::survey

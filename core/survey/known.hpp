@@ -16,7 +16,7 @@
 
 namespace sparewright::survey {
 
-// What is said to be exact counts as known to this part of the finest reading: fine enough to move nothing a user can
+// What is said to be exact counts as known to this part of the finest reading of its dimensions: fine enough to move nothing a user can
 // see (it shifts sizes by the square of it), coarse enough that the tests of readings still work on it.
 inline constexpr double kExactPart = 1e-3;
 

@@ -21,6 +21,7 @@ struct Observation {
   double value = 0.0;                           // base unit of the equation's kind
   formula::Formula equation;                    // what it would read; its names are names of unknowns
   ledger::Bound bound = ledger::Bound::kExact;  // what it says of the original size; adjust() heeds none
+  bool is_exact = false;                        // said to be so without a doubt; see kExactPart in known.hpp
 };
 
 struct Network {

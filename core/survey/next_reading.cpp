@@ -183,12 +183,16 @@ void write(const Survey& survey, ledger::Pen& pen) {
   fixes.value = static_cast<double>(next->fixes.size());
   fixes.words = fmt::format("{} would fix {}", words_of(*next), all_of(next->fixes));
   const ledger::Figure& figure = pen.decide("fixes", fixes);
+  std::vector<std::string> open;
+  for (const Found& found : measured->adjustment.unknowns) {
+    if (!found.fixed) open.push_back(found.name);
+  }
   ledger::Query query;
-  query.id = "one more reading/" + all_of(next->fixes);
+  query.id = "one more reading/" + all_of(next->of);
   query.about = figure.name;
-  query.says = fmt::format("the readings do not fix {}", all_of(next->fixes));
+  query.says = fmt::format("the readings do not fix {}", all_of(open));
   query.happens = "What hangs on it is NOT KNOWN.";
-  query.todo = fmt::format("Read {}.", words_of(*next));
+  query.todo = fmt::format("Read {}: it fixes {}.", words_of(*next), all_of(next->fixes));
   pen.query(std::move(query));
 }
 

@@ -35,7 +35,7 @@ struct NextReading {
 // "next reading", for a survey that is sound (troubles()) and sorted as survey_stages() sorts it
 //   next reading/fixes   how many dimensions the best one would fix, itself in words; not there where everything is fixed
 //                        or nothing helps
-//   queries              "one more reading/<dimensions>"
+//   queries              "one more reading/<the dimensions it is of>"
 [[nodiscard]] ledger::Stage next_reading_stage(const Survey& survey);
 
 }  // namespace sparewright::survey

@@ -24,19 +24,21 @@ Matrix Traces::all() const {
 }
 
 void Traces::find_lengths() {
+  lengths.assign(white.rows, 0.0);
+  for (std::size_t i = 0; i < white.rows; ++i)
+    find_length(i, kCheckedPart);
+}
+
+void Traces::find_length(std::size_t reading, double least_part) {
   // Below this part the difference of squares has lost too many figures, and the trace itself is made.
   constexpr double kPlain = 1e-2;
-  lengths.clear();
-  for (std::size_t i = 0; i < white.rows; ++i) {
-    const double before = dot(white.row(i), white.row(i));
-    double left = before - dot(along.row(i), along.row(i));
-    if (left < kPlain * before) {
-      const std::vector<double> one = trace(i);
-      left = dot(one, one);
-    }
-    const bool is_checked = left > kCheckedPart * kCheckedPart * before;
-    lengths.push_back(is_checked ? std::sqrt(left) : 0.0);
+  const double before = dot(white.row(reading), white.row(reading));
+  double left = before - dot(along.row(reading), along.row(reading));
+  if (left < kPlain * before) {
+    const std::vector<double> one = trace(reading);
+    left = dot(one, one);
   }
+  lengths[reading] = left > least_part * least_part * before ? std::sqrt(left) : 0.0;
 }
 
 double Traces::odds(std::size_t reading) const {

@@ -23,6 +23,8 @@ struct Traces {
   std::vector<double> misfit;  // v
 
   void find_lengths();  // from the three tables; kCheckedPart
+  // Of one reading, checked where an error leaves at least that part of itself.
+  void find_length(std::size_t reading, double least_part);
 
   // The test of one reading (Baarda's w): its misfit along its trace. 0 where no other checks it.
   [[nodiscard]] double odds(std::size_t reading) const;
@@ -33,5 +35,7 @@ struct Traces {
 
 // A reading is checked by the others where an error in it would leave at least this part of itself in the misfits.
 inline constexpr double kCheckedPart = 1e-4;
+// What is said to be exact is far finer than what it is checked by: for it this part is enough.
+inline constexpr double kCheckedExactPart = 1e-7;
 
 }  // namespace sparewright::survey

@@ -107,6 +107,35 @@ TEST(Known, AgainstTheReadingsIsNamedWithThem) {
             "together with 'left' and 'right'");
 }
 
+// A micrometer elsewhere is ten times finer: it has no part in what is exact between the two holes.
+TEST(Known, IsCheckedBesideFinerReadingsElsewhere) {
+  Survey survey = holes();
+  survey.dimensions.push_back({"pin", quantity::Kind::kDiameter});
+  survey.readings.push_back(reading("pin", Way::kOutside, {"pin"}, "micrometer 0-1", {"0.4000"}));
+  survey.readings[1].repeats = tests::typed_all({"0.520"});
+  survey.known = {known("alike", "left = right")};
+  const auto queries = worked(survey).queries();
+  ASSERT_EQ(queries.size(), 1U);
+  EXPECT_EQ(queries[0].id, "known against the readings/alike");
+}
+
+// One end by caliper, the other over a chain of three: what is exact is a thousandth of the finest of them.
+TEST(Known, IsCheckedOverAChainOfReadings) {
+  Survey survey = holes();
+  survey.dimensions = {
+      {"a", quantity::Kind::kLength}, {"b", quantity::Kind::kLength}, {"whole", quantity::Kind::kLength}};
+  survey.readings = {reading("a", Way::kOutside, {"a"}, "micrometer 0-1", {"0.4000"}),
+                     reading("b", Way::kOutside, {"b"}, "caliper 8", {"0.500"}),
+                     reading("whole", Way::kOutside, {"whole"}, "caliper 8", {"0.930"})};
+  survey.known = {known("closes", "a + b = whole")};
+  const auto queries = worked(survey).queries();
+  ASSERT_EQ(queries.size(), 1U);
+  EXPECT_EQ(queries[0].id, "known against the readings/closes");
+  EXPECT_THAT(queries[0].says, HasSubstr("0.0300 in apart"));
+  survey.readings[2].repeats = tests::typed_all({"0.900"});
+  EXPECT_TRUE(worked(survey).queries().empty());
+}
+
 TEST(Known, OfAnotherReadingSaysNothing) {
   Survey survey = holes();
   survey.readings.push_back(reading("right again", Way::kInside, {"right"}, "caliper 8", {"0.501"}));

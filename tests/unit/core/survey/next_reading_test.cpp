@@ -102,8 +102,10 @@ TEST(NextReading, IsSaidInTheLedger) {
   EXPECT_EQ(fixes.formula, "'outside' of pivot_pin with micrometer 0-1 would fix centres and pivot_pin");
   const auto queries = ledger.queries();
   ASSERT_EQ(queries.size(), 1U);
-  EXPECT_EQ(queries[0].id, "one more reading/centres and pivot_pin");
-  EXPECT_EQ(queries[0].todo, "Read 'outside' of pivot_pin with micrometer 0-1.");
+  EXPECT_EQ(queries[0].id, "one more reading/pivot_pin");
+  EXPECT_EQ(queries[0].todo,
+            "Read 'outside' of pivot_pin with micrometer 0-1: it fixes centres and pivot_pin.");
+  EXPECT_EQ(queries[0].says, "the readings do not fix centres and pivot_pin");
   EXPECT_FALSE(queries[0].serious);
   EXPECT_FALSE(worked(tests::lever()).get("next reading/fixes").known());
 }
