@@ -179,6 +179,37 @@ TEST(OutsideMonteCarlo, Viscosity) {
   EXPECT_NEAR(s.high, 8.39, 0.005 + 0.05);
 }
 
+// EA-4/02 M:2013, S10 (from memory), a vernier caliper at 150 mm, um: the division of 0.05 mm (+-25) and play, Abbe error and
+// force (+-50) outweigh the rest, the sum is a trapezoid and k is 1.83, not 2: U 0.06 mm.
+TEST(OutsideMonteCarlo, VernierCaliper) {
+  const Spread s =
+      spread_of({rectangle(-0.8, 0.8), rectangle(-3.45, 3.45), rectangle(-25, 25), rectangle(-50, 50)}, sum);
+  const double half = (s.high - s.low) / 2.0;
+  EXPECT_NEAR(s.deviation, 32.3, 0.05 + 0.2) << "printed 33, from rows rounded up";
+  EXPECT_NEAR(half / s.deviation, 1.83, 0.005 + 0.01);
+  EXPECT_NEAR(half, 60.0, 5.0);
+}
+
+// Deaver, Managing calibration confidence in the real world, NCSL 1995: a process of standard deviation 4 in +-8, measured
+// to 1: 0.8 % are taken that are out, 1.5 % refused that are in.
+TEST(OutsideMonteCarlo, TakenAndRefusedWrongly) {
+  Draws draws(7);
+  std::vector<double> made(kDraws);
+  std::vector<double> error(kDraws);
+  draws.fill(made, Distribution::kNormal);
+  draws.fill(error, Distribution::kNormal);
+  double taken = 0.0;
+  double refused = 0.0;
+  for (std::size_t d = 0; d < kDraws; ++d) {
+    const bool is_in = std::abs(4.0 * made[d]) <= 8.0;
+    const bool reads_in = std::abs(4.0 * made[d] + error[d]) <= 8.0;
+    if (reads_in && !is_in) taken += 1.0 / kDraws;
+    if (!reads_in && is_in) refused += 1.0 / kDraws;
+  }
+  EXPECT_NEAR(taken, 0.008, 0.0005 + 0.0008);
+  EXPECT_NEAR(refused, 0.015, 0.0005 + 0.001);
+}
+
 // NPL report DEM-ES-011, 9.2: ln x, x between 0.1 and 1.1. By integration: mean -0.6649, u 0.6062, shortest 95 % -1.897 to
 // 0.0953 (= ln 1.1).
 TEST(OutsideMonteCarlo, LogarithmOfARectangle) {
