@@ -28,6 +28,8 @@ std::string wear_words(const MeasuredRow& row) {
   std::string words = "worn to " + row.now->shown;
   if (!row.wear) return words;
   if (!row.wear->value) return words + "; how much is gone: NOT KNOWN";
+  if (*row.wear->value <= 0.0)
+    return words + ", no less metal than the rest: no wear that these readings could tell";
   words += fmt::format(", {} gone", row.wear->shown);
   if (!row.wear->good_to.empty()) words += fmt::format(" (good to {})", row.wear->good_to);
   return words;

@@ -75,10 +75,7 @@ class Commands {
     numbers->add_option("NAME", asked_.name, "the start of the names wanted");
     add_for_job("dimensions", "list the part's dimensions: from what, to what, limits and aim",
                 "sparewright dimensions bracket.job.toml", sparewright::cli::dimensions);
-    add_for_job(
-        "measure",
-        "say what the readings make of the old part: sizes, what their doubt is made of, what fits what",
-        "sparewright measure bracket.job.toml", sparewright::cli::measure);
+    add_measure();
     add_for_job("sizes", "say what the measured sizes were made to before they wore, and the fits of mates",
                 "sparewright sizes bracket.job.toml", sparewright::cli::sizes);
     CLI::App* why = add_for_job("why", "say where a number comes from, down to readings and sources",
@@ -90,6 +87,22 @@ class Commands {
     add_paper(*why);
     add_for_job("order", "print the order of work with what is dialled", "sparewright order bracket.job.toml",
                 sparewright::cli::order);
+  }
+
+  void add_measure() {
+    CLI::App* measure = add_for_job(
+        "measure",
+        "say what the readings make of the old part: sizes, what their doubt is made of, what fits",
+        "sparewright measure bracket.job.toml\n"
+        "         sparewright measure bracket.job.toml -o measuring.pdf",
+        sparewright::cli::measure);
+    add_output(*measure,
+               "print what to write down, what to measure and what came of it to this .pdf; - for "
+               "standard output");
+    add_paper(*measure);
+    measure->add_option(
+        "--draws", asked_.draws,
+        "draw the readings' errors so often and say whether the doubts hold: 100000 takes seconds");
   }
 
   void add_about_files() {

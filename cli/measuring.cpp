@@ -71,7 +71,7 @@ void print_measured(const app::Measured& measured) {
     print_plan(measured);
     return;
   }
-  fmt::print("SIZES as the readings together make them; good to: 19 times in 20\n");
+  fmt::print("SIZES as the readings together make them\n");
   for (const app::MeasuredRow& row : measured.sizes)
     print_size(row);
   fmt::print("\nREADINGS\n");
@@ -88,7 +88,7 @@ void print_drawn(const app::Drawn& drawn) {
   fmt::print("\nSIZES by {} draws of the readings' errors (JCGM 101:2008)\n", drawn.draws);
   for (const app::DrawnRow& row : drawn.sizes) {
     fmt::print("{:<20} {}; {}\n", row.name, row.shown,
-               row.holds ? "as above" : "NOT as above: go by these limits");
+               row.holds ? "as above" : "NOT as above: go by these limits, or read more often");
   }
   if (drawn.unsettled > 0) fmt::print("{} draws came to no answer and are left out.\n", drawn.unsettled);
 }

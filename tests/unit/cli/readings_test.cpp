@@ -23,6 +23,8 @@ class WrongInputOfReadings : public ProgramTest {
   }
   // A line of the shop's micrometer put in place of another.
   void micrometer(const std::string& line, const std::string& by) {
+    if (by.find("to = ") != std::string::npos)
+      change("farm.shop.toml", "farm.shop.toml", "to      = \"1\"\n", "");
     change("farm.shop.toml", "farm.shop.toml", "kind    = \"outside micrometer\"\n" + line,
            "kind    = \"outside micrometer\"\n" + by);
   }

@@ -71,14 +71,14 @@ TEST_F(WrongInput, AnInstrumentsNameThatCannotServeIsToldInTheShopText) {
   change("farm.shop.toml", "farm.shop.toml", "\"caliper 6\"", "\"caliper 1/2\"");
   const Ran ran = run("check bracket.job.toml");
   EXPECT_EQ(ran.status, 2);
-  EXPECT_THAT(ran.err, AllOf(HasSubstr("farm.shop.toml:44:"), HasSubstr("a name without '/'")));
+  EXPECT_THAT(ran.err, AllOf(HasSubstr("farm.shop.toml:45:"), HasSubstr("a name without '/'")));
 }
 
 TEST_F(WrongInput, AnInstrumentGoodToNothingIsToldInTheShopText) {
   change("farm.shop.toml", "farm.shop.toml", "good_to = \"0.001\"", "good_to = \"0\"");
   const Ran ran = run("check bracket.job.toml");
   EXPECT_EQ(ran.status, 2);
-  EXPECT_THAT(ran.err, AllOf(HasSubstr("farm.shop.toml:47:"), HasSubstr("must be more than zero")));
+  EXPECT_THAT(ran.err, AllOf(HasSubstr("farm.shop.toml:48:"), HasSubstr("must be more than zero")));
 }
 
 TEST_F(WrongInput, FileThatIsNotThere) {
