@@ -13,7 +13,7 @@ namespace {
 using survey::Sketch;
 
 constexpr TextStyle kReadStyle{2.2, Face::kRegular};
-constexpr double kRowPitch_mm = 5.2;
+constexpr double kRowPitch_mm = 5.6;
 constexpr double kFirstRow_mm = 6.0;
 constexpr double kArrow_mm = 2.2;
 constexpr double kMetal_mm = 5.0;       // of metal drawn behind an edge
@@ -22,7 +22,7 @@ constexpr double kCentreOver_mm = 2.0;  // a centre line stands out of its circl
 constexpr double kPlace_mm = 2.0;       // half of the cross of a place
 constexpr double kExtensionGap_mm = 0.8;
 constexpr double kExtensionOver_mm = 1.2;
-constexpr double kOverLine_mm = 0.4;    // words over their line
+constexpr double kOverLine_mm = 0.9;    // words over their line
 constexpr double kRoundWords_mm = 0.3;  // kept free round them
 constexpr Hatching kMetalHatching{Slant::kRising, 1.8};
 

@@ -195,7 +195,7 @@ TEST_F(Commands, OneSetupsSheetCanBePrintedAlone) {
           ("pdftotext -layout '" + at("one.pdf").string() + "' '" + at("one.txt").string() + "'").c_str()),
       0);
   const std::string text = read("one.txt");
-  EXPECT_THAT(text, HasSubstr("SHEET 5 of 8"));
+  EXPECT_THAT(text, HasSubstr("SHEET 6 of 9"));
   EXPECT_THAT(text, testing::Not(HasSubstr("SHEET 1 of 3")));
   const Ran other = run("sheets bracket.job.toml --only 30");
   EXPECT_EQ(other.status, 2);

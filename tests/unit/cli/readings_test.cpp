@@ -25,8 +25,8 @@ class WrongInputOfReadings : public ProgramTest {
   void micrometer(const std::string& line, const std::string& by) {
     if (by.find("to = ") != std::string::npos)
       change("farm.shop.toml", "farm.shop.toml", "to      = \"1\"\n", "");
-    change("farm.shop.toml", "farm.shop.toml", "kind    = \"outside micrometer\"\n" + line,
-           "kind    = \"outside micrometer\"\n" + by);
+    const std::string head = "name    = \"micrometer 0-1\"\nkind    = \"outside micrometer\"\n";
+    change("farm.shop.toml", "farm.shop.toml", head + line, head + by);
   }
 };
 
