@@ -37,7 +37,7 @@ std::size_t moves_most(const std::vector<JobNumber>& numbers) {
     for (std::size_t i = root + 1; i < numbers.size(); ++i) {
       const auto& inputs = numbers[i].inputs;
       moved[i] = std::any_of(inputs.begin(), inputs.end(), [&](std::size_t input) { return moved[input]; });
-      count += moved[i] ? 1 : 0;
+      if (moved[i]) ++count;
     }
     if (count <= most) continue;
     most = count;
