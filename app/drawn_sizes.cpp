@@ -14,12 +14,9 @@ namespace {
 // Any will do; a fixed one gives the same answer every time.
 constexpr std::uint64_t kSeed = 20'231'115;
 
-// Half a unit of the first figure of u: what two ways of coming by an interval may differ by (JCGM 101:2008, 7.9.2 and 8.1,
-// one figure).
-double tolerance_of(double u) {
-  if (u <= 0.0) return 0.0;
-  return 0.5 * std::pow(10.0, std::floor(std::log10(u)));
-}
+// By how much of the expanded uncertainty two ways of coming by an interval may differ at its ends: a choice made here, in
+// whatever unit (JCGM 101:2008, 8.1, goes by the figures that are printed).
+constexpr double kHolds = 0.1;
 
 DrawnRow row_of(const survey::DrawnSize& size, const ledger::Figure& figure, quantity::UnitSystem system) {
   const quantity::Unit unit = quantity::display_unit(figure.kind, system);
@@ -35,7 +32,7 @@ DrawnRow row_of(const survey::DrawnSize& size, const ledger::Figure& figure, qua
                           row.unit, quantity::fixed(row.low, places), quantity::fixed(row.high, places));
   const double off = std::max(std::abs(figure.value - figure.expanded() - size.spread.low),
                               std::abs(figure.value + figure.expanded() - size.spread.high));
-  row.holds = off <= tolerance_of(figure.u());
+  row.holds = off <= kHolds * figure.expanded();
   return row;
 }
 

@@ -1,6 +1,7 @@
 #include "app/measuring.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <string_view>
@@ -88,7 +89,7 @@ class Rows {
     if (const ledger::Figure* counts = figures_.find("reading/" + reading.name))
       row.counts = row_of(*counts, job_.system);
     const auto used = used_.find(reading.name);
-    row.use = used == used_.end() ? "set aside" : "used";
+    row.use = used == used_.end() ? (reading.trial ? "tried" : "set aside") : "used";
     if (reading.condition != survey::Condition::kSound)
       row.use += fmt::format(", {}", survey::name_of(reading.condition));
     if (reading.trial) row.use += fmt::format(", {}", survey::name_of(*reading.trial));
@@ -132,7 +133,11 @@ class Rows {
 };
 
 bool is_about_readings(const ledger::Query& query) {
-  return query.about.starts_with("reading/") || query.about.starts_with("survey/");
+  constexpr std::array<std::string_view, 9> kRooms{"reading/", "survey/",  "touched/",
+                                                   "touch/",   "between/", "pattern/",
+                                                   "known/",   "trial/",   "next reading/"};
+  return std::any_of(kRooms.begin(), kRooms.end(),
+                     [&](std::string_view room) { return query.about.starts_with(room); });
 }
 
 }  // namespace

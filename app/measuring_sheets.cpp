@@ -60,6 +60,7 @@ sheets::MeasuredSize sheet_size(const Measured& measured, const MeasuredRow& row
     size.says.push_back(checked_words(row));
     if (!row.doubts.empty()) size.says.push_back("its doubt: " + doubts_words(row.doubts));
   }
+  if (!row.without.empty()) size.says.emplace_back(kDisputed);
   if (row.now) size.says.push_back(wear_words(row));
   const auto sketch = std::find_if(sketches.begin(), sketches.end(),
                                    [&](const survey::Sketch& one) { return one.dimension == row.name; });
@@ -113,7 +114,7 @@ sheets::MeasuringPacket measuring_packet(const job::Job& job, ledger::Ledger& le
     packet.sizes.push_back(sheet_size(measured, row, sketches));
   packet.agreement.push_back(agreement_words(measured));
   for (const QueryRow& query : measured.queries)
-    packet.agreement.push_back(fmt::format("{}: {} {}", query.state == "open" ? "QUERY" : "overruled",
+    packet.agreement.push_back(fmt::format("{}: {}. {}", query.state == "open" ? "QUERY" : "overruled",
                                            query.says, query.state == "open" ? query.todo : query.reason));
   return packet;
 }

@@ -14,6 +14,10 @@ namespace sparewright::app {
 // "worn to 0.6231 in, 0.0018 in gone"; empty where no worn place was read.
 [[nodiscard]] std::string wear_words(const MeasuredRow& row);
 
+// Of a size that hangs on readings which do not agree.
+inline constexpr const char* kDisputed =
+    "DISPUTED: the readings do not agree, and this size is no better than the wrong one of them";
+
 // Whether a slip would show.
 [[nodiscard]] std::string checked_words(const MeasuredRow& row);
 

@@ -199,7 +199,7 @@ struct DrawnRow {
   double high = 0.0;
   std::string unit;
   std::string shown;  // "0.6248 in, 19 times in 20 between 0.6246 and 0.6250"
-  bool holds = true;  // value and doubt of the adjustment say the same to the first figure of the doubt
+  bool holds = true;  // its ends are those of the adjustment, to a tenth of the doubt
 };
 
 // Draws of all errors at once.

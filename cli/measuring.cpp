@@ -1,4 +1,5 @@
 // What came of measuring up, as text.
+#include <algorithm>
 #include <cmath>
 #include <optional>
 #include <utility>
@@ -28,6 +29,7 @@ void print_size(const app::MeasuredRow& row) {
   if (row.k) fmt::print(" (k = {:.2f})", *row.k);
   fmt::print("; {}\n", app::checked_words(row));
   if (!row.doubts.empty()) fmt::print("    its doubt: {}\n", app::doubts_words(row.doubts));
+  if (!row.without.empty()) fmt::print("    {}\n", app::kDisputed);
   if (row.now) fmt::print("    {}\n", app::wear_words(row));
   for (const app::NumberRow& without : row.without)
     fmt::print("    {}: {}\n", without.formula, without.shown);
@@ -84,6 +86,11 @@ void print_measured(const app::Measured& measured) {
     print_query(query);
 }
 
+bool all_known(const app::Measured& measured) {
+  return std::all_of(measured.sizes.begin(), measured.sizes.end(),
+                     [](const app::MeasuredRow& row) { return row.size.missing.empty(); });
+}
+
 void print_drawn(const app::Drawn& drawn) {
   fmt::print("\nSIZES by {} draws of the readings' errors (JCGM 101:2008)\n", drawn.draws);
   for (const app::DrawnRow& row : drawn.sizes) {
@@ -105,19 +112,20 @@ int measure(const Asked& asked) {
     return put(asked, asked.output, *pdf, status_of(*session));
   }
   const auto measured = session->measured();
-  std::optional<app::Drawn> drawn;
-  if (asked.draws) {
-    auto made = session->drawn(*asked.draws);
-    if (!made) return tell(asked, made.error());
-    drawn = std::move(*made);
-  }
+  std::optional<app::Outcome<app::Drawn>> drawn;
+  if (asked.draws) drawn = session->drawn(*asked.draws);
+  const bool is_drawn = drawn && drawn->has_value();
   if (asked.json) {
-    fmt::print("{}", as_json(measured, drawn));
+    fmt::print("{}", as_json(measured, is_drawn ? std::optional(**drawn) : std::nullopt));
   } else {
     print_measured(measured);
-    if (drawn) print_drawn(*drawn);
+    if (is_drawn) print_drawn(**drawn);
   }
-  return status_of(*session);
+  const int status = all_known(measured) ? status_of(*session) : kNotWell;
+  if (!drawn || is_drawn) return status;
+  for (const app::Trouble& trouble : drawn->error())
+    fmt::print(stderr, "draws: NOT KNOWN: {}\n", app::report(trouble));
+  return kNotWell;
 }
 
 }  // namespace sparewright::cli

@@ -72,8 +72,14 @@ double Draws::gamma(double shape) {
 }
 
 double Draws::student(double degrees_of_freedom) {
-  const double chi_square = 2.0 * gamma(degrees_of_freedom / 2.0);
-  return normal() / std::sqrt(chi_square / degrees_of_freedom);
+  double stretch = 1.0;
+  fill_stretches({&stretch, 1}, degrees_of_freedom);
+  return normal() * stretch;
+}
+
+void Draws::fill_stretches(std::span<double> out, double degrees_of_freedom) {
+  for (double& one : out)
+    one = std::sqrt(degrees_of_freedom / (2.0 * gamma(degrees_of_freedom / 2.0)));
 }
 
 void Draws::fill(std::span<double> out, Distribution distribution, double degrees_of_freedom) {

@@ -29,6 +29,8 @@ class Draws {
 
   // degrees_of_freedom: of kStudent, more than 0; without limit it is normal. Heeded for no other.
   void fill(std::span<double> out, Distribution distribution, double degrees_of_freedom = 0.0);
+  // What makes normal numbers, all by the same, numbers of Student's t: the root of the degrees of freedom over a chi-square.
+  void fill_stretches(std::span<double> out, double degrees_of_freedom);
 
  private:
   double unit();  // 0 < u < 1

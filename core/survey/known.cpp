@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <map>
 #include <numbers>
 #include <optional>
@@ -68,6 +69,8 @@ double half_width_to_u(double half_width) {
   return half_width * std::numbers::inv_sqrt3;
 }
 
+constexpr double kHeeds = 1e-9;
+
 class KnownChecker {
  public:
   explicit KnownChecker(const Survey& survey) : survey_(survey) {
@@ -99,6 +102,7 @@ class KnownChecker {
     if (equation->names().empty()) {
       add(i, "is", failure_of(Code::kValueNotAccepted, known.is, "an equation with a dimension in it", "is"));
     }
+    check_says_something(i, *equation);
     if (!known.within) return;
     if (quantity::dimension_of(known.within->kind) != quantity::dimension_of(equation->kind())) {
       add(i, "within",
@@ -109,6 +113,31 @@ class KnownChecker {
           failure_of(Code::kValueNotAccepted, known.within->typed,
                      "more than 0; left out where the two sides are the same", "within"));
     }
+  }
+
+  // At two places that mean nothing: an equation that cannot be worked out at either, or heeds no dimension there, is none.
+  void check_says_something(std::size_t i, const formula::Formula& equation) {
+    bool heeds = equation.names().empty();
+    std::optional<Failure> cannot;
+    for (const double place : {7.3, 11.9}) {
+      std::vector<double> values(equation.names().size());
+      for (std::size_t k = 0; k < values.size(); ++k)
+        values[k] = place * (1.0 + 0.37 * static_cast<double>(k));
+      const auto y = equation.at(values);
+      if (!y) {
+        cannot = y.error();
+        continue;
+      }
+      cannot.reset();
+      heeds = heeds || std::any_of(y->slopes.begin(), y->slopes.end(),
+                                   [](double slope) { return std::abs(slope) > kHeeds; });
+      if (heeds) break;
+    }
+    if (cannot && cannot->code == Code::kDividesByZero) return add(i, "is", std::move(*cannot));
+    if (!heeds && !cannot)
+      add(i, "is",
+          failure_of(Code::kValueNotAccepted, survey_.known[i].is,
+                     "an equation that a dimension decides: here they cancel", "is"));
   }
 
   // All of them without any reading: they have to agree among themselves.

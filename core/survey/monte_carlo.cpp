@@ -23,23 +23,62 @@ constexpr int kMostSteps = 60;
 // One cause and what it puts into each reading.
 struct Cause {
   Distribution distribution = Distribution::kNormal;
-  double degrees_of_freedom = 0.0;
+  std::size_t scatter = 0;                           // of kStudent: which of the scatters
   std::vector<std::pair<std::size_t, double>> into;  // reading, amount
 };
 
-std::vector<Cause> causes_of(const std::vector<ledger::Shares>& shares) {
+// What repeats or touches lie off by: one number, not well known, behind the causes that are its parts.
+struct Scatter {
+  std::string name;
+  double degrees_of_freedom = 0.0;
+};
+
+struct Causes {
+  std::vector<Cause> all;
+  std::vector<Scatter> scatters;
+};
+
+// "reading/bore/scatter", "touched/hole/scatter/3": the scatter it is a part of.
+std::string_view scatter_of(std::string_view cause) {
+  constexpr std::string_view kScatter = "/scatter";
+  const std::size_t at = cause.rfind(kScatter);
+  return at == std::string_view::npos ? cause : cause.substr(0, at + kScatter.size());
+}
+
+// Of the parts of one scatter in one reading, together (JCGM 100:2008, G.2b).
+double degrees_of_freedom_of(std::string_view scatter, const ledger::Shares& shares) {
+  ledger::Shares parts;
+  for (const ledger::Share& share : shares) {
+    if (std::isfinite(share.degrees_of_freedom) && scatter_of(share.cause.text()) == scatter)
+      parts.push_back(share);
+  }
+  return ledger::effective_degrees_of_freedom(parts);
+}
+
+Causes causes_of(const std::vector<ledger::Shares>& shares) {
   std::map<base::Name, Cause> by_name;
+  std::map<std::string, double> scatters;
   for (std::size_t i = 0; i < shares.size(); ++i) {
     for (const ledger::Share& share : shares[i]) {
       Cause& cause = by_name[share.cause];
       cause.distribution = distribution_of(share);
-      cause.degrees_of_freedom = share.degrees_of_freedom;
       cause.into.emplace_back(i, share.amount);
+      if (cause.distribution != Distribution::kStudent) continue;
+      const std::string scatter(scatter_of(share.cause.text()));
+      const double degrees = degrees_of_freedom_of(scatter, shares[i]);
+      const auto [known, is_new] = scatters.emplace(scatter, degrees);
+      if (!is_new) known->second = std::min(known->second, degrees);
     }
   }
-  std::vector<Cause> causes;
-  for (auto& [name, cause] : by_name)
-    causes.push_back(std::move(cause));
+  Causes causes;
+  for (const auto& [name, degrees] : scatters)
+    causes.scatters.push_back({name, degrees});
+  for (auto& [name, cause] : by_name) {
+    const auto scatter = scatters.find(std::string(scatter_of(name.text())));
+    if (scatter != scatters.end())
+      cause.scatter = static_cast<std::size_t>(std::distance(scatters.begin(), scatter));
+    causes.all.push_back(std::move(cause));
+  }
   return causes;
 }
 
@@ -83,12 +122,12 @@ void clear(Matrix& table) {
 // kLanes draws adjusted at once.
 class Batch {
  public:
-  Batch(const Drawing& drawing, const Equations& equations)
+  Batch(const Drawing& drawing, const Equations& equations, const Causes& causes)
       : network_(*drawing.network),
         adjustment_(*drawing.adjustment),
         equations_(equations),
         weights_(weights_of(network_.covariance)),
-        causes_(causes_of(drawing.causes)),
+        causes_(causes),
         readings_(network_.readings.size(), kLanes),
         values_(network_.unknowns.size(), kLanes),
         misfits_(network_.readings.size(), kLanes),
@@ -115,8 +154,15 @@ class Batch {
   void draw(Draws& draws) {
     for (std::size_t i = 0; i < readings_.rows; ++i)
       std::fill_n(&readings_.cells[i * kLanes], kLanes, network_.readings[i].value);
-    for (const Cause& cause : causes_) {
-      draws.fill(drawn_, cause.distribution, cause.degrees_of_freedom);
+    stretches_.resize(causes_.scatters.size() * kLanes);
+    for (std::size_t s = 0; s < causes_.scatters.size(); ++s)
+      draws.fill_stretches(std::span(stretches_).subspan(s * kLanes, kLanes),
+                           causes_.scatters[s].degrees_of_freedom);
+    for (const Cause& cause : causes_.all) {
+      const bool is_scatter = cause.distribution == Distribution::kStudent;
+      draws.fill(drawn_, is_scatter ? Distribution::kNormal : cause.distribution);
+      for (std::size_t l = 0; is_scatter && l < kLanes; ++l)
+        drawn_[l] *= stretches_[cause.scatter * kLanes + l];
       for (const auto& [reading, amount] : cause.into) {
         double* to = &readings_.cells[reading * kLanes];
         for (std::size_t l = 0; l < kLanes; ++l)
@@ -183,7 +229,7 @@ class Batch {
   const Adjustment& adjustment_;
   const Equations& equations_;
   Matrix weights_;
-  std::vector<Cause> causes_;
+  const Causes& causes_;
   Matrix readings_;
   Matrix values_;
   Matrix misfits_;
@@ -192,6 +238,7 @@ class Batch {
   Matrix steps_;
   std::array<double, kLanes> drawn_{};
   std::array<double, kLanes> fitted_{};
+  std::vector<double> stretches_;  // of the scatters, one after the other
   std::vector<double> given_;
   std::vector<double> slopes_;  // of the readings one after the other
   formula::Formula::Room room_;
@@ -203,6 +250,19 @@ base::Failure wrong_count(std::size_t draws) {
   failure.subject = "draws";
   failure.found = fmt::format("{}", draws);
   failure.accepted = fmt::format("{} to {}", kFewestDraws, kMostDraws);
+  return failure;
+}
+
+// "the readings do not fix the scatter of 'bore' well enough to be drawn"
+base::Failure scatter_not_known(const Scatter& scatter) {
+  const std::size_t first = scatter.name.find('/');
+  const std::size_t last = scatter.name.rfind('/');
+  const std::string of = first < last ? scatter.name.substr(first + 1, last - first - 1) : scatter.name;
+  base::Failure failure;
+  failure.code = base::Code::kReadingsTooFew;
+  failure.subject = fmt::format("the scatter of '{}' well enough to be drawn", of);
+  failure.accepted =
+      "four repeats, or three touches more than needed; or the instrument's `repeats` in the shop text";
   return failure;
 }
 
@@ -235,7 +295,11 @@ Result<MonteCarlo> monte_carlo(const Drawing& drawing, std::size_t draws, std::u
   if (!drawing.adjustment->gaps.empty()) return base::fail(not_fixed(drawing));
   const auto equations = Equations::of(*drawing.network);
   if (!equations) return base::fail(equations.error());
-  Batch batch(drawing, *equations);
+  const Causes causes = causes_of(drawing.causes);
+  for (const Scatter& scatter : causes.scatters) {
+    if (scatter.degrees_of_freedom < kFewestDegreesOfFreedom) return base::fail(scatter_not_known(scatter));
+  }
+  Batch batch(drawing, *equations, causes);
   Draws source(seed);
   std::vector<std::vector<double>> drawn(drawing.network->unknowns.size());
   MonteCarlo out;

@@ -36,17 +36,22 @@ struct MonteCarlo {
 };
 
 // The distribution that stands for a cause, of its share's standard uncertainty (JCGM 101:2008, 6.4, table 1):
-//   few degrees of freedom (the scatter of repeats)             Student's t, its scale the standard uncertainty
+//   the scatter of repeats or touches                           Student's t, its scale the standard uncertainty; of the
+//                                                               parts of one scatter together, for it is one number
 //   within stated limits (good to, resolution, zero, ...)       rectangular
 //   anything else                                               normal
 [[nodiscard]] Distribution distribution_of(const ledger::Share& share);
+
+// A scatter known from fewer says too little: Student's t has no variance below three.
+inline constexpr double kFewestDegreesOfFreedom = 2.999;
 
 inline constexpr std::size_t kFewestDraws = 1000;
 inline constexpr std::size_t kMostDraws = 10'000'000;
 
 // Same seed, same bits. Each draw is adjusted to the same exactness as adjust(): steps with the slopes where the adjustment
 // settled and the misfits where the draw is, until a step moves no size by more than kDrawSettled of its doubt.
-// Fails with kTooMany for fewer or more draws than above, with kReadingsTooFew where the readings leave a size open.
+// Fails with kTooMany for fewer or more draws than above, with kReadingsTooFew where the readings leave a
+// size open, or where a scatter is known from too few.
 [[nodiscard]] base::Result<MonteCarlo> monte_carlo(const Drawing& drawing, std::size_t draws,
                                                    std::uint64_t seed);
 

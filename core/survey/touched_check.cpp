@@ -183,6 +183,15 @@ class TouchedChecker {
     return nullptr;
   }
 
+  // Whether dimensions get the middle of a touched circle.
+  static bool gives_place(const Touched& touched) {
+    const auto gives = [&](Told what) {
+      return std::any_of(touched.gives.begin(), touched.gives.end(),
+                         [&](const Gives& one) { return one.told == what; });
+    };
+    return gives(Told::kX) && gives(Told::kY);
+  }
+
   void check_between(std::size_t i) {
     const Between& between = survey_.between[i];
     const Touched* first = form_of(In::kBetween, i, between.first);
@@ -191,6 +200,13 @@ class TouchedChecker {
     if (first == second) {
       add(In::kBetween, i, "of",
           failure(Code::kNameTwice, between.first, "two touched forms", "touched form"));
+      return;
+    }
+    if (gives_place(*first) && gives_place(*second) && !between.gives.empty()) {
+      add(In::kBetween, i, "distance",
+          failure(Code::kValueNotAccepted, between.gives.front().dimension,
+                  "either x and y of both or what lies between them: the one follows from the other",
+                  "distance"));
       return;
     }
     const std::vector<Told> told =

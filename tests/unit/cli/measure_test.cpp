@@ -1,6 +1,8 @@
 // What `measure` prints for the example, the shape of its JSON, and what it says of a reading that is out.
 #include <numeric>
 #include <set>
+#include <string_view>
+#include <utility>
 
 #include <gmock/gmock.h>
 #include <nlohmann/json.hpp>
@@ -12,6 +14,7 @@ namespace sparewright {
 namespace {
 
 using nlohmann::json;
+using testing::AllOf;
 using testing::HasSubstr;
 using testing::StartsWith;
 using tests::ProgramTest;
@@ -60,6 +63,31 @@ TEST_F(Measure, SaysWhichReadingIsOut) {
   EXPECT_EQ(ran.status, 1) << ran.err;
   EXPECT_THAT(ran.out, HasSubstr("they do NOT agree"));
   EXPECT_THAT(ran.out, HasSubstr("misread?"));
+}
+
+// Two repeats say too little of their scatter to draw it; one reading each leaves nothing to be scattered.
+TEST_F(Measure, DrawsErrorsOrSaysWhatIsWanting) {
+  const Ran two = run("measure bracket.job.toml --draws 2000");
+  EXPECT_EQ(two.status, 1);
+  EXPECT_THAT(two.err, AllOf(HasSubstr("draws: NOT KNOWN"), HasSubstr("well enough to be drawn")));
+  EXPECT_THAT(two.out, HasSubstr("SIZES as the readings"));
+  std::string once = read("bracket.job.toml");
+  for (const auto& [many, one] :
+       {std::pair{"[\"0.6248\", \"0.6247\", \"0.6248\"]", "\"0.6248\""},
+        std::pair{"[\"0.632\", \"0.631\"]", "\"0.632\""}, std::pair{"[\"0.683\", \"0.684\"]", "\"0.683\""},
+        std::pair{"[\"1.315\", \"1.316\"]", "\"1.315\""}, std::pair{"[\"0.719\", \"0.718\"]", "\"0.718\""},
+        std::pair{"[\"1.280\", \"1.281\"]", "\"1.281\""}}) {
+    const std::size_t at = once.find(many);
+    ASSERT_NE(at, std::string::npos) << many;
+    once.replace(at, std::string_view(many).size(), one);
+  }
+  write("once.job.toml", once);
+  const Ran drawn = run("measure once.job.toml --draws 20000");
+  EXPECT_THAT(drawn.out, HasSubstr("SIZES by 20000 draws"));
+  EXPECT_THAT(drawn.out, testing::Not(HasSubstr("came to no answer")));
+  const json printed = json::parse(run("measure once.job.toml --draws 20000 --json").out);
+  EXPECT_EQ(printed["drawn"]["sizes"].size(), 5U);
+  EXPECT_NEAR(named(printed["drawn"]["sizes"], "idler_pin")["mean"].get<double>(), 0.6248, 0.0001);
 }
 
 TEST_F(Measure, PrintsItsPicturesAsPdf) {

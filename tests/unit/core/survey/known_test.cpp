@@ -179,6 +179,17 @@ TEST(KnownTroubles, PointIntoTheText) {
   EXPECT_EQ(mixed[0].code, Code::kKindsDoNotMix);
 }
 
+TEST(KnownTroubles, RefuseWhatNoDimensionDecides) {
+  for (const char* is : {"left = left", "left = left + 0.1", "left - right = left - right"}) {
+    const auto failures = failures_of({known("a", is)});
+    ASSERT_EQ(failures.size(), 1U) << is;
+    EXPECT_EQ(failures[0].accepted, "an equation that a dimension decides: here they cancel") << is;
+  }
+  const auto by_zero = failures_of({known("a", "left / 0 = right")});
+  ASSERT_EQ(by_zero.size(), 1U);
+  EXPECT_EQ(by_zero[0].code, Code::kDividesByZero);
+}
+
 TEST(KnownTroubles, SayWhatIsTaken) {
   for (const char* is : {"left", "left = right = left", "left =", "= right", ""}) {
     const auto failures = failures_of({known("a", is)});

@@ -115,6 +115,37 @@ TEST(MonteCarlo, RefusesTooFewDrawsAndOpenSizes) {
   EXPECT_EQ(open.error().subject, "lost");
 }
 
+// What touches lie off by is one number behind all of them: eight parts of one scatter, five touches to spare. Together
+// they are Student's t of five degrees, whose middle 95 % are 2.571 of its scale either way.
+TEST(MonteCarlo, DrawsTheScatterOfTouchesAsOneNumber) {
+  Sample s;
+  s.network.unknowns = {{"hole", Kind::kLength}};
+  ledger::Shares parts;
+  for (int k = 1; k <= 8;
+       ++k)  // as the touches hand it out: together five degrees by Welch and Satterthwaite
+    parts.push_back({"touched/hole/scatter/" + std::to_string(k), 0.01 / std::sqrt(8.0), 5.0 / 8.0});
+  s.read(of(Way::kOutside, {"hole"}, "hole"), 20.0, std::move(parts));
+  const survey::Spread spread = s.drawn(200'000).sizes[0].spread;
+  EXPECT_NEAR(spread.mean, 20.0, 0.0002);
+  EXPECT_NEAR(spread.high - 20.0, 0.02571, 0.0006);
+  EXPECT_NEAR(20.0 - spread.low, 0.02571, 0.0006);
+}
+
+TEST(MonteCarlo, DrawsNoScatterOfTwoRepeats) {
+  Sample s = two_pins();
+  s.causes[2].push_back({"reading/pin/scatter", 0.001, 1.0});
+  s.causes[2] = ledger::in_order(s.causes[2]);
+  s.network.covariance = survey::Matrix(3, 3);
+  for (std::size_t a = 0; a < 3; ++a)
+    s.network.covariance.at(a, a) = 1e-4;
+  s.adjusted = survey::adjust(s.network);
+  ASSERT_TRUE(s.adjusted.has_value());
+  const auto drawn = survey::monte_carlo({&s.network, &*s.adjusted, s.causes}, 2000, 1);
+  ASSERT_FALSE(drawn.has_value());
+  EXPECT_EQ(drawn.error().code, base::Code::kReadingsTooFew);
+  EXPECT_EQ(drawn.error().subject, "the scatter of 'pin' well enough to be drawn");
+}
+
 TEST(MonteCarlo, DrawsACauseAsItIsKnown) {
   using survey::Distribution;
   EXPECT_EQ(survey::distribution_of({"reading/a/scatter", 1.0, 2.0}), Distribution::kStudent);
