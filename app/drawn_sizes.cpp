@@ -15,7 +15,7 @@ namespace {
 constexpr std::uint64_t kSeed = 20'231'115;
 
 // By how much of the expanded uncertainty two ways of coming by an interval may differ at its ends: a choice made here, in
-// whatever unit (JCGM 101:2008, 8.1, goes by the figures that are printed).
+// whatever unit (JCGM 101:2008, 8.1, from memory, goes by the figures that are printed).
 constexpr double kHolds = 0.1;
 
 DrawnRow row_of(const survey::DrawnSize& size, const ledger::Figure& figure, quantity::UnitSystem system) {

@@ -7,15 +7,13 @@
 #include <string>
 #include <vector>
 
-#include <BRepAlgoAPI_Cut.hxx>
 #include <BRepGProp.hxx>
 #include <GProp_GProps.hxx>
-#include <TopTools_ListOfShape.hxx>
 #include <fmt/format.h>
 
 #include "app/session.hpp"
+#include "cut_at_once.hpp"
 #include "recipes.hpp"
-#include "solid/kernel_shape.hpp"
 #include "timing.hpp"
 
 namespace {
@@ -34,19 +32,8 @@ std::size_t check(const benchmarks::Texts& texts) {
 
 // The blank, the cutters, one cut of all of them, the volume.
 double bare_kernel(const shape::Recipe& recipe) {
-  double seam_rad = 0.6;
-  TopTools_ListOfShape blank;
-  blank.Append(solid::kernel_body(recipe.blank().body, seam_rad, recipe.blank().body));
-  TopTools_ListOfShape cutters;
-  for (const shape::Cut& cut : recipe.cuts())
-    cutters.Append(solid::kernel_body(cut.body, seam_rad += 2.4, recipe.blank().body));
-  BRepAlgoAPI_Cut cut;
-  cut.SetArguments(blank);
-  cut.SetTools(cutters);
-  cut.Build();
-  if (!cut.IsDone()) throw std::runtime_error("the kernel makes no solid");
   GProp_GProps properties;
-  BRepGProp::VolumeProperties(cut.Shape(), properties);
+  BRepGProp::VolumeProperties(benchmarks::cut_at_once(recipe), properties);
   return properties.Mass();
 }
 

@@ -7,15 +7,12 @@
 #include <string>
 #include <vector>
 
-#include <BRepAlgoAPI_Cut.hxx>
 #include <BRepMesh_IncrementalMesh.hxx>
-#include <TopTools_ListOfShape.hxx>
-#include <TopoDS_Shape.hxx>
 #include <fmt/format.h>
 
 #include "app/session.hpp"
+#include "cut_at_once.hpp"
 #include "recipes.hpp"
-#include "solid/kernel_shape.hpp"
 #include "solid/mesh.hpp"
 #include "timing.hpp"
 
@@ -40,19 +37,9 @@ std::string packet(const Texts& texts) {
 
 // The blank, the cutters, one cut of all of them, triangles as fine as our mesh has them.
 void bare_kernel(const shape::Recipe& recipe) {
-  double seam_rad = 0.6;
-  TopTools_ListOfShape blank;
-  blank.Append(solid::kernel_body(recipe.blank().body, seam_rad, recipe.blank().body));
-  TopTools_ListOfShape cutters;
-  for (const shape::Cut& cut : recipe.cuts())
-    cutters.Append(solid::kernel_body(cut.body, seam_rad += 2.4, recipe.blank().body));
-  BRepAlgoAPI_Cut cut;
-  cut.SetArguments(blank);
-  cut.SetTools(cutters);
-  cut.Build();
-  if (!cut.IsDone()) throw std::runtime_error("the kernel makes no solid");
   const solid::Fineness fineness;
-  const BRepMesh_IncrementalMesh mesh(cut.Shape(), fineness.chord_mm, Standard_False, fineness.angle_rad);
+  const BRepMesh_IncrementalMesh mesh(benchmarks::cut_at_once(recipe), fineness.chord_mm, Standard_False,
+                                      fineness.angle_rad);
   if (!mesh.IsDone()) throw std::runtime_error("the kernel makes no mesh");
 }
 

@@ -28,6 +28,8 @@ const double kWaterWithin = unit::gram_per_cubic_centimetre.to_base(0.001);
 constexpr double kMaterialVaries = 0.01;
 constexpr std::size_t kMostShown = 8;
 constexpr double kLeastOdds = 0.01;
+// From these odds on one material is named as the one (a choice made here).
+constexpr double kTold = 0.5;
 
 constexpr handbook::Source kArchimedes{"weight over the volume of the water displaced (Archimedes)", "",
                                        handbook::Basis::kDerived};
@@ -168,7 +170,10 @@ base::Result<Answer> density(const Question& question) {
     answer.cautions.emplace_back("Look for trapped air, a hollow, a plating or an insert of something else.");
     return answer;
   }
-  answer.says = fmt::format("{}: {} comes nearest", density_words(found->density), all.front().name);
+  const bool is_told = all.front().odds >= kTold;
+  answer.says = fmt::format("{}: {}{} comes nearest", density_words(found->density),
+                            is_told ? "" : "which material is NOT KNOWN, several are about as likely; ",
+                            all.front().name);
   TableWriter odds("likely materials", question.system);
   for (std::size_t i = 0; i < all.size() && i < kMostShown && all[i].odds >= kLeastOdds; ++i) {
     odds.words(all[i].name, fmt::format("{:.0f} in 100", 100.0 * all[i].odds), kOdds,

@@ -85,6 +85,13 @@ bool is_checked(const PatternGuess& guess, const Asked& asked, std::size_t dista
   return guess.off_u[distance] > 0.01 * asked.u_mm;
 }
 
+std::size_t distances_off(const PatternGuess& guess) {
+  std::size_t off = 0;
+  for (std::size_t i = 0; i < guess.off.size(); ++i)
+    off += is_off(guess, i) ? 1U : 0U;
+  return off;
+}
+
 Table pattern_table(const PatternGuess& guess, const Asked& asked, const handbook::Source& source) {
   TableWriter writer("the pattern", asked.system);
   const bool row = guess.layout == HoleLayout::kRow;
@@ -92,11 +99,10 @@ Table pattern_table(const PatternGuess& guess, const Asked& asked, const handboo
   writer.length(row ? "pitch" : "diameter of the circle", Length::from_base(guess.size), source,
                 fmt::format("known to {}, 19 times in 20",
                             both_ways(Length::from_base(2.0 * guess.size_u), asked.system)));
-  std::size_t off = 0;
+  const std::size_t off = distances_off(guess);
   std::size_t checked = 0;
   double tells = 0.0;
   for (std::size_t i = 0; i < guess.off.size(); ++i) {
-    if (is_off(guess, i)) ++off;
     if (!is_checked(guess, asked, i)) continue;
     ++checked;
     tells = std::max(tells, 2.0 * guess.off_u[i]);
@@ -176,7 +182,8 @@ base::Result<Answer> found_holes(const Question& question, HoleLayout layout) {
     return answer;
   }
   const PatternGuess& best = found->guesses.front();
-  answer.says = fmt::format("{}, odds {}", name_of(best, asked->system), percent(best.odds));
+  answer.says = fmt::format("{}, odds {}{}", name_of(best, asked->system), percent(best.odds),
+                            distances_off(best) > 0 ? "; NOT equally spaced by these distances" : "");
   answer.tables = {pattern_table(best, *asked, source), distance_table(best, *asked, source),
                    rivals_table(*found, *asked, source)};
   answer.cautions = cautions_of(*found, *asked);

@@ -15,6 +15,7 @@
 #include "core/survey/known.hpp"
 #include "core/survey/touched_check.hpp"
 #include "core/survey/touched_stages.hpp"
+#include "core/survey/trouble_with.hpp"
 #include "core/survey/ways.hpp"
 
 namespace sparewright::survey {
@@ -24,15 +25,6 @@ using base::Code;
 using base::Failure;
 using quantity::Typed;
 
-Failure failure(Code code, std::string_view found, std::string_view accepted, std::string_view subject) {
-  Failure f;
-  f.code = code;
-  f.found = found;
-  f.accepted = accepted;
-  f.subject = subject;
-  return f;
-}
-
 constexpr double kInch = 25.4;  // mm, exact
 
 class Checker {
@@ -41,24 +33,24 @@ class Checker {
 
   std::vector<Trouble> run() {
     if (survey_.readings.empty() && survey_.touched.empty()) {
-      add(Trouble::In::kSurvey, 0, "reading", failure(Code::kReadingsTooFew, "", "a reading", "anything"));
+      add(Trouble::In::kSurvey, 0, "reading", failure_of(Code::kReadingsTooFew, "", "a reading", "anything"));
     }
     if (survey_.readings.size() > kMostReadings) {
       add(Trouble::In::kSurvey, 0, "reading",
-          failure(Code::kTooMany, fmt::format("{} readings", survey_.readings.size()),
-                  fmt::format("at most {}", kMostReadings), "measuring up"));
+          failure_of(Code::kTooMany, fmt::format("{} readings", survey_.readings.size()),
+                     fmt::format("at most {}", kMostReadings), "measuring up"));
     }
-    check_names(survey_.instruments, Trouble::In::kInstrument, "instrument");
+    add_name_troubles(troubles_, survey_.instruments, Trouble::In::kInstrument, "instrument");
     for (std::size_t i = 0; i < survey_.instruments.size(); ++i)
       check_instrument(i);
-    check_names(survey_.dimensions, Trouble::In::kDimension, "dimension");
+    add_name_troubles(troubles_, survey_.dimensions, Trouble::In::kDimension, "dimension");
     for (std::size_t i = 0; i < survey_.dimensions.size(); ++i)
       check_usable(i);
     for (const Known& known : survey_.known) {
       const std::vector<std::string> names = names_in(known);
       measured_.insert(names.begin(), names.end());
     }
-    check_names(survey_.readings, Trouble::In::kReading, "reading");
+    add_name_troubles(troubles_, survey_.readings, Trouble::In::kReading, "reading");
     for (std::size_t i = 0; i < survey_.readings.size(); ++i)
       check_reading(i);
     for (const ToldReading& told : told_readings(survey_))
@@ -79,19 +71,6 @@ class Checker {
     troubles_.push_back({in, index, std::string(field), std::move(f)});
   }
 
-  template <typename Named>
-  void check_names(const std::vector<Named>& list, Trouble::In in, std::string_view what) {
-    std::set<std::string_view> seen;
-    for (std::size_t i = 0; i < list.size(); ++i) {
-      const std::string& name = list[i].name;
-      if (name.empty() || name.find('/') != std::string::npos) {
-        add(in, i, "name", failure(Code::kValueNotAccepted, name, "a name without '/'", "name"));
-      } else if (!seen.insert(name).second) {
-        add(in, i, "name", failure(Code::kNameTwice, name, "another name", what));
-      }
-    }
-  }
-
   void check_instrument(std::size_t i) {
     const Instrument& instrument = survey_.instruments[i];
     check_positive(i, "good_to", instrument.good_to);
@@ -101,8 +80,8 @@ class Checker {
     if (instrument.to) check_positive(i, "to", *instrument.to);
     if (instrument.from && instrument.to && instrument.from->base >= instrument.to->base)
       add(Trouble::In::kInstrument, i, "from",
-          failure(Code::kValueNotAccepted, instrument.from->typed,
-                  fmt::format("less than 'to', which is {}", instrument.to->typed), "from"));
+          failure_of(Code::kValueNotAccepted, instrument.from->typed,
+                     fmt::format("less than 'to', which is {}", instrument.to->typed), "from"));
     if (instrument.zero_within) check_not_negative(i, *instrument.zero_within);
     for (const JawPair& pair : instrument.jaw_pairs) {
       if (pair.zero_within) check_not_negative(i, *pair.zero_within);
@@ -111,13 +90,13 @@ class Checker {
   void check_not_negative(std::size_t i, const Typed& zero_within) {
     if (zero_within.base >= 0.0) return;
     add(Trouble::In::kInstrument, i, "zero_within",
-        failure(Code::kValueNotAccepted, zero_within.typed, "0 or more", "zero_within"));
+        failure_of(Code::kValueNotAccepted, zero_within.typed, "0 or more", "zero_within"));
   }
   void check_positive(std::size_t i, std::string_view field, const Typed& number) {
     if (number.base > 0.0) return;
     add(Trouble::In::kInstrument, i, field,
-        failure(Code::kSizeNotPositive, number.typed, "",
-                fmt::format("'{}' of {}", field, survey_.instruments[i].name)));
+        failure_of(Code::kSizeNotPositive, number.typed, "",
+                   fmt::format("'{}' of {}", field, survey_.instruments[i].name)));
   }
 
   // A name is usable if it reads as an expression that is just that name.
@@ -126,8 +105,8 @@ class Checker {
     const auto read = formula::Expression::read(name);
     if (read && read->names() == std::vector<std::string>{name}) return;
     add(Trouble::In::kDimension, i, "name",
-        failure(Code::kValueNotAccepted, name, "letters, digits, '_' and '.', starting with a letter",
-                "name"));
+        failure_of(Code::kValueNotAccepted, name, "letters, digits, '_' and '.', starting with a letter",
+                   "name"));
   }
 
   void check_reading(std::size_t i) {
@@ -135,8 +114,8 @@ class Checker {
     note_names(reading);
     if (reading.repeats.empty()) {
       add(Trouble::In::kReading, i, "repeats",
-          failure(Code::kReadingsTooFew, "", "what was read, once or more",
-                  fmt::format("'{}'", reading.name)));
+          failure_of(Code::kReadingsTooFew, "", "what was read, once or more",
+                     fmt::format("'{}'", reading.name)));
       return;
     }
     check_repeats(i);
@@ -144,8 +123,8 @@ class Checker {
     const bool can_be_tried = reading.way == Way::kInside || reading.way == Way::kOutside;
     if (reading.trial && !can_be_tried)
       add(Trouble::In::kReading, i, "trial",
-          failure(Code::kValueNotAccepted, name_of(*reading.trial),
-                  "outside or inside: a size that something was tried on", "trial"));
+          failure_of(Code::kValueNotAccepted, name_of(*reading.trial),
+                     "outside or inside: a size that something was tried on", "trial"));
     const auto equation = equation_of(reading, survey_.dimensions, survey_.system);
     std::string_view field = reading.way == Way::kExpression ? "is" : "of";
     if (!equation && equation.error().subject == "count") field = "count";
@@ -154,7 +133,8 @@ class Checker {
       add(Trouble::In::kReading, i, field, equation.error());
     } else if (equation->names().empty()) {
       add(Trouble::In::kReading, i, field,
-          failure(Code::kValueNotAccepted, equation->typed(), "an expression with a dimension in it", field));
+          failure_of(Code::kValueNotAccepted, equation->typed(), "an expression with a dimension in it",
+                     field));
     }
   }
 
@@ -172,12 +152,12 @@ class Checker {
     for (const Typed& repeat : reading.repeats) {
       if (quantity::dimension_of(repeat.kind) != quantity::dimension_of(wanted)) {
         add(Trouble::In::kReading, i, "repeats",
-            failure(Code::kUnitOfAnotherKind, repeat.typed, quantity::name_of(wanted),
-                    quantity::name_of(wanted)));
+            failure_of(Code::kUnitOfAnotherKind, repeat.typed, quantity::name_of(wanted),
+                       quantity::name_of(wanted)));
       } else if (reading.way != Way::kExpression &&
                  (row_of(reading.way).is_difference ? repeat.base < 0.0 : repeat.base <= 0.0)) {
         add(Trouble::In::kReading, i, "repeats",
-            failure(Code::kSizeNotPositive, repeat.typed, "", fmt::format("'{}'", reading.name)));
+            failure_of(Code::kSizeNotPositive, repeat.typed, "", fmt::format("'{}'", reading.name)));
       }
     }
   }
@@ -191,16 +171,16 @@ class Checker {
       for (const Instrument& each : survey_.instruments)
         known.push_back(each.name);
       add(Trouble::In::kReading, i, "instrument",
-          failure(Code::kNotInTheShop, reading.instrument, base::known_words(reading.instrument, known),
-                  "instrument"));
+          failure_of(Code::kNotInTheShop, reading.instrument, base::known_words(reading.instrument, known),
+                     "instrument"));
       return;
     }
     const auto kind = reading.repeats.front().kind;
     if (quantity::dimension_of(found->good_to.kind) != quantity::dimension_of(kind) ||
         quantity::dimension_of(found->reads.kind) != quantity::dimension_of(kind)) {
       add(Trouble::In::kReading, i, "instrument",
-          failure(Code::kUnitOfAnotherKind, reading.instrument, "an instrument for it",
-                  quantity::name_of(kind)));
+          failure_of(Code::kUnitOfAnotherKind, reading.instrument, "an instrument for it",
+                     quantity::name_of(kind)));
     }
     check_range(i, *found);
     const std::vector<Jaws> faces = faces_of(*found);
@@ -211,8 +191,8 @@ class Checker {
     for (const Jaws face : faces)
       has.push_back(name_of(face));
     add(Trouble::In::kReading, i, "jaws",
-        failure(Code::kValueNotAccepted, name_of(jaws), fmt::format("{}", fmt::join(has, ", ")),
-                "jaws of " + found->name));
+        failure_of(Code::kValueNotAccepted, name_of(jaws), fmt::format("{}", fmt::join(has, ", ")),
+                   "jaws of " + found->name));
   }
 
   // A reading that the instrument cannot show. Where it can show the same number in the other unit, that is said.
@@ -227,7 +207,7 @@ class Checker {
       if (!repeat.unit_given && in_range(instrument, other))
         accepted += fmt::format("; {} {} would do: was that meant?", repeat.typed, is_inch ? "mm" : "in");
       add(Trouble::In::kReading, i, "repeats",
-          failure(Code::kValueNotAccepted, repeat.typed, accepted, reading.name));
+          failure_of(Code::kValueNotAccepted, repeat.typed, accepted, reading.name));
     }
   }
 
@@ -235,7 +215,7 @@ class Checker {
     const std::string& name = survey_.dimensions[i].name;
     if (measured_.count(name) > 0) return;
     add(Trouble::In::kDimension, i, "name",
-        failure(Code::kReadingsTooFew, "", "a reading of it", fmt::format("'{}'", name)));
+        failure_of(Code::kReadingsTooFew, "", "a reading of it", fmt::format("'{}'", name)));
   }
 
   const Survey& survey_;

@@ -1,7 +1,7 @@
 // Random draws of errors, the same for the same seed on every machine, and what many draws say.
 //
 // Sources: JCGM 101:2008, 6.4 (which distribution stands for which knowledge), 7.6 and 7.7 (estimate, standard uncertainty
-// and coverage interval from the draws).
+// and coverage interval from the draws); the clauses are named from memory.
 #pragma once
 
 #include <array>

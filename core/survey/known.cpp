@@ -12,6 +12,7 @@
 #include <fmt/format.h>
 
 #include "core/survey/adjust.hpp"
+#include "core/survey/trouble_with.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -54,15 +55,6 @@ Failure in_place(Failure failure, const AsDifference& difference, const Known& k
   if (span.offset > difference.equals) span.offset -= difference.moved;
   span.length = std::min(span.length, known.is.size() - std::min(known.is.size(), span.offset));
   return failure;
-}
-
-Failure failure_of(Code code, std::string_view found, std::string_view accepted, std::string_view subject) {
-  Failure f;
-  f.code = code;
-  f.found = found;
-  f.accepted = accepted;
-  f.subject = subject;
-  return f;
 }
 
 double half_width_to_u(double half_width) {

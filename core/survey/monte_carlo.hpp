@@ -1,7 +1,8 @@
 // The readings adjusted again and again, each time with other errors drawn from what is known of them: whether the sizes
 // and their doubts, which come of straight lines through bent equations, can be trusted.
 //
-// Source: JCGM 101:2008, clauses 5 to 8 (propagation of distributions by a Monte Carlo method).
+// Source: JCGM 101:2008, clauses 5 to 8 (propagation of distributions by a Monte Carlo method); clauses here and
+// below from memory.
 #pragma once
 
 #include <cstddef>

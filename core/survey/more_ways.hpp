@@ -88,46 +88,31 @@ inline constexpr std::array kMoreWayRows{
            3},
     // What the humble ways add, half-widths, common practice: an edge rubbed through paper is true to about 1/64 in; solder
     // springs back and its ends are uneven by some 0.0005 in; a pack of slips goes in by feel to some 0.0002 in.
-    WayRow{Way::kRubbing,
-           "paper rubbing",
-           "rubbing",
-           "{1}",
-           "the size, read off paper rubbed over the work; good to 1/64 in by itself where no transfer is "
-           "stated",
-           {quantity::Kind::kLength},
-           1,
-           Jaws::kOutside,
-           false,
-           quantity::Kind::kLength,
-           false,
-           false,
-           25.4 / 64.0},
-    WayRow{Way::kCrushedSolder,
-           "crushed solder",
-           "crushed solder",
-           "{1}",
-           "the gap that crushed it; good to 0.0005 in by itself where no transfer is stated",
-           {quantity::Kind::kLength},
-           1,
-           Jaws::kOutside,
-           false,
-           quantity::Kind::kLength,
-           false,
-           false,
-           0.0005 * 25.4},
-    WayRow{Way::kSlipPack,
-           "pack of slips",
-           "slip pack",
-           "{1}",
-           "the gap the pack of slips or feelers just fills; good to 0.0002 in by itself where no transfer "
-           "is stated",
-           {quantity::Kind::kLength},
-           1,
-           Jaws::kOutside,
-           false,
-           quantity::Kind::kLength,
-           false,
-           false,
-           0.0002 * 25.4}};
+    WayRow{
+        .way = Way::kRubbing,
+        .name = "paper rubbing",
+        .key = "rubbing",
+        .reads = "{1}",
+        .of = "the size, read off paper rubbed over the work; good to 1/64 in by itself where no transfer is "
+              "stated",
+        .kinds = {quantity::Kind::kLength},
+        .own_mm = 25.4 / 64.0},
+    WayRow{.way = Way::kCrushedSolder,
+           .name = "crushed solder",
+           .key = "crushed solder",
+           .reads = "{1}",
+           .of = "the gap that crushed it; good to 0.0005 in by itself where no transfer is stated",
+           .kinds = {quantity::Kind::kLength},
+           .own_mm = 0.0005 * 25.4},
+    WayRow{
+        .way = Way::kSlipPack,
+        .name = "pack of slips",
+        .key = "slip pack",
+        .reads = "{1}",
+        .of =
+            "the gap the pack of slips or feelers just fills; good to 0.0002 in by itself where no transfer "
+            "is stated",
+        .kinds = {quantity::Kind::kLength},
+        .own_mm = 0.0002 * 25.4}};
 
 }  // namespace sparewright::survey

@@ -13,6 +13,7 @@
 #include "core/survey/pattern_work.hpp"
 #include "core/survey/told_formula.hpp"
 #include "core/survey/touched_stages.hpp"
+#include "core/survey/trouble_with.hpp"
 
 namespace sparewright::survey {
 namespace {
@@ -20,15 +21,6 @@ namespace {
 using base::Code;
 using base::Failure;
 using In = Trouble::In;
-
-Failure failure(Code code, std::string_view found, std::string_view accepted, std::string_view subject) {
-  Failure f;
-  f.code = code;
-  f.found = found;
-  f.accepted = accepted;
-  f.subject = subject;
-  return f;
-}
 
 template <typename Named>
 std::vector<std::string> names_of(const std::vector<Named>& list) {
@@ -43,13 +35,13 @@ class TouchedChecker {
   explicit TouchedChecker(const Survey& survey) : survey_(survey), forms_(names_of(survey.touched)) {}
 
   std::vector<Trouble> run() {
-    check_names(survey_.touched, In::kTouched, "touched form");
+    add_name_troubles(troubles_, survey_.touched, In::kTouched, "touched form");
     for (std::size_t i = 0; i < survey_.touched.size(); ++i)
       check_touched(i);
-    check_names(survey_.between, In::kBetween, "between");
+    add_name_troubles(troubles_, survey_.between, In::kBetween, "between");
     for (std::size_t i = 0; i < survey_.between.size(); ++i)
       check_between(i);
-    check_names(survey_.patterns, In::kPattern, "hole pattern");
+    add_name_troubles(troubles_, survey_.patterns, In::kPattern, "hole pattern");
     for (std::size_t i = 0; i < survey_.patterns.size(); ++i)
       check_pattern(i);
     return std::move(troubles_);
@@ -58,19 +50,6 @@ class TouchedChecker {
  private:
   void add(In in, std::size_t index, std::string_view field, Failure f) {
     troubles_.push_back({in, index, std::string(field), std::move(f)});
-  }
-
-  template <typename Named>
-  void check_names(const std::vector<Named>& list, In in, std::string_view what) {
-    std::set<std::string_view> seen;
-    for (std::size_t i = 0; i < list.size(); ++i) {
-      const std::string& name = list[i].name;
-      if (name.empty() || name.find('/') != std::string::npos) {
-        add(in, i, "name", failure(Code::kValueNotAccepted, name, "a name without '/'", "name"));
-      } else if (!seen.insert(name).second) {
-        add(in, i, "name", failure(Code::kNameTwice, name, "another name", what));
-      }
-    }
   }
 
   void check_touched(std::size_t i) {
@@ -82,11 +61,11 @@ class TouchedChecker {
     const bool suits = is_round(touched.side) == circle && !(line && axis_of(touched.side) == 2);
     if (!suits) {
       add(In::kTouched, i, "side",
-          failure(Code::kValueNotAccepted, name_of(touched.side),
-                  circle ? "inside, outside"
-                  : line ? "left, right, front, back"
-                         : "left, right, front, back, below, above",
-                  "side"));
+          failure_of(Code::kValueNotAccepted, name_of(touched.side),
+                     circle ? "inside, outside"
+                     : line ? "left, right, front, back"
+                            : "left, right, front, back, below, above",
+                     "side"));
       return;
     }
     check_touches(i);
@@ -99,19 +78,19 @@ class TouchedChecker {
     for (const auto& touch : touched.touches) {
       if (touch.size() == axes) continue;
       add(In::kTouched, i, "touches",
-          failure(Code::kValueNotAccepted, fmt::format("{} numbers", touch.size()),
-                  axes == 2 ? "x and y of each touch" : "x, y and z of each touch", "touches"));
+          failure_of(Code::kValueNotAccepted, fmt::format("{} numbers", touch.size()),
+                     axes == 2 ? "x and y of each touch" : "x, y and z of each touch", "touches"));
       return;
     }
     const std::size_t least = touched.form == TouchedForm::kLine ? 2 : 3;
     if (touched.touches.size() < least) {
       add(In::kTouched, i, "touches",
-          failure(Code::kReadingsTooFew, "", fmt::format("{} touches or more", least),
-                  fmt::format("'{}'", touched.name)));
+          failure_of(Code::kReadingsTooFew, "", fmt::format("{} touches or more", least),
+                     fmt::format("'{}'", touched.name)));
     } else if (touched.touches.size() > kMostTouches) {
       add(In::kTouched, i, "touches",
-          failure(Code::kTooMany, fmt::format("{} touches", touched.touches.size()),
-                  fmt::format("at most {}", kMostTouches), touched.name));
+          failure_of(Code::kTooMany, fmt::format("{} touches", touched.touches.size()),
+                     fmt::format("at most {}", kMostTouches), touched.name));
     }
   }
 
@@ -121,32 +100,32 @@ class TouchedChecker {
                                     [&](const Instrument& each) { return each.name == name; });
     if (found == survey_.instruments.end()) {
       add(In::kTouched, i, "instrument",
-          failure(Code::kNotInTheShop, name, base::known_words(name, names_of(survey_.instruments)),
-                  "instrument"));
+          failure_of(Code::kNotInTheShop, name, base::known_words(name, names_of(survey_.instruments)),
+                     "instrument"));
     } else if (!quantity::is_length_like(found->good_to.kind) ||
                !quantity::is_length_like(found->reads.kind)) {
       add(In::kTouched, i, "instrument",
-          failure(Code::kUnitOfAnotherKind, name, "a readout of lengths", "a length"));
+          failure_of(Code::kUnitOfAnotherKind, name, "a readout of lengths", "a length"));
     }
   }
 
   void check_tip(std::size_t i) {
     const Tip& tip = survey_.touched[i].tip;
     if (tip.name.empty() || tip.name.find('/') != std::string::npos)
-      add(In::kTouched, i, "tip", failure(Code::kValueNotAccepted, tip.name, "a name without '/'", "tip"));
+      add(In::kTouched, i, "tip", failure_of(Code::kValueNotAccepted, tip.name, "a name without '/'", "tip"));
     if (tip.diameter.base < 0.0)
       add(In::kTouched, i, "tip",
-          failure(Code::kSizeNotPositive, tip.diameter.typed, "0 or more", "the tip"));
+          failure_of(Code::kSizeNotPositive, tip.diameter.typed, "0 or more", "the tip"));
     if (tip.within && tip.within->base < 0.0)
       add(In::kTouched, i, "tip_good_to",
-          failure(Code::kValueNotAccepted, tip.within->typed, "0 or more", "tip_good_to"));
+          failure_of(Code::kValueNotAccepted, tip.within->typed, "0 or more", "tip_good_to"));
     const auto [known, is_new] = tips_.emplace(tip.name, &tip);
     const auto within = [](const Tip& one) { return one.within ? one.within->base : 0.0; };
     if (!is_new &&
         (known->second->diameter.base != tip.diameter.base || within(*known->second) != within(tip)))
       add(In::kTouched, i, "tip",
-          failure(Code::kValueNotAccepted, tip.name,
-                  "one diameter, and what it is good to, for all touches with it", "tip"));
+          failure_of(Code::kValueNotAccepted, tip.name,
+                     "one diameter, and what it is good to, for all touches with it", "tip"));
   }
 
   void check_gives(In in, std::size_t i, const std::string& name, const std::vector<Told>& told,
@@ -158,17 +137,17 @@ class TouchedChecker {
       const ToldRow& row = row_of(given.told);
       if (std::find(told.begin(), told.end(), given.told) == told.end()) {
         add(in, i, row.key,
-            failure(Code::kValueNotAccepted, given.dimension,
-                    keys.empty() ? "two forms that tell of one another"
-                                 : fmt::format("{}", fmt::join(keys, ", ")),
-                    row.key));
+            failure_of(Code::kValueNotAccepted, given.dimension,
+                       keys.empty() ? "two forms that tell of one another"
+                                    : fmt::format("{}", fmt::join(keys, ", ")),
+                       row.key));
         continue;
       }
       const ToldReading reading{fmt::format("{} {}", name, row.figure), "", given.dimension, row.kind};
       const bool twice = std::any_of(survey_.readings.begin(), survey_.readings.end(),
                                      [&](const Reading& other) { return other.name == reading.name; });
       if (twice || !results_.insert(reading.name).second)
-        add(in, i, "name", failure(Code::kNameTwice, reading.name, "another name", "reading"));
+        add(in, i, "name", failure_of(Code::kNameTwice, reading.name, "another name", "reading"));
       const auto formula = told_formula(reading, survey_.dimensions, survey_.system);
       if (!formula) add(in, i, row.key, formula.error());
     }
@@ -179,7 +158,7 @@ class TouchedChecker {
     for (const Touched& touched : survey_.touched) {
       if (touched.name == name) return &touched;
     }
-    add(in, i, "of", failure(Code::kNotInTheJob, name, base::known_words(name, forms_), "touched form"));
+    add(in, i, "of", failure_of(Code::kNotInTheJob, name, base::known_words(name, forms_), "touched form"));
     return nullptr;
   }
 
@@ -199,23 +178,23 @@ class TouchedChecker {
     if (first == nullptr || second == nullptr) return;
     if (first == second) {
       add(In::kBetween, i, "of",
-          failure(Code::kNameTwice, between.first, "two touched forms", "touched form"));
+          failure_of(Code::kNameTwice, between.first, "two touched forms", "touched form"));
       return;
     }
     if (gives_place(*first) && gives_place(*second) && !between.gives.empty()) {
       add(In::kBetween, i, "distance",
-          failure(Code::kValueNotAccepted, between.gives.front().dimension,
-                  "either x and y of both or what lies between them: the one follows from the other",
-                  "distance"));
+          failure_of(Code::kValueNotAccepted, between.gives.front().dimension,
+                     "either x and y of both or what lies between them: the one follows from the other",
+                     "distance"));
       return;
     }
     const std::vector<Told> told =
         told_between({first->name, first->form, first->side}, {second->name, second->form, second->side});
     if (told.empty())
       add(In::kBetween, i, "of",
-          failure(Code::kValueNotAccepted,
-                  fmt::format("a {} and a {}", name_of(first->form), name_of(second->form)),
-                  "two circles, a circle and a line, two lines or two planes", "of"));
+          failure_of(Code::kValueNotAccepted,
+                     fmt::format("a {} and a {}", name_of(first->form), name_of(second->form)),
+                     "two circles, a circle and a line, two lines or two planes", "of"));
     if (!told.empty()) check_gives(In::kBetween, i, between.name, told, between.gives);
   }
 
@@ -225,14 +204,14 @@ class TouchedChecker {
     for (const std::string& name : pattern.of) {
       const Touched* hole = form_of(In::kPattern, i, name);
       if (hole != nullptr && hole->form != TouchedForm::kCircle)
-        add(In::kPattern, i, "of", failure(Code::kValueNotAccepted, name, "circles", "of"));
+        add(In::kPattern, i, "of", failure_of(Code::kValueNotAccepted, name, "circles", "of"));
       if (!holes.insert(name).second)
-        add(In::kPattern, i, "of", failure(Code::kNameTwice, name, "each hole once", "hole"));
+        add(In::kPattern, i, "of", failure_of(Code::kNameTwice, name, "each hole once", "hole"));
     }
     if (holes.size() < 3)
       add(In::kPattern, i, "of",
-          failure(Code::kReadingsTooFew, "", "three touched circles or more",
-                  fmt::format("'{}'", pattern.name)));
+          failure_of(Code::kReadingsTooFew, "", "three touched circles or more",
+                     fmt::format("'{}'", pattern.name)));
     check_gives(In::kPattern, i, pattern.name, told_of(pattern.layout), pattern.gives);
   }
 

@@ -74,8 +74,9 @@ class TrialWriter {
     between.kind = low.figure->kind;
     between.value = 0.0;
     between.shares = {{trial_path(local_name(trials)) + "/between", doubt}};
-    between.source = fmt::format("it may lie anywhere between '{}' and '{}' (JCGM 101:2008, 6.4.2, 6.4.3)",
-                                 low.trial->reading, high.trial->reading);
+    between.source =
+        fmt::format("it may lie anywhere between '{}' and '{}' (JCGM 101:2008, 6.4.2, 6.4.3, from memory)",
+                    low.trial->reading, high.trial->reading);
     const Figure& anywhere = pen_.root(local_name(trials) + "/between", between);
     const std::array terms{ledger::Term{low.figure, 0.5}, ledger::Term{high.figure, 0.5},
                            ledger::Term{&anywhere, 1.0}};
@@ -83,7 +84,7 @@ class TrialWriter {
                                           high.trial->reading, does(high));
     const double middle = low.figure->value + (high.figure->value - low.figure->value) / 2.0;
     pen_.exact(local_name(trials), low.figure->kind, words, middle + anywhere.value, terms,
-               "JCGM 101:2008, 6.4.2 and 6.4.3");
+               "JCGM 101:2008, 6.4.2 and 6.4.3, from memory");
     if (!trials.at_worn_places) outcome.enclosed.push_back(trials.dimension);
   }
 

@@ -46,7 +46,7 @@ struct TrialOutcome {
 //
 // With low L and high U, the size is L + t (U - L) with t anywhere between 0 and 1. Its middle has the doubts of L and U, half
 // of each; t adds the variance ((U - L)^2 + u^2(U - L))/12, the second part because the ends of the gap are themselves
-// in doubt (JCGM 101:2008, 6.4.2 and 6.4.3: a rectangle, and one with inexact limits; written here for any L and U by the
+// in doubt (JCGM 101:2008, 6.4.2 and 6.4.3, from memory: a rectangle, and one with inexact limits; written here for any L and U by the
 // law of total variance).
 // Trials contradict where L is above U by more than the doubt of L - U, 19 times in 20; where it is above by less, the gap
 // is taken as 0.

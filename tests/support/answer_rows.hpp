@@ -25,4 +25,9 @@ inline const answers::Row& row(const answers::Answer& answer, std::string_view w
   throw std::runtime_error("no row '" + std::string(what) + "'");
 }
 
+// The first number of that row.
+inline double number(const answers::Answer& answer, std::string_view what, std::string_view table = {}) {
+  return row(answer, what, table).numbers.at(0);
+}
+
 }  // namespace sparewright::tests

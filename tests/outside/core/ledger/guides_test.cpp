@@ -32,7 +32,7 @@ TEST(OutsideEa402, TenKilogramWeight) {
 }
 
 // --- EA-4/02, S4: calibration of a 50 mm gauge block, in nanometres (inputs and answer from memory) --------
-TEST(OutsideEa402, GaugeBlock) {
+TEST(RememberedEa402, GaugeBlock) {
   const double warm = 50.0e6 * 11.5e-6 * 0.05;  // 0.05 K of 50 mm
   Ledger ledger = job([warm](Pen& pen) {
     Root sum = number(20.0 - 94.0, {{"standard", 15.0},
@@ -81,7 +81,7 @@ TEST(OutsideNistTn1900, Viscosity) {
 }
 
 // --- JCGM 101:2008, 9.3: calibration of a weight, first-order answer (printed answer from memory) ----------
-TEST(OutsideJcgm101, MassCalibration) {
+TEST(RememberedJcgm101, MassCalibration) {
   Ledger ledger = job([](Pen& pen) {
     const Figure& reference = pen.root("mRc", number(100000.000, {{"mRc", 0.050}}));
     const Figure& added = pen.root("dmRc", number(1.234, {{"dmRc", 0.020}}));

@@ -35,9 +35,9 @@ void PrintTo(const Row& row, std::ostream* out) {
   *out << row.degrees_of_freedom << " degrees of freedom";
 }
 
-class OutsideTableG2 : public testing::TestWithParam<Row> {};
+class RememberedTableG2 : public testing::TestWithParam<Row> {};
 
-TEST_P(OutsideTableG2, IsMetToThePrintedPlace) {
+TEST_P(RememberedTableG2, IsMetToThePrintedPlace) {
   for (std::size_t i = 0; i < kFractions.size(); ++i) {
     EXPECT_NEAR(student_t_two_sided(kFractions.at(i), GetParam().degrees_of_freedom),
                 GetParam().printed.at(i), GetParam().half_place)
@@ -67,7 +67,7 @@ const Row kTableG2[] = {
     {50, {1.01, 1.68, 2.01, 2.05, 2.68, 3.16}},
     {kMany, {1.000, 1.645, 1.960, 2.000, 2.576, 3.000}, 0.0005},
 };
-INSTANTIATE_TEST_SUITE_P(Rows, OutsideTableG2, testing::ValuesIn(kTableG2));
+INSTANTIATE_TEST_SUITE_P(Rows, RememberedTableG2, testing::ValuesIn(kTableG2));
 
 // SciPy 1.10 finds its quantiles by a search that stops early: where closed forms are known they are in error
 // by up to 4e-9. Its probabilities are better, so our quantiles are also put into them.

@@ -36,18 +36,18 @@ struct Inexact {
   double half_width;  // of the rectangle
   double by;          // how far its limits may be out, both ways at once
 };
-class OutsideJcgm101Clause643 : public testing::TestWithParam<Inexact> {};
+class RememberedJcgm101Clause643 : public testing::TestWithParam<Inexact> {};
 
 // JCGM 101:2008, 6.4.3.4, formula (4): limits a - d ... a + d and b - d ... b + d with a fixed middle have the variance
 // (b - a)^2/12 + d^2/9 (from memory).
-TEST_P(OutsideJcgm101Clause643, VarianceOfARectangleWithInexactLimits) {
+TEST_P(RememberedJcgm101Clause643, VarianceOfARectangleWithInexactLimits) {
   const auto [w, d] = GetParam();
   const double u = d / std::sqrt(3.0);
   const auto figure = enclosed(10.0 - w, {{"limits", -u}}, 10.0 + w, {{"limits", u}});
   EXPECT_NEAR(figure.u() * figure.u(), 4.0 * w * w / 12.0 + d * d / 9.0, 1e-15);
   EXPECT_NEAR(figure.value, 10.0, 1e-12);
 }
-INSTANTIATE_TEST_SUITE_P(Rectangles, OutsideJcgm101Clause643,
+INSTANTIATE_TEST_SUITE_P(Rectangles, RememberedJcgm101Clause643,
                          testing::Values(Inexact{0.05, 0.025}, Inexact{0.01, 0.001}, Inexact{0.02, 0.0}));
 
 // Drawn many times: the limits normal and independent, the size anywhere between. Against it the standard uncertainty.

@@ -1,5 +1,6 @@
 // The draws and what is made of them, against the worked examples of JCGM 101:2008 (Supplement 1 to the GUM) and of NIST
-// Technical Note 1900. Tolerances: half a unit of the last figure printed, and five standard deviations of what so many
+// Technical Note 1900, as their numbers are quoted in the documentation of the R package `propagate`; what is from memory is in
+// the suite Remembered. Tolerances: half a unit of the last figure printed, and five standard deviations of what so many
 // draws leave open (of a standard uncertainty u/sqrt(2 M), of a limit of the interval sqrt(p (1 - p) / M) over the density
 // there, taken from the spread itself).
 #include <cmath>
@@ -84,7 +85,7 @@ TEST(OutsideMonteCarlo, SumOfFourRectangles) {
   EXPECT_NEAR(s.high, 3.88, 0.005 + 0.036);
 }
 
-// JCGM 101:2008, 9.2.4: the fourth ten times as wide: u 10.1, 95 % within -17.0 to 17.0 (the law of propagation says 19.9).
+// JCGM 101:2008, 9.2.4: the fourth ten times as wide: u 10.1, 95 % within -17.0 to 17.0 (the law of propagation says 19.9; that from memory).
 TEST(OutsideMonteCarlo, OneRectangleMuchWider) {
   const Input one = rectangle(-std::numbers::sqrt3, std::numbers::sqrt3);
   const Input wide = rectangle(-10.0 * std::numbers::sqrt3, 10.0 * std::numbers::sqrt3);
@@ -96,7 +97,7 @@ TEST(OutsideMonteCarlo, OneRectangleMuchWider) {
 
 // JCGM 101:2008, 9.3, a weight compared with another in air, mg and kg/m3: u 0.0754, shortest 95 % 1.0834 to 1.3825
 // (from memory; that interval is flat, its ends wander by some 0.003).
-TEST(OutsideMonteCarlo, MassCalibration) {
+TEST(RememberedMonteCarlo, MassCalibration) {
   const Spread s =
       spread_of({normal(100'000.000, 0.050), normal(1.234, 0.020), rectangle(1.10, 1.30),
                  rectangle(7000, 9000), rectangle(7950, 8050)},
@@ -109,8 +110,8 @@ TEST(OutsideMonteCarlo, MassCalibration) {
   EXPECT_NEAR(s.shortest_high, 1.3825, 0.006);
 }
 
-// JCGM 101:2008, 9.4: the sum of two squares, times 1e-6. The law of propagation gives u 0 at x1 = 0.
-TEST(OutsideMonteCarlo, SquaresOfSmallNumbersAtNothing) {
+// JCGM 101:2008, 9.4 (from memory): the sum of two squares, times 1e-6. The law of propagation gives u 0 at x1 = 0.
+TEST(RememberedMonteCarlo, SquaresOfSmallNumbersAtNothing) {
   const Spread s = spread_of({normal(0, 5), normal(0, 5)},
                              [](const std::vector<double>& x) { return x[0] * x[0] + x[1] * x[1]; });
   EXPECT_NEAR(s.mean, 50.0, 0.5 + 0.4);
@@ -119,7 +120,7 @@ TEST(OutsideMonteCarlo, SquaresOfSmallNumbersAtNothing) {
   EXPECT_NEAR(s.shortest_high, 150.0, 0.5 + 1.8);
 }
 
-TEST(OutsideMonteCarlo, SquaresOfSmallNumbersAtTen) {
+TEST(RememberedMonteCarlo, SquaresOfSmallNumbersAtTen) {
   const Spread s = spread_of({normal(10, 5), normal(0, 5)},
                              [](const std::vector<double>& x) { return x[0] * x[0] + x[1] * x[1]; });
   EXPECT_NEAR(s.mean, 150.0, 0.5 + 0.9);
@@ -127,7 +128,7 @@ TEST(OutsideMonteCarlo, SquaresOfSmallNumbersAtTen) {
   EXPECT_NEAR(s.shortest_high, 367.0, 0.5 + 3.5);
 }
 
-TEST(OutsideMonteCarlo, SquaresOfSmallNumbersAtFifty) {
+TEST(RememberedMonteCarlo, SquaresOfSmallNumbersAtFifty) {
   const Spread s = spread_of({normal(50, 5), normal(0, 5)},
                              [](const std::vector<double>& x) { return x[0] * x[0] + x[1] * x[1]; });
   EXPECT_NEAR(s.mean, 2551.0, 0.5 + 4.0);
@@ -181,7 +182,7 @@ TEST(OutsideMonteCarlo, Viscosity) {
 
 // EA-4/02 M:2013, S10 (from memory), a vernier caliper at 150 mm, um: the division of 0.05 mm (+-25) and play, Abbe error and
 // force (+-50) outweigh the rest, the sum is a trapezoid and k is 1.83, not 2: U 0.06 mm.
-TEST(OutsideMonteCarlo, VernierCaliper) {
+TEST(RememberedMonteCarlo, VernierCaliper) {
   const Spread s =
       spread_of({rectangle(-0.8, 0.8), rectangle(-3.45, 3.45), rectangle(-25, 25), rectangle(-50, 50)}, sum);
   const double half = (s.high - s.low) / 2.0;

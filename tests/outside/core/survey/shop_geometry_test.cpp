@@ -138,7 +138,7 @@ TEST(OutsideGum, TwentyRepeatsOf443) {
 // EA-4/02 (1999), S10, a vernier caliper: resolution 0.05 mm gives 14.4 um (15 printed), mechanical effects
 // of
 // +-50 um give 28.9 um (29 printed). From memory.
-TEST(OutsideEuropeanAccreditation, CaliperOfS10) {
+TEST(RememberedEuropeanAccreditation, CaliperOfS10) {
   const auto as_it_counts = corrected(tests::reading("block", Way::kOutside, {"x"}, "caliper", {"150.10 mm"}),
                                       tests::instrument("caliper", "0.05 mm", "0.05 mm"));
   double resolution = 0.0;

@@ -53,9 +53,7 @@ std::vector<std::pair<double, double>> no_intercept_1() {
   return points;
 }
 
-class OutsideStrd : public testing::TestWithParam<Certified> {};
-TEST_P(OutsideStrd, GivesTheCertifiedValues) {
-  const Certified& certified = GetParam();
+void expect_certified(const Certified& certified) {
   const auto report = line(certified.points, certified.through_zero);
   const double residual_sd = std::sqrt(report.chi_square / report.degrees_of_freedom);
   EXPECT_NEAR(report.unknowns[0].value / certified.b1, 1.0, kCertifiedDigits);
@@ -65,33 +63,42 @@ TEST_P(OutsideStrd, GivesTheCertifiedValues) {
   EXPECT_NEAR(report.unknowns[1].value / certified.b0, 1.0, kCertifiedDigits);
   EXPECT_NEAR(report.unknowns[1].u * residual_sd / certified.b0_sd, 1.0, kCertifiedDigits);
 }
+class OutsideStrd : public testing::TestWithParam<Certified> {};
+TEST_P(OutsideStrd, GivesTheCertifiedValues) {
+  expect_certified(GetParam());
+}
 INSTANTIATE_TEST_SUITE_P(
     Nist, OutsideStrd,
-    testing::Values(Certified{"Norris",
-                              {{0.2, 0.1},     {337.4, 338.8}, {118.2, 118.1}, {884.6, 888.0}, {10.1, 9.2},
-                               {226.5, 228.1}, {666.3, 668.5}, {996.3, 998.5}, {448.6, 449.1}, {777.0, 778.9},
-                               {558.2, 559.2}, {0.4, 0.3},     {0.6, 0.1},     {775.5, 778.1}, {666.9, 668.8},
-                               {338.0, 339.3}, {447.5, 448.9}, {11.6, 10.8},   {556.0, 557.7}, {228.1, 228.3},
-                               {995.8, 998.0}, {887.6, 888.8}, {120.2, 119.6}, {0.3, 0.3},     {0.3, 0.6},
-                               {556.8, 557.6}, {339.1, 339.3}, {887.2, 888.0}, {999.0, 998.5}, {779.0, 778.9},
-                               {11.1, 10.2},   {118.3, 117.6}, {229.2, 228.9}, {669.1, 668.4}, {448.9, 449.2},
-                               {0.5, 0.2}},
-                              false,
-                              1.00211681802045,
-                              0.429796848199937e-3,
-                              -0.262323073774029,
-                              0.232818234301152,
-                              0.884796396144373},
-                    Certified{"NoInt1", no_intercept_1(), true, 2.07438016528926, 0.0165289256198347, 0, 0,
-                              3.56753034006338},
-                    Certified{"NoInt2",
-                              {{4, 3}, {5, 4}, {6, 4}},
-                              true,
-                              0.727272727272727,
-                              0.0420827318078432,
-                              0,
-                              0,
-                              0.369274472937998}));
+    testing::Values(Certified{
+        "Norris",
+        {{0.2, 0.1},     {337.4, 338.8}, {118.2, 118.1}, {884.6, 888.0}, {10.1, 9.2},    {226.5, 228.1},
+         {666.3, 668.5}, {996.3, 998.5}, {448.6, 449.1}, {777.0, 778.9}, {558.2, 559.2}, {0.4, 0.3},
+         {0.6, 0.1},     {775.5, 778.1}, {666.9, 668.8}, {338.0, 339.3}, {447.5, 448.9}, {11.6, 10.8},
+         {556.0, 557.7}, {228.1, 228.3}, {995.8, 998.0}, {887.6, 888.8}, {120.2, 119.6}, {0.3, 0.3},
+         {0.3, 0.6},     {556.8, 557.6}, {339.1, 339.3}, {887.2, 888.0}, {999.0, 998.5}, {779.0, 778.9},
+         {11.1, 10.2},   {118.3, 117.6}, {229.2, 228.9}, {669.1, 668.4}, {448.9, 449.2}, {0.5, 0.2}},
+        false,
+        1.00211681802045,
+        0.429796848199937e-3,
+        -0.262323073774029,
+        0.232818234301152,
+        0.884796396144373}));
+
+class RememberedStrd : public testing::TestWithParam<Certified> {};
+TEST_P(RememberedStrd, GivesTheCertifiedValues) {
+  expect_certified(GetParam());
+}
+INSTANTIATE_TEST_SUITE_P(Nist, RememberedStrd,
+                         testing::Values(Certified{"NoInt1", no_intercept_1(), true, 2.07438016528926,
+                                                   0.0165289256198347, 0, 0, 3.56753034006338},
+                                         Certified{"NoInt2",
+                                                   {{4, 3}, {5, 4}, {6, 4}},
+                                                   true,
+                                                   0.727272727272727,
+                                                   0.0420827318078432,
+                                                   0,
+                                                   0,
+                                                   0.369274472937998}));
 
 // JCGM 100:2008, H.3: corrections of a thermometer, b = y1 + y2 (t - 20 degC).
 TEST(OutsideGum, TheThermometerLineOfH3) {

@@ -22,7 +22,7 @@ constexpr std::uint64_t kSeed = 19051;
 constexpr int kParts = 500;
 constexpr double kRight_mm = 0.0005;
 
-// The lower bound, 19 times in 20, of a share of which hits of n were seen: Wilson (1927), one-sided.
+// The lower bound, 19 times in 20, of a share of which hits of n were seen: E. B. Wilson (1927), one-sided; from memory.
 double lower_bound(int hits, int n) {
   constexpr double kZ = 1.645;
   const double share = static_cast<double>(hits) / n;

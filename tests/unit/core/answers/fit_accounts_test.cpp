@@ -10,13 +10,10 @@ namespace {
 using testing::Contains;
 using testing::HasSubstr;
 using testing::StartsWith;
+using tests::number;
 using tests::quick;
 using tests::refusal;
 using tests::row;
-
-double number(const Answer& answer, std::string_view what, std::string_view table = {}) {
-  return row(answer, what, table).numbers.at(0);
-}
 
 // 0.315 in 0.3125: 0.0025, 8 thou to the inch; a 1/8 bore closes by about 0.002.
 TEST(AccountsOfFits, ABushThatWillNotEnter) {

@@ -9,13 +9,10 @@ namespace {
 
 using testing::HasSubstr;
 using testing::StartsWith;
+using tests::number;
 using tests::quick;
 using tests::refusal;
 using tests::row;
-
-double number(const Answer& answer, std::string_view what, std::string_view table = {}) {
-  return row(answer, what, table).numbers.at(0);
-}
 
 // 2.5 in circle, six holes: 1.250 to the next, 2.165 to the second, 2.500 across.
 TEST(FoundBoltCircle, SixHolesFromThreeKindsOfDistances) {
@@ -56,6 +53,7 @@ TEST(FoundBoltCircle, AHoleThatIsOffIsSeen) {
                                             {"good-to", "0.001 in"}});
   ASSERT_TRUE(answer) << refusal(answer);
   EXPECT_EQ(row(*answer, "equally spaced").value, "NO");
+  EXPECT_THAT(answer->says, HasSubstr("NOT equally spaced"));
   EXPECT_THAT(row(*answer, "distance 2").note, HasSubstr("long, more than its doubt"));
   EXPECT_THAT(row(*answer, "distance 3").note, HasSubstr("short, more than its doubt"));
 }
@@ -94,6 +92,7 @@ TEST(Density, TellsTheMaterialAsFarAsItCan) {
       quick("density", {{"weight", "786 g"}, {"volume", "100 cm3"}, {"volume-good-to", "1 cm3"}});
   ASSERT_TRUE(steel) << refusal(steel);
   EXPECT_THAT(steel->says, HasSubstr("7.86 g/cm3"));
+  EXPECT_THAT(steel->says, HasSubstr("which material is NOT KNOWN"));
   EXPECT_THAT(steel->says, HasSubstr("steel"));
   EXPECT_FALSE(steel->cautions.empty());  // one steel from another it cannot tell
   const auto light =

@@ -10,13 +10,10 @@ namespace {
 using testing::Contains;
 using testing::HasSubstr;
 using testing::StartsWith;
+using tests::number;
 using tests::quick;
 using tests::refusal;
 using tests::row;
-
-double number(const Answer& answer, std::string_view what, std::string_view table = {}) {
-  return row(answer, what, table).numbers.at(0);
-}
 
 // 1/2 x 16 between centres, 20 lbf: 20 x 16^3 / (48 x 30e6 x pi/1024 ... 0.00307) = 0.0185; 1 in bar a sixteenth, 0.0012.
 // The handbook's steel has 29.7e6.

@@ -10,13 +10,10 @@ namespace {
 using testing::Contains;
 using testing::HasSubstr;
 using testing::StartsWith;
+using tests::number;
 using tests::quick;
 using tests::refusal;
 using tests::row;
-
-double number(const Answer& answer, std::string_view what, std::string_view table = {}) {
-  return row(answer, what, table).numbers.at(0);
-}
 
 // A journal reads 0.025 in over what it was made to; it can only wear smaller. A thimble's turn is 0.025 in.
 // https://forcbodiesonly.com/mopar-forum/threads/nick-in-crank-journal-machine-shop-or.91082/post-1289113

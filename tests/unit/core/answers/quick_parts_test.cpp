@@ -9,14 +9,11 @@ namespace sparewright::answers {
 namespace {
 
 using testing::HasSubstr;
+using tests::number;
 using tests::quick;
 using tests::refusal;
 using tests::row;
 using Entries = std::map<std::string, std::string>;
-
-double number(const Answer& answer, std::string_view what, std::string_view table = {}) {
-  return row(answer, what, table).numbers.at(0);
-}
 
 // --- bush
 

@@ -10,13 +10,10 @@ namespace {
 using testing::Contains;
 using testing::HasSubstr;
 using testing::StartsWith;
+using tests::number;
 using tests::quick;
 using tests::refusal;
 using tests::row;
-
-double number(const Answer& answer, std::string_view what, std::string_view table = {}) {
-  return row(answer, what, table).numbers.at(0);
-}
 
 // A screw of 3 mm pitch and 35 degrees: the nut's tool is 2 x 0.25 x tan 17.5 = 0.16 narrower than the screw's crest, its
 // bore root + 0.5, its thread to major + 0.5. By the same rule at 30 degrees the standard's 0.366 x 3 gives 0.964.
