@@ -87,8 +87,9 @@ const ledger::Figure& write_entry(ledger::Pen& pen, const Entry& entry, const st
   return pen.linear(local, kNumber, "as in the file", y->value, terms);
 }
 
-Timed time_python(const std::string& script, const std::string& file, int trials) {
-  const std::string command = fmt::format("/usr/bin/python3 '{}' '{}' {}", script, file, trials);
+Timed time_python(const std::string& script, const std::string& file, int trials, Exact exact) {
+  const std::string command = fmt::format("/usr/bin/python3 '{}' '{}' {}{}", script, file, trials,
+                                          exact == Exact::kCarried ? " carried" : "");
   const auto close = [](std::FILE* pipe) { return ::pclose(pipe); };
   const std::unique_ptr<std::FILE, decltype(close)> pipe(::popen(command.c_str(), "r"), close);
   Timed timed;

@@ -36,8 +36,11 @@ struct Timed {
   double sum_of_u = 0.0;
 };
 
+// An exact number of the peer's: one that keeps what it came from, or a bare float.
+enum class Exact { kCarried, kFloats };
+
 // Every number from nothing, as many times as there are trials.
-[[nodiscard]] Timed time_python(const std::string& script, const std::string& file, int trials);
+[[nodiscard]] Timed time_python(const std::string& script, const std::string& file, int trials, Exact exact);
 
 // Whether both worked out the same; says so where they did not.
 [[nodiscard]] bool agree(double ours, double python);

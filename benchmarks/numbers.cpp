@@ -55,7 +55,7 @@ Timed time_ledger(const std::vector<Entry>& entries, int trials) {
 int run(const std::string& file, const std::string& script, bool smoke) {
   const std::vector<Entry> entries = benchmarks::read_formulas(file);
   const Timed ours = time_ledger(entries, smoke ? 5 : 301);
-  const Timed python = benchmarks::time_python(script, file, smoke ? 3 : 31);
+  const Timed python = benchmarks::time_python(script, file, smoke ? 3 : 31, benchmarks::Exact::kFloats);
   const double times = python.seconds / ours.seconds;
   fmt::print(
       "numbers: {} of them, from nothing; ledger {:.0f} us, python3-uncertainties {:.0f} us, {:.0f} times\n",

@@ -2,6 +2,7 @@
 
 #include <bit>
 #include <cmath>
+#include <cstring>
 #include <limits>
 
 #include <fmt/format.h>
@@ -46,8 +47,16 @@ Hasher& Hasher::add(double value) {
 
 Hasher& Hasher::add(std::string_view text) {
   add(static_cast<std::uint64_t>(text.size()));
+  constexpr std::size_t kWord = sizeof(std::uint64_t);
+  if constexpr (std::endian::native == std::endian::little) {
+    for (; text.size() >= kWord; text.remove_prefix(kWord)) {
+      std::uint64_t word = 0;
+      std::memcpy(&word, text.data(), kWord);
+      add(word);
+    }
+  }
   while (!text.empty()) {
-    const std::string_view piece = text.substr(0, 8);
+    const std::string_view piece = text.substr(0, kWord);
     std::uint64_t word = 0;  // least significant byte first, on every machine
     for (std::size_t i = 0; i < piece.size(); ++i) {
       word |= std::uint64_t{static_cast<unsigned char>(piece[i])} << (8 * i);

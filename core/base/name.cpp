@@ -3,37 +3,39 @@
 #include <array>
 #include <cstdint>
 #include <cstring>
-#include <functional>
+#include <memory>
 #include <mutex>
 #include <ostream>
-#include <unordered_set>
+#include <string>
+#include <unordered_map>
 
 namespace sparewright::base {
 namespace {
 
-struct HashOfText {
-  using is_transparent = void;
-  std::size_t operator()(std::string_view text) const { return std::hash<std::string_view>{}(text); }
-};
+KeptName kept_name(std::string_view text) {
+  return {std::string(text), Hasher().add(text).done()};
+}
 
 // Holds every name; its entries never move and never leave.
 struct Shelf {
   std::mutex mutex;
-  std::unordered_set<std::string, HashOfText, std::equal_to<>> names;
+  std::unordered_map<std::string_view, std::unique_ptr<const KeptName>> names;  // by their own texts
 };
 
-const std::string* on_the_shelf(std::string_view text) {
+const KeptName* on_the_shelf(std::string_view text) {
   static Shelf& shelf = *new Shelf;  // never ended: names may be used by what ends last
   const std::lock_guard lock(shelf.mutex);
-  auto found = shelf.names.find(text);
-  if (found == shelf.names.end()) found = shelf.names.emplace(text).first;
-  return &*found;
+  if (const auto found = shelf.names.find(text); found != shelf.names.end()) return found->second.get();
+  auto kept = std::make_unique<const KeptName>(kept_name(text));
+  const KeptName* name = kept.get();
+  shelf.names.emplace(name->text, std::move(kept));
+  return name;
 }
 
 // The empty name is made again and again, by default: it has its place outside the shelf.
-const std::string& nothing() {
-  static const std::string& text = *new std::string;  // never ended, as the shelf
-  return text;
+const KeptName& nothing() {
+  static const KeptName& name = *new KeptName(kept_name({}));  // never ended, as the shelf
+  return name;
 }
 
 constexpr std::size_t kPlaceBits = 13;  // room for the names of a large job: 64 kB a thread
@@ -64,19 +66,19 @@ std::size_t place_of(std::string_view text) {
 }
 
 // Each thread keeps at hand what it asked for last, one name a place.
-const std::string* kept(std::string_view text) {
+const KeptName* kept(std::string_view text) {
   if (text.empty()) return &nothing();
-  thread_local std::array<const std::string*, kPlaces> at_hand{};
-  const std::string*& place = at_hand[place_of(text)];
-  if (place == nullptr || *place != text) place = on_the_shelf(text);
+  thread_local std::array<const KeptName*, kPlaces> at_hand{};
+  const KeptName*& place = at_hand[place_of(text)];
+  if (place == nullptr || place->text != text) place = on_the_shelf(text);
   return place;
 }
 
 }  // namespace
 
-Name::Name() : text_(&nothing()) {}
+Name::Name() : kept_(&nothing()) {}
 
-Name::Name(std::string_view text) : text_(kept(text)) {}
+Name::Name(std::string_view text) : kept_(kept(text)) {}
 
 std::ostream& operator<<(std::ostream& out, Name name) {
   return out << name.text();

@@ -19,6 +19,7 @@
 // Failures point at the column (span into the text).
 #pragma once
 
+#include <cstdint>
 #include <functional>
 #include <optional>
 #include <span>
@@ -33,7 +34,7 @@
 
 namespace sparewright::formula {
 
-enum class Operation {
+enum class Operation : std::uint8_t {
   kConstant,
   kName,
   kAdd,
@@ -54,12 +55,12 @@ enum class Operation {
   kMax,
 };
 
-// One step of the tape: what it does, to which earlier steps, and where it stands in the text.
+// One step of the tape, no longer than it must be: hundreds are run one after the other. What it does, to which earlier steps, and where it stands in the text.
 struct Step {
   Operation operation = Operation::kConstant;
-  std::size_t first = 0;   // an earlier step; for kName the index of the name
-  std::size_t second = 0;  // an earlier step
-  double constant = 0.0;   // kConstant: the number; kPower: the exponent
+  std::uint16_t first = 0;   // an earlier step; for kName the index of the name
+  std::uint16_t second = 0;  // an earlier step
+  double constant = 0.0;     // kConstant: the number; kPower: the exponent
   base::Span span;
 };
 

@@ -55,24 +55,24 @@ bool Reading::is_whole_text(Span span) const {
 }
 
 void Reading::push(const TypedStep& step) {
-  waiting_.push_back(steps_.size());
+  waiting_.push_back(static_cast<std::uint16_t>(steps_.size()));
   steps_.push_back(step);
 }
 
-std::size_t Reading::pop() {
-  const std::size_t step = waiting_.back();
+std::uint16_t Reading::pop() {
+  const std::uint16_t step = waiting_.back();
   waiting_.pop_back();
   return step;
 }
 
 void Reading::unary(Operation operation, Span span, double constant) {
-  const std::size_t operand = pop();
+  const std::uint16_t operand = pop();
   push({{operation, operand, 0, constant, span}, std::nullopt, false});
 }
 
 void Reading::binary(Operation operation) {
-  const std::size_t b = pop();
-  const std::size_t a = pop();
+  const std::uint16_t b = pop();
+  const std::uint16_t a = pop();
   const Span first = steps_[a].step.span;
   push({{operation, a, b, 0.0, {first.offset, steps_[b].step.span.end() - first.offset}},
         std::nullopt,
@@ -160,7 +160,7 @@ void Reading::name(Span span) {
     return push({{Operation::kConstant, 0, 0, std::numbers::pi, span}, quantity::unit::unity, false});
   }
   const auto known = std::find(names_.begin(), names_.end(), name);
-  const auto index = static_cast<std::size_t>(known - names_.begin());
+  const auto index = static_cast<std::uint16_t>(known - names_.begin());
   if (known == names_.end()) names_.emplace_back(name);
   push({{Operation::kName, index, 0, 0.0, span}, std::nullopt, false});
 }

@@ -49,7 +49,7 @@ class Reading {
   }
   [[nodiscard]] bool is_whole_text(base::Span span) const;
   void push(const TypedStep& step);
-  std::size_t pop();
+  std::uint16_t pop();
   void unary(Operation operation, base::Span span, double constant = 0.0);
   void note(base::Code code, base::Span span, std::string accepted, std::string_view subject = "the formula");
   [[nodiscard]] bool has_two_readings(base::Span span, Standing standing, bool has_unit) const;
@@ -58,8 +58,8 @@ class Reading {
   std::string_view text_;
   std::vector<std::string> names_;
   std::vector<TypedStep> steps_;
-  std::vector<std::size_t> waiting_;  // steps whose value has not been used yet
-  std::vector<Call> calls_;           // functions whose arguments are being read
+  std::vector<std::uint16_t> waiting_;  // steps whose value has not been used yet
+  std::vector<Call> calls_;             // functions whose arguments are being read
   base::Span magnitude_;
   std::optional<quantity::Unit> unit_;
   std::optional<base::Failure> failure_;

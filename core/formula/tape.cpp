@@ -5,8 +5,6 @@
 #include <cassert>
 #include <cmath>
 #include <cstddef>
-#include <limits>
-#include <memory_resource>
 #include <span>
 #include <vector>
 
@@ -19,13 +17,28 @@ namespace {
 
 using base::Code;
 
-// What one step gives, and the slope of the last step by it.
-struct Done : Local {
-  double towards = 0.0;
+// What one step gives, and the slope of the last step by it. Nothing in it is set before the step is run.
+struct Done {
+  double value;
+  double by_first;
+  double by_second;
+  double towards;
 };
 
 // A formula of up to so many steps finds room for its numbers on the stack.
-constexpr std::size_t kNearSteps = 16;
+constexpr std::size_t kNearSteps = 24;
+
+// A difference with itself is 0 only where a number is finite.
+bool is_finite(const Local& l) {
+  return (l.value - l.value) + (l.by_first - l.by_first) + (l.by_second - l.by_second) == 0.0;
+}
+
+bool are_finite(std::span<const double> numbers) {
+  double left = 0.0;
+  for (const double number : numbers)
+    left += number - number;
+  return left == 0.0;
+}
 
 bool takes_none(Operation operation) {
   return operation == Operation::kConstant || operation == Operation::kName;
@@ -55,6 +68,8 @@ base::Failure not_finite(const Step& step, double a, double b, std::string_view 
 // The slope of the last step by each name.
 void find_slopes(const std::vector<Step>& tape, std::span<Done> done, std::span<double> slopes) {
   std::fill(slopes.begin(), slopes.end(), 0.0);
+  for (Done& each : done)
+    each.towards = 0.0;
   done.back().towards = 1.0;
   for (std::size_t i = tape.size(); i-- > 0;) {
     const Step& step = tape[i];
@@ -80,26 +95,26 @@ base::Result<Formula::Value> Formula::at(std::span<const double> values) const {
 
 base::Result<double> Formula::at(std::span<const double> values, std::span<double> slopes) const {
   assert(values.size() == names_.size() && slopes.size() == names_.size());
-  alignas(Done) std::array<std::byte, kNearSteps * sizeof(Done)>
-      near;  // NOLINT(*-member-init): nothing in it is read before it is written
-  std::pmr::monotonic_buffer_resource room(near.data(), near.size());
-  std::pmr::vector<Done> done(tape_.size(), &room);
+  std::array<Done, kNearSteps> near;  // NOLINT(*-member-init): nothing in it is read before it is written
+  std::vector<Done> far(tape_.size() > kNearSteps ? tape_.size() : 0);
+  const std::span done = far.empty() ? std::span(near).first(tape_.size()) : std::span(far);
   for (std::size_t i = 0; i < tape_.size(); ++i) {
     const Step& step = tape_[i];
-    if (step.operation == Operation::kConstant) {
-      done[i].value = step.constant;
+    if (takes_none(step.operation)) {
+      done[i].value = step.operation == Operation::kName ? values[step.first] : step.constant;
       continue;
     }
-    const double a = step.operation == Operation::kName ? values[step.first] : done[step.first].value;
+    const double a = done[step.first].value;
     const double b = takes_two(step.operation) ? done[step.second].value : 0.0;
-    static_cast<Local&>(done[i]) = run(step, a, b);
-    const bool finite =
-        std::isfinite(done[i].value) && std::isfinite(done[i].by_first) && std::isfinite(done[i].by_second);
-    if (!finite) return base::fail(not_finite(step, a, b, typed_));
+    const Local local = run(step, a, b);
+    done[i].value = local.value;
+    done[i].by_first = local.by_first;
+    done[i].by_second = local.by_second;
+    if (!is_finite(local)) return base::fail(not_finite(step, a, b, typed_));
   }
   find_slopes(tape_, done, slopes);
-  const bool finite = std::all_of(slopes.begin(), slopes.end(), [](double s) { return std::isfinite(s); });
-  if (!finite) return base::fail(outside_domain({0, typed_.size()}, typed_));
+  if (!are_finite(values) || !are_finite(slopes))
+    return base::fail(outside_domain({0, typed_.size()}, typed_));
   return done.back().value;
 }
 

@@ -48,14 +48,14 @@ Bound joined(Bound a, Bound b) {
 
 base::Fingerprint fingerprint(const Figure& figure) {
   base::Hasher h;
-  h.add(figure.name.text()).add(static_cast<int>(figure.kind)).add(figure.value);
+  h.add(figure.name.print()).add(static_cast<int>(figure.kind)).add(figure.value);
   h.add(static_cast<std::uint64_t>(figure.shares.size()));
   for (const Share& share : figure.shares)
-    h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
+    h.add(share.cause.print()).add(share.amount).add(share.degrees_of_freedom);
   h.add(static_cast<int>(figure.bound)).add(static_cast<int>(figure.origin)).add(figure.formula);
   h.add(static_cast<std::uint64_t>(figure.inputs.size()));
   for (const base::Name input : figure.inputs)
-    h.add(input.text());
+    h.add(input.print());
   h.add(figure.source).add(figure.typed);
   h.add(static_cast<std::uint64_t>(figure.missing.size()));
   for (const std::string& root : figure.missing)

@@ -60,7 +60,7 @@ bool look_up(const Output& output, Question::Of of, base::Name name, Answer& ans
 }  // namespace
 
 void Ledger::declare(std::vector<Stage> stages) {
-  owners_.clear();
+  forget_owners();
   const Cells before = std::exchange(cells_, {});
   for (Stage& stage : stages) {
     Cell cell;
@@ -76,11 +76,17 @@ void Ledger::declare(std::vector<Stage> stages) {
 }
 
 void Ledger::stage(Stage stage) {
-  owners_.clear();
+  forget_owners();
   Cell& cell = cells_[stage.name];
   if (cell.stage && cell.stage->definition != stage.definition) cell.memo.reset();
   cell.stage = std::make_shared<const Stage>(std::move(stage));
   ++revision_;
+}
+
+void Ledger::forget_owners() {
+  owners_.clear();
+  for (auto& [name, cell] : cells_)
+    cell.knows_asked = false;
 }
 
 Ledger::Cell* Ledger::owner_of(base::Name name) {
@@ -104,7 +110,7 @@ void Ledger::bring_up_to_date(Cell& cell) {
   if (running_.size() >= kDeepestChain)
     throw std::length_error("too long a chain of stages: " + cell.stage->name);
   const struct Running {  // also leaves on an exception
-    Running(std::vector<const Cell*>& stages, Cell& of) : running(stages), inside(of) {
+    Running(std::vector<Cell*>& stages, Cell& of) : running(stages), inside(of) {
       running.push_back(&of);
       inside.running = true;
     }
@@ -114,11 +120,26 @@ void Ledger::bring_up_to_date(Cell& cell) {
     }
     Running(const Running&) = delete;
     Running& operator=(const Running&) = delete;
-    std::vector<const Cell*>& running;
+    std::vector<Cell*>& running;
     Cell& inside;
   } guard(running_, cell);
-  if (!cell.memo || !still_answered(*cell.memo)) run(cell);
+  if (!is_untouched(cell)) {
+    cell.knows_asked = false;
+    cell.asked.clear();
+    if (!cell.memo || !still_answered(*cell.memo)) run(cell);
+    cell.knows_asked = true;
+  }
   cell.verified_at = revision_;
+}
+
+// In the order they were first asked: what comes after one that has run again may not make sense any more.
+bool Ledger::is_untouched(const Cell& cell) {
+  if (!cell.knows_asked || cell.replaced_at > cell.verified_at) return false;
+  return std::all_of(cell.asked.begin(), cell.asked.end(), [&](Cell* other) {
+    if (other->running) return false;
+    bring_up_to_date(*other);
+    return other->ran_at <= cell.verified_at;
+  });
 }
 
 // In the order they were asked: a later question may only make sense with the earlier answers.
@@ -130,6 +151,11 @@ bool Ledger::still_answered(const Memo& memo) {
 
 void Ledger::run(Cell& cell) {
   auto memo = std::make_shared<Memo>();
+  if (cell.memo) {
+    memo->output.figures.reserve(cell.memo->output.figures.size());
+    memo->questions.reserve(cell.memo->questions.size());
+  }
+  cell.asked.clear();
   Pen pen(*this, memo->output, memo->questions, cell.stage->name);
   ++runs_;
   try {
@@ -139,6 +165,7 @@ void Ledger::run(Cell& cell) {
     memo->output.circle = std::move(leave.circle);
   }
   cell.memo = std::move(memo);
+  cell.ran_at = revision_;
 }
 
 // Circles. A stage whose question would make it wait for itself ends at that question, and so do the stages
@@ -153,6 +180,10 @@ Answer Ledger::answer(Question::Of of, base::Name name) {
   Cell* cell = owner_of(name);
   if (of == Question::Of::kNames && cell != nullptr && cell->stage->name != name.text()) cell = nullptr;
   const bool asks_itself = cell != nullptr && !running_.empty() && cell == running_.back();
+  if (cell != nullptr && !asks_itself && !running_.empty()) {
+    auto& asked = running_.back()->asked;
+    if (std::find(asked.rbegin(), asked.rend(), cell) == asked.rend()) asked.push_back(cell);
+  }
   if (cell == nullptr || asks_itself) {
     answer.missing = {name.text()};
   } else if (cell->running) {
@@ -176,7 +207,7 @@ Answer Ledger::answer(Question::Of of, base::Name name) {
   return answer;
 }
 
-const Replacement* Ledger::replacement_of(std::string_view root) const {
+const Replacement* Ledger::replacement_of(base::Name root) const {
   const auto found = replacements_.find(root);
   return found != replacements_.end() ? &found->second : nullptr;
 }
@@ -187,7 +218,7 @@ base::Fingerprint Ledger::print_of(const Replacement* replacement) {
   h.add(replacement->value).add(replacement->source).add(replacement->shares.has_value());
   if (replacement->shares) {
     for (const Share& share : *replacement->shares) {
-      h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
+      h.add(share.cause.print()).add(share.amount).add(share.degrees_of_freedom);
     }
   }
   return h.done();
@@ -241,13 +272,19 @@ std::vector<Query> Ledger::queries() {
 
 void Ledger::replace(std::string_view root, Replacement replacement) {
   if (replacement.shares) replacement.shares = in_order(std::move(*replacement.shares));
-  replacements_.insert_or_assign(std::string(root), std::move(replacement));
-  ++revision_;
+  replacements_.insert_or_assign(root, std::move(replacement));
+  note_replaced(root);
 }
 
 void Ledger::restore(std::string_view root) {
-  if (const auto found = replacements_.find(root); found != replacements_.end()) replacements_.erase(found);
+  replacements_.erase(root);
+  note_replaced(root);
+}
+
+// Only its own stage asks what takes the place of a root.
+void Ledger::note_replaced(base::Name root) {
   ++revision_;
+  if (Cell* owner = owner_of(root); owner != nullptr) owner->replaced_at = revision_;
 }
 
 Snapshot Ledger::keep() {
@@ -260,7 +297,7 @@ Snapshot Ledger::keep() {
 }
 
 void Ledger::back_to(const Snapshot& snapshot) {
-  owners_.clear();
+  forget_owners();
   cells_.clear();
   for (const auto& [name, held] : snapshot.stages_) {
     Cell& cell = cells_[name];

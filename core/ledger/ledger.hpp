@@ -53,6 +53,7 @@ struct Replacement {
   std::optional<Shares> shares;  // in any order; none: those of the root stay
   std::string source;            // said in the trail
 };
+using Replacements = std::unordered_map<base::Name, Replacement>;  // by root
 
 // Where a figure comes from, down to the roots, its inputs in the order of its formula.
 struct Trail {
@@ -112,7 +113,13 @@ class Ledger {
   struct Cell {
     std::shared_ptr<const Stage> stage;
     std::shared_ptr<const Memo> memo;
-    std::uint64_t verified_at = 0;
+    // The cells that its answers came from, in the order first asked, where that is known: while none of them has run again
+    // and no replacement of its roots came or went, its answers are the same.
+    std::vector<Cell*> asked;
+    bool knows_asked = false;
+    std::uint64_t verified_at = 0;  // revisions
+    std::uint64_t ran_at = 0;
+    std::uint64_t replaced_at = 0;
     bool running = false;
   };
   using Cells = std::map<std::string, Cell, std::less<>>;
@@ -120,19 +127,22 @@ class Ledger {
   Cell* owner_of(base::Name name);
   [[nodiscard]] Cell* find_owner(std::string_view name);
   void bring_up_to_date(Cell& cell);
+  void forget_owners();
+  bool is_untouched(const Cell& cell);
   bool still_answered(const Memo& memo);
   void run(Cell& cell);
 
   Answer answer(Question::Of of, base::Name name);
-  [[nodiscard]] const Replacement* replacement_of(std::string_view root) const;  // none: as it was written
+  [[nodiscard]] const Replacement* replacement_of(base::Name root) const;  // none: as it was written
+  void note_replaced(base::Name root);
   [[nodiscard]] static base::Fingerprint print_of(const Replacement* replacement);
   std::vector<std::string> circle_through(const Cell& cell) const;
   std::shared_ptr<const void> value_of(std::string_view name, const std::type_info& type);
 
   Cells cells_;
   std::unordered_map<base::Name, Cell*> owners_;  // those found so far; forgotten where a stage comes or goes
-  std::map<std::string, Replacement, std::less<>> replacements_;
-  std::vector<const Cell*> running_;  // innermost last
+  Replacements replacements_;
+  std::vector<Cell*> running_;  // innermost last
   std::uint64_t revision_ = 1;
   std::uint64_t runs_ = 0;
 };
@@ -152,7 +162,7 @@ class Snapshot {
     std::shared_ptr<const Memo> memo;
   };
   std::map<std::string, Held, std::less<>> stages_;
-  std::map<std::string, Replacement, std::less<>> replacements_;
+  Replacements replacements_;
 };
 
 // What differs between two states, in the order of the names.

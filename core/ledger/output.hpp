@@ -1,10 +1,11 @@
 // What one run of a stage wrote and asked. Never changed after the run.
 #pragma once
 
+#include <atomic>
+#include <cstdint>
 #include <map>
 #include <memory>
 #include <memory_resource>
-#include <mutex>
 #include <string>
 #include <typeindex>
 #include <unordered_map>
@@ -26,15 +27,21 @@ class WrittenFigure {
 
   [[nodiscard]] Figure& being_written() { return figure_; }  // before any stage has seen it
   [[nodiscard]] const Figure& figure() const { return figure_; }
-  [[nodiscard]] const base::Fingerprint& print() const {
-    std::call_once(once_, [this] { print_ = fingerprint(figure_); });
-    return print_;
+  // From any thread: two that come at once work out the same.
+  [[nodiscard]] base::Fingerprint print() const {
+    if (has_print_.load(std::memory_order_acquire)) return {high_, low_};
+    const base::Fingerprint print = fingerprint(figure_);
+    high_ = print.high;
+    low_ = print.low;
+    has_print_.store(true, std::memory_order_release);
+    return print;
   }
 
  private:
   Figure figure_;
-  mutable std::once_flag once_;
-  mutable base::Fingerprint print_;
+  mutable std::atomic<std::uint64_t> high_{0};
+  mutable std::atomic<std::uint64_t> low_{0};
+  mutable std::atomic<bool> has_print_{false};
 };
 
 struct PublishedValue {

@@ -18,6 +18,7 @@ void drop_zeros(Shares& shares) {
 }  // namespace
 
 Shares in_order(Shares shares) {
+  if (shares.empty()) return shares;
   const auto by_cause = [](const Share& a, const Share& b) { return a.cause < b.cause; };
   if (!std::is_sorted(shares.begin(), shares.end(), by_cause))
     std::stable_sort(shares.begin(), shares.end(), by_cause);
@@ -31,7 +32,7 @@ Shares in_order(Shares shares) {
       shares[++last] = shares[i];
     }
   }
-  if (!shares.empty()) shares.resize(last + 1);
+  shares.resize(last + 1);
   drop_zeros(shares);
   return shares;
 }

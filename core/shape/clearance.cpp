@@ -76,6 +76,16 @@ Clearance measure(const TurnedBody& body, const Point& p) {
                        [&](const FlatPoint& at) { return clearance(body.half_section, true, at); });
 }
 
+// As its profile would have it, without going round the profile: most bodies are cylinders.
+Clearance measure(const Cylinder& cylinder, const Point& p) {
+  const Point l = cylinder.frame.to_local(p);
+  const double radius = std::sqrt(l.x * l.x + l.y * l.y);
+  const FlatClearance flat = radius > 0.0
+                                 ? FlatClearance{radius - cylinder.radius_mm, l.x / radius, l.y / radius}
+                                 : FlatClearance{-cylinder.radius_mm, 1.0, 0.0};
+  return upright(cylinder.frame, flat, l.z, cylinder.height_mm);
+}
+
 template <Turned Shape>
 Clearance measure(const Shape& shape, const Point& p) {
   const Profile profile(shape);

@@ -69,9 +69,8 @@ void cross_flat(std::vector<double>& crossings, const LocalRay& r, const Contour
   if (e.is_arc()) {
     const double u = r.o.x - e.centre.u;
     const double v = r.o.y - e.centre.v;
-    for (const double t :
-         real_roots(std::array{u * u + v * v - e.radius_mm * e.radius_mm, 2.0 * (u * r.d.x + v * r.d.y),
-                               r.d.x * r.d.x + r.d.y * r.d.y})) {
+    for (const double t : QuadraticRoots(u * u + v * v - e.radius_mm * e.radius_mm,
+                                         2.0 * (u * r.d.x + v * r.d.y), r.d.x * r.d.x + r.d.y * r.d.y)) {
       const FlatPoint on_circle{r.o.x + t * r.d.x, r.o.y + t * r.d.y};
       if (e.spans(on_circle) || is_near_end(e, on_circle)) crossings.push_back(t);
     }
@@ -96,7 +95,7 @@ void cross_straight(std::vector<double>& crossings, const AboutAxis& ray, const 
   const double slope = (e.to.u - e.from.u) / (e.to.v - e.from.v);
   const double w0 = e.from.u + slope * (ray.z - e.from.v);
   const double w1 = slope * ray.dz;
-  for (const double s : real_roots(std::array{ray.least2 - w0 * w0, -2.0 * w0 * w1, ray.flat - w1 * w1})) {
+  for (const double s : QuadraticRoots(ray.least2 - w0 * w0, -2.0 * w0 * w1, ray.flat - w1 * w1)) {
     const double along = (ray.z + s * ray.dz - e.from.v) / (e.to.v - e.from.v);
     if (along >= -kBeyondEnds && along <= 1.0 + kBeyondEnds) crossings.push_back(s);
   }
@@ -119,7 +118,7 @@ void cross_arc(std::vector<double>& crossings, const AboutAxis& ray, const Conto
   constexpr double kNearlyBall = 1e-3;
   std::vector<double> starts = real_roots(quartic);
   if (std::abs(R) <= kNearlyBall * e.radius_mm) {
-    for (const double s : real_roots(std::array{c, b, a}))
+    for (const double s : QuadraticRoots(c, b, a))
       starts.push_back(s);
   }
   for (double s : starts) {

@@ -32,17 +32,6 @@ double crossing(std::span<const double> c, double low, double high) {
   return low + (high - low) / 2.0;
 }
 
-std::vector<double> quadratic_roots(double c, double b, double a) {
-  const double half = b / 2.0;
-  const double discriminant = half * half - a * c;
-  if (discriminant < 0.0) return {};
-  const double q = half >= 0.0 ? -(half + std::sqrt(discriminant)) : std::sqrt(discriminant) - half;
-  if (q == 0.0) return {0.0};
-  const double one = q / a;
-  const double other = c / q;  // the sum without cancellation
-  return {std::min(one, other), std::max(one, other)};
-}
-
 // No root lies further from 0 (Cauchy's bound).
 double reach(std::span<const double> c) {
   double most = 0.0;
@@ -53,12 +42,34 @@ double reach(std::span<const double> c) {
 
 }  // namespace
 
+QuadraticRoots::QuadraticRoots(double c, double b, double a) {
+  if (a == 0.0) {
+    if (b == 0.0) return;
+    roots_ = {-c / b};
+    count_ = 1;
+    return;
+  }
+  const double half = b / 2.0;
+  const double discriminant = half * half - a * c;
+  if (discriminant < 0.0) return;
+  const double q = half >= 0.0 ? -(half + std::sqrt(discriminant)) : std::sqrt(discriminant) - half;
+  count_ = 1;
+  if (q == 0.0) return;  // 0 it is
+  const double one = q / a;
+  const double other = c / q;  // the sum without cancellation
+  roots_ = {std::min(one, other), std::max(one, other)};
+  count_ = 2;
+}
+
 std::vector<double> real_roots(std::span<const double> coefficients) {
   while (!coefficients.empty() && coefficients.back() == 0.0)
     coefficients = coefficients.first(coefficients.size() - 1);
   if (coefficients.size() < 2) return {};
-  if (coefficients.size() == 2) return {-coefficients[0] / coefficients[1]};
-  if (coefficients.size() == 3) return quadratic_roots(coefficients[0], coefficients[1], coefficients[2]);
+  if (coefficients.size() <= 3) {
+    const QuadraticRoots roots(coefficients[0], coefficients[1],
+                               coefficients.size() == 3 ? coefficients[2] : 0.0);
+    return {roots.begin(), roots.end()};
+  }
   std::vector<double> derivative;
   for (std::size_t i = 1; i < coefficients.size(); ++i)
     derivative.push_back(static_cast<double>(i) * coefficients[i]);

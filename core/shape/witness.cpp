@@ -55,6 +55,38 @@ std::optional<double> arrives(const WallSubject& subject, const Ray& ray, const 
   return std::nullopt;
 }
 
+// The metal that a stretch lies in, but for kTouch_mm at each end. It leaves off at the first cut into the stretch, which most
+// of those tried have.
+std::optional<Interval> metal_around(const WallSubject& subject, const Ray& ray, const Interval& stretch) {
+  const double first_mm = stretch.enter_mm + kTouch_mm;
+  const double last_mm = stretch.exit_mm - kTouch_mm;
+  if (first_mm >= last_mm) {  // hardly a stretch: it may lie in either of two pieces
+    std::vector<Interval> metal;
+    metal_along(subject.blank, subject.air, ray, metal);
+    const auto around = std::find_if(metal.begin(), metal.end(), [&](const Interval& m) {
+      return m.enter_mm <= first_mm && m.exit_mm >= last_mm;
+    });
+    return around != metal.end() ? std::optional(*around) : std::nullopt;
+  }
+  auto metal = inside(subject.blank, ray);
+  if (!metal || metal->enter_mm > first_mm || metal->exit_mm < last_mm) return std::nullopt;
+  bool is_cut = false;
+  for (const Primitive* body : subject.air) {
+    for_each_inside(*body, ray, [&](const Interval& cut) {
+      if (cut.length_mm() <= kSliver_mm) return;
+      if (cut.exit_mm <= first_mm) {
+        metal->enter_mm = std::max(metal->enter_mm, cut.exit_mm);
+      } else if (cut.enter_mm >= last_mm) {
+        metal->exit_mm = std::min(metal->exit_mm, cut.enter_mm);
+      } else {
+        is_cut = true;
+      }
+    });
+    if (is_cut) return std::nullopt;
+  }
+  return metal;
+}
+
 // The point itself where it is inside a body, else the nearest of its surface.
 Point onto(const Primitive& body, const Point& p) {
   const Clearance c = clearance(body, p);
@@ -150,8 +182,9 @@ Witness felt_out(const WallSubject& subject, Witness best, double first_step_mm,
       const Point from = onto(subject.from, best.from + step_mm * (a * along.x + b * along.y));
       const Point to = onto(subject.to, best.to + step_mm * (c * along.x + d * along.y));
       if (distance_mm(from, to) >= best.length_mm + 0.5 * step_mm) continue;  // hardly a shorter one
-      const auto w = witness_along(subject, from, to);
-      shorter = w && w->length_mm < best.length_mm - kRegionAccuracy_mm / 10;
+      const double enough_mm = best.length_mm - kRegionAccuracy_mm / 10;
+      const auto w = witness_along(subject, from, to, enough_mm);
+      shorter = w && w->length_mm < enough_mm;
       if (shorter) best = *w;
     }
     if (!shorter) step_mm /= 2;
@@ -238,22 +271,20 @@ std::vector<Witness> first_witnesses(const WallSubject& subject) {
 
 }  // namespace
 
-std::optional<Witness> witness_along(const WallSubject& subject, const Point& p, const Point& q) {
+std::optional<Witness> witness_along(const WallSubject& subject, const Point& p, const Point& q,
+                                     double limit_mm) {
   if (!(distance_mm(p, q) > kTouch_mm)) return std::nullopt;
   const Ray ray = ray_through(p, q);
   const auto start_mm = leaves(subject.from, ray, p);
   const auto end_mm = arrives(subject, ray, q);
-  if (!start_mm || !end_mm) return std::nullopt;
-  std::vector<Interval> metal;
-  metal_along(subject.blank, subject.air, ray, metal);
-  for (const Interval& m : metal) {
-    if (m.enter_mm > *start_mm + kTouch_mm || m.exit_mm < *end_mm - kTouch_mm) continue;
-    const Interval stretch{std::max(m.enter_mm, *start_mm), std::min(m.exit_mm, *end_mm)};
-    const Witness w{ray.at(stretch.enter_mm), ray.at(stretch.exit_mm), stretch.length_mm()};
-    if (w.length_mm < 0.0 || (subject.to_round_side && !on_round_side(subject.blank, w.to))) continue;
-    return w;
-  }
-  return std::nullopt;
+  if (!start_mm || !end_mm || *end_mm - *start_mm > limit_mm + 2 * kTouch_mm) return std::nullopt;
+  const auto metal = metal_around(subject, ray, {*start_mm, *end_mm});
+  if (!metal) return std::nullopt;
+  const Interval stretch{std::max(metal->enter_mm, *start_mm), std::min(metal->exit_mm, *end_mm)};
+  const Witness w{ray.at(stretch.enter_mm), ray.at(stretch.exit_mm), stretch.length_mm()};
+  if (w.length_mm < 0.0 || (subject.to_round_side && !on_round_side(subject.blank, w.to)))
+    return std::nullopt;
+  return w;
 }
 
 std::optional<Witness> witness_near(const WallSubject& subject, const Point& p, const Point& q) {

@@ -1,6 +1,7 @@
 // The search for a witness of a wall: a stretch of metal from one body to another.
 #pragma once
 
+#include <limits>
 #include <optional>
 #include <vector>
 
@@ -27,9 +28,9 @@ struct Witness {
 };
 
 // The metal from one body to the other along the straight line through p and q, if there is metal and nothing
-// else.
-[[nodiscard]] std::optional<Witness> witness_along(const WallSubject& subject, const Point& p,
-                                                   const Point& q);
+// else. One longer than limit_mm may not be looked for.
+[[nodiscard]] std::optional<Witness> witness_along(const WallSubject& subject, const Point& p, const Point& q,
+                                                   double limit_mm = std::numeric_limits<double>::infinity());
 
 // The same for a line that may run in a face, where metal and air meet: if it is not in metal itself, one
 // within kRegionAccuracy_mm of it.

@@ -26,8 +26,9 @@ class Report {
       : network_(network),
         solution_(solution),
         all_(solution.point->all),
-        determination_(solution.point->weighted.determine(all_.slopes)) {
-    out_.traces = std::move(determination_.traces);
+        determination_(solution.point->weighted.determine(all_.slopes)),
+        following_(solution.point->weighted.follow(determination_)) {
+    out_.traces = std::move(following_.traces);
     for (std::size_t i = 0; i < readings(); ++i) {
       if (network_.readings[i].is_exact) out_.traces.find_length(i, kCheckedExactPart);
     }
@@ -111,7 +112,7 @@ class Report {
 
   // What each reading puts into the unknown, without what is only rounding.
   void follow(std::size_t unknown) {
-    const auto from = determination_.slopes.row(unknown);
+    const auto from = following_.slopes.row(unknown);
     const auto to = out_.slopes.row(unknown);
     double weightiest = 0.0;
     for (std::size_t i = 0; i < readings(); ++i) {
@@ -138,7 +139,7 @@ class Report {
         if (slopes[j] != 0.0) of.push_back(j);
       }
       for (const std::size_t j : of) {
-        fit.redundancy -= slopes[j] * determination_.slopes.at(j, i);
+        fit.redundancy -= slopes[j] * following_.slopes.at(j, i);
         for (const std::size_t k : of)
           fitted_variance += slopes[j] * determination_.covariance.at(j, k) * slopes[k];
       }
@@ -175,6 +176,7 @@ class Report {
   const Solution& solution_;
   const Equations::All& all_;
   Determination determination_;
+  Following following_;
   Adjustment out_;
 };
 

@@ -29,7 +29,7 @@ double chi_square_below(double x, int degrees_of_freedom) {
 
 double chi_square_limit(double probability, int degrees_of_freedom) {
   double low = 0.0;
-  double high = 1.0;
+  double high = degrees_of_freedom;  // the mean
   while (chi_square_below(high, degrees_of_freedom) < probability)
     high *= 2.0;
   // Newton's steps along the density, halving where one would leave what is known to hold the answer.

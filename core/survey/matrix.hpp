@@ -44,4 +44,15 @@ struct Matrix {
   return (sum0 + sum1) + (sum2 + sum3);
 }
 
+// to += part * from, of one row or of two in one pass. Equal lengths.
+inline void add_scaled(std::span<double> to, double part, std::span<const double> from) {
+  for (std::size_t k = 0; k < to.size(); ++k)
+    to[k] += part * from[k];
+}
+inline void add_scaled(std::span<double> to, double part, std::span<const double> from, double other_part,
+                       std::span<const double> other) {
+  for (std::size_t k = 0; k < to.size(); ++k)
+    to[k] += part * from[k] + other_part * other[k];
+}
+
 }  // namespace sparewright::survey

@@ -51,12 +51,8 @@ Matrix inverse_of(const Matrix& lower) {
   for (std::size_t i = 0; i < lower.rows; ++i) {
     const auto out = inverse.row(i);
     const auto from = lower.row(i);
-    for (std::size_t k = 0; k < i; ++k) {
-      const double part = from[k];
-      const auto before = inverse.row(k);
-      for (std::size_t j = 0; j <= k; ++j)
-        out[j] -= part * before[j];
-    }
+    for (std::size_t k = 0; k < i; ++k)
+      add_scaled(out.first(k + 1), -from[k], inverse.row(k).first(k + 1));
     const double own = 1.0 / from[i];
     for (std::size_t j = 0; j < i; ++j)
       out[j] *= own;

@@ -52,12 +52,12 @@ Decomposition decomposed(const Eigen::MatrixXd& scaled) {
   return qr;
 }
 
-// Each row times the transpose of a lower triangle.
-Matrix times_transposed(const Matrix& rows, std::size_t columns, const Matrix& lower) {
-  Matrix out(rows.rows, columns);
+// Each row, as far as the other has columns, times the transpose of the other.
+Matrix times_transposed(const Matrix& rows, const Matrix& other) {
+  Matrix out(rows.rows, other.rows);
   for (std::size_t i = 0; i < rows.rows; ++i) {
-    for (std::size_t j = 0; j < columns; ++j)
-      out.at(i, j) = dot(rows.row(i).first(j + 1), lower.row(j).first(j + 1));
+    for (std::size_t j = 0; j < other.rows; ++j)
+      out.at(i, j) = dot(rows.row(i).first(other.columns), other.row(j));
   }
   return out;
 }
@@ -67,20 +67,18 @@ Matrix times_transposed(const Matrix& rows, std::size_t columns, const Matrix& l
 Weighted::Weighted(const Whitening& whitening, const Matrix& slopes, std::span<const double> fitted,
                    std::span<const double> misfit)
     : whitening_(&whitening), unknowns_(slopes.columns) {
-  Matrix all(slopes.rows, slopes.columns + 2);
-  for (std::size_t i = 0; i < all.rows; ++i) {
+  white_ = Matrix(slopes.rows, slopes.columns + 2);
+  for (std::size_t i = 0; i < white_.rows; ++i) {
     const auto from = slopes.row(i);
-    const auto to = all.row(i);
+    const auto to = white_.row(i);
     std::copy(from.begin(), from.end(), to.begin());
     to[unknowns_] = misfit[i];
     to[unknowns_ + 1] = fitted[i];
   }
-  whitening.apply(all);
-  white_ = Matrix(all.rows, unknowns_ + 1);
-  std::vector<double> squares(unknowns_ + 2, 0.0);
-  for (std::size_t i = 0; i < all.rows; ++i) {
-    const auto row = all.row(i);
-    std::copy(row.begin(), row.end() - 1, white_.row(i).begin());
+  whitening.apply(white_);
+  std::vector<double> squares(white_.columns, 0.0);
+  for (std::size_t i = 0; i < white_.rows; ++i) {
+    const auto row = white_.row(i);
     for (std::size_t j = 0; j < row.size(); ++j)
       squares[j] += row[j] * row[j];
   }
@@ -105,17 +103,13 @@ void Weighted::factor() {
       const double first = one[j];
       const double second = two[j];
       if (first == 0.0 && second == 0.0) continue;
-      const auto out = factor_.row(j);
-      for (std::size_t k = 0; k <= j; ++k)
-        out[k] += first * one[k] + second * two[k];
+      add_scaled(factor_.row(j).first(j + 1), first, one.first(j + 1), second, two.first(j + 1));
     }
   }
   if (i < white_.rows) {
     const auto last = white_.row(i);
-    for (std::size_t j = 0; j < unknowns_; ++j) {
-      for (std::size_t k = 0; k <= j; ++k)
-        factor_.at(j, k) += last[j] * last[k];
-    }
+    for (std::size_t j = 0; j < unknowns_; ++j)
+      add_scaled(factor_.row(j).first(j + 1), last[j], last.first(j + 1));
   }
   for (std::size_t j = 0; j < unknowns_; ++j) {
     for (std::size_t k = 0; k <= j; ++k)
@@ -128,8 +122,7 @@ std::vector<double> Weighted::plain_step() const {
   std::vector<double> step(unknowns_, 0.0);
   for (std::size_t i = 0; i < white_.rows; ++i) {
     const auto row = white_.row(i);
-    for (std::size_t j = 0; j < unknowns_; ++j)
-      step[j] += row[j] * row[unknowns_];
+    add_scaled(step, row[unknowns_], row.first(unknowns_));
   }
   for (std::size_t j = 0; j < unknowns_; ++j)
     step[j] =
@@ -241,18 +234,15 @@ Matrix along_of(const Whitening& whitening, const Matrix& followed, std::size_t 
   for (const Whitening::Group& group : whitening.groups()) {
     for (std::size_t a = 0; a < group.readings.size(); ++a) {
       const auto from = followed.row(group.readings[a]);
-      for (std::size_t b = 0; b <= a; ++b) {
-        const double part = group.white.at(a, b);
-        const auto to = along.row(group.readings[b]);
-        for (std::size_t k = 0; k < to.size(); ++k)
-          to[k] += part * from[k];
-      }
+      for (std::size_t b = 0; b <= a; ++b)
+        add_scaled(along.row(group.readings[b]), group.white.at(a, b), from);
     }
   }
   return along;
 }
 
-Traces traces_of(const Whitening& whitening, Matrix followed, const Matrix& white) {
+// misfit: its column in `white`.
+Traces traces_of(const Whitening& whitening, Matrix followed, const Matrix& white, std::size_t misfit) {
   Traces traces;
   traces.white = Matrix(white.rows, white.rows);
   for (const Whitening::Group& group : whitening.groups()) {
@@ -263,12 +253,10 @@ Traces traces_of(const Whitening& whitening, Matrix followed, const Matrix& whit
   }
   traces.along = along_of(whitening, followed, white.rows);
   std::vector<double> back(followed.columns, 0.0);
-  for (std::size_t i = 0; i < white.rows; ++i) {
-    for (std::size_t k = 0; k < back.size(); ++k)
-      back[k] += followed.at(i, k) * white.at(i, white.columns - 1);
-  }
   for (std::size_t i = 0; i < white.rows; ++i)
-    traces.misfit.push_back(white.at(i, white.columns - 1) - dot(followed.row(i), back));
+    add_scaled(back, white.at(i, misfit), followed.row(i));
+  for (std::size_t i = 0; i < white.rows; ++i)
+    traces.misfit.push_back(white.at(i, misfit) - dot(followed.row(i), back));
   traces.followed = std::move(followed);
   traces.find_lengths();
   return traces;
@@ -296,9 +284,8 @@ Determination Weighted::determine(const Matrix& slopes) const {
     out.weights = weights_of(*whitening_, slopes.rows);
     out.scale.assign(slopes.columns, 1.0);
     out.gaps = table_of(Eigen::MatrixXd::Identity(m, m));
-    out.slopes = Matrix(slopes.columns, slopes.rows);
     out.covariance = Matrix(slopes.columns, slopes.columns);
-    out.traces = traces_of(*whitening_, Matrix(slopes.rows, 0), white_);
+    out.back = Matrix(0, slopes.columns);
     return out;
   }
   if (is_plain_) {
@@ -308,13 +295,13 @@ Determination Weighted::determine(const Matrix& slopes) const {
   return determine_by_rank(slopes);
 }
 
-// By the factor of the normal equations: what can be followed is Q = A inverse(L)', columns of length 1. Rank 0 where that
-// does not show that all is fixed.
+// By the factor of the normal equations: B = inverse(L), columns of length 1. Rank 0 where that does not show that all is
+// fixed.
 Determination Weighted::determine_plain(const Matrix& slopes) const {
   Determination out;
   out.weights = weights_of(*whitening_, slopes.rows);
-  Matrix inverse = inverse_of(factor_);
-  if (!is_plainly_full(slopes, lengths_, out.weights, std::sqrt(dot(inverse.cells, inverse.cells))))
+  out.back = inverse_of(factor_);
+  if (!is_plainly_full(slopes, lengths_, out.weights, std::sqrt(dot(out.back.cells, out.back.cells))))
     return out;
   out.rank = unknowns_;
   out.scale.assign(unknowns_, 1.0);
@@ -322,32 +309,13 @@ Determination Weighted::determine_plain(const Matrix& slopes) const {
   std::vector<double> over;
   for (const double length : lengths_)
     over.push_back(1.0 / length);
-  for (std::size_t j = 0; j < unknowns_; ++j) {
-    for (std::size_t k = 0; k <= j; ++k)
-      inverse.at(j, k) *= over[k];
-  }
-  out.traces = traces_of(*whitening_, times_transposed(white_, unknowns_, inverse), white_);
   out.covariance = Matrix(unknowns_, unknowns_);
   for (std::size_t row = 0; row < unknowns_; ++row) {
-    const auto part = inverse.row(row).first(row + 1);
-    for (std::size_t j = 0; j <= row; ++j) {
-      const auto to = out.covariance.row(j);
-      for (std::size_t k = 0; k <= row; ++k)
-        to[k] += part[j] * part[k];
-    }
-  }
-  out.slopes = Matrix(unknowns_, slopes.rows);
-  std::vector<double> follow(unknowns_);
-  for (std::size_t i = 0; i < slopes.rows; ++i) {
-    const auto along = out.traces.along.row(i);
-    std::fill(follow.begin(), follow.end(), 0.0);
-    for (std::size_t row = 0; row < unknowns_; ++row) {
-      const auto part = inverse.row(row);
-      for (std::size_t j = 0; j <= row; ++j)
-        follow[j] += part[j] * along[row];
-    }
-    for (std::size_t j = 0; j < unknowns_; ++j)
-      out.slopes.at(j, i) = follow[j];
+    const auto part = out.back.row(row).first(row + 1);
+    for (std::size_t j = 0; j <= row; ++j)
+      part[j] *= over[j];
+    for (std::size_t j = 0; j <= row; ++j)
+      add_scaled(out.covariance.row(j).first(row + 1), part[j], part);
   }
   return out;
 }
@@ -364,10 +332,30 @@ Determination Weighted::determine_by_rank(const Matrix& slopes) const {
   Eigen::MatrixXd inverse = Eigen::MatrixXd::Identity(rank, rank);
   qr.matrixT().topLeftCorner(rank, rank).triangularView<Eigen::Upper>().solveInPlace(inverse);
   const Eigen::MatrixXd followed = qr.householderQ() * Eigen::MatrixXd::Identity(n, rank);
-  out.traces = traces_of(*whitening_, table_of(followed), white_);
-  const Eigen::MatrixXd follow = lengths.cwiseInverse().asDiagonal() * turned_back(qr, inverse);
-  out.slopes = table_of(follow * view(out.traces.along).transpose());
-  out.covariance = table_of(follow * follow.transpose());
+  out.followed = table_of(followed);
+  const Eigen::MatrixXd back = lengths.cwiseInverse().asDiagonal() * turned_back(qr, inverse);
+  out.back = table_of(back.transpose());
+  out.covariance = table_of(back * back.transpose());
+  return out;
+}
+
+Following Weighted::follow(const Determination& determination) const {
+  Following out;
+  const Matrix& back = determination.back;
+  out.traces = traces_of(
+      *whitening_,
+      determination.followed.cells.empty() ? times_transposed(white_, back) : determination.followed, white_,
+      unknowns_);
+  out.slopes = Matrix(unknowns_, white_.rows);
+  std::vector<double> follow(unknowns_);
+  for (std::size_t i = 0; i < white_.rows; ++i) {
+    const auto along = out.traces.along.row(i);
+    std::fill(follow.begin(), follow.end(), 0.0);
+    for (std::size_t row = 0; row < back.rows; ++row)
+      add_scaled(follow, along[row], back.row(row));
+    for (std::size_t j = 0; j < unknowns_; ++j)
+      out.slopes.at(j, i) = follow[j];
+  }
   return out;
 }
 

@@ -24,12 +24,18 @@ inline constexpr double kRankTolerance = 1e-10;
 struct Determination {
   std::size_t rank = 0;
   std::vector<double>
-      scale;      // m: what each unknown is multiplied by to be a scaled one; where there is a gap
-  Matrix gaps;    // m x (m - rank): directions the readings do not feel; orthonormal in scaled unknowns
-  Matrix slopes;  // m x n: how the unknowns follow the readings. Rows of unknowns with a gap mean nothing.
-  Matrix covariance;            // m x m, of the unknowns (with S as mended). The same.
+      scale;          // m: what each unknown is multiplied by to be a scaled one; where there is a gap
+  Matrix gaps;        // m x (m - rank): directions the readings do not feel; orthonormal in scaled unknowns
+  Matrix covariance;  // m x m, of the unknowns (with S as mended). Rows of unknowns with a gap mean nothing.
+  Matrix back;        // B, rank x m: covariance = B' B, and the columns of A B' are orthonormal. The same.
+  Matrix followed;    // A B', n x rank, where rounding would spoil the product; else empty
   std::vector<double> weights;  // n: the odds that an error of 1 in a reading alone comes to
-  Traces traces;                // of the readings, with the misfits of this set of values
+};
+
+// How the unknowns follow the readings, and what they cannot follow.
+struct Following {
+  Matrix slopes;  // m x n. Rows of unknowns with a gap mean nothing.
+  Traces traces;  // of the readings, with the misfits of this set of values
 };
 
 class Weighted {
@@ -57,6 +63,7 @@ class Weighted {
 
   // slopes: J again.
   [[nodiscard]] Determination determine(const Matrix& slopes) const;
+  [[nodiscard]] Following follow(const Determination& determination) const;
 
  private:
   void factor();
@@ -66,7 +73,7 @@ class Weighted {
 
   const Whitening* whitening_;
   std::size_t unknowns_;
-  Matrix white_;                 // n x (m + 1): A and r
+  Matrix white_;                 // n x (m + 2): A, r and W f(x)
   std::vector<double> lengths_;  // of the columns of A; 1 where it is nothing
   Matrix factor_;                // L with L L' = A' A, of columns of length 1
   bool is_plain_ = false;        // the columns lie well apart, so that L is good

@@ -106,12 +106,12 @@ void Whitening::apply(Matrix& rows) const {
       const double own = group.white.at(a, a);
       for (double& cell : out)
         cell *= own;
-      for (std::size_t b = 0; b < a; ++b) {
-        const double part = group.white.at(a, b);
-        const auto before = rows.row(group.readings[b]);
-        for (std::size_t k = 0; k < out.size(); ++k)
-          out[k] += part * before[k];
-      }
+      const auto parts = group.white.row(a);
+      const auto before = [&](std::size_t b) { return rows.row(group.readings[b]); };
+      std::size_t b = 0;
+      for (; b + 1 < a; b += 2)
+        add_scaled(out, parts[b], before(b), parts[b + 1], before(b + 1));
+      if (b < a) add_scaled(out, parts[b], before(b));
     }
   }
 }
