@@ -63,6 +63,17 @@ sheets::Paper sheets_paper(Paper paper) {
   return paper == Paper::kA4 ? sheets::Paper::kA4 : sheets::Paper::kLetter;
 }
 
+// Why there is nothing to draw, to print or to make a solid of.
+std::optional<base::Failure> no_part_in(const job::Job& job) {
+  if (job.has_part) return std::nullopt;
+  base::Failure failure;
+  failure.code = base::Code::kKeyMissing;
+  failure.subject = fmt::format("'{}'", job.title);
+  failure.found = "blank";
+  failure.accepted = "[blank] and what is made of it; `measure -o` prints the sheets for measuring";
+  return failure;
+}
+
 // 1, 2, ...; nothing where it is a name.
 std::optional<std::size_t> piece_number(const std::string& piece) {
   if (piece.empty() || piece.size() > 4 || piece.find_first_not_of("0123456789") != std::string::npos)
@@ -176,6 +187,7 @@ std::vector<NumberRow> Session::numbers() {
 
 std::vector<DimensionRow> Session::dimensions() {
   std::vector<DimensionRow> rows;
+  if (!inside_->job.has_part) return rows;
   const auto number = [&](const std::string& name) {
     return row_of(inside_->ledger.get(name), inside_->job.system);
   };
@@ -280,6 +292,7 @@ std::vector<OrderRow> Session::order() {
 }
 
 Outcome<std::string> Session::sheets_pdf(Paper paper, std::optional<int> only) {
+  if (const auto none = no_part_in(inside_->job)) return failed(*none);
   sheets::Packet packet = packet_of(inside_->job, inside_->ledger, inside_->solids());
   const sheets::PaperOptions options{sheets_paper(paper), inside_->job.dialect};
   if (only) {
@@ -292,6 +305,7 @@ Outcome<std::string> Session::sheets_pdf(Paper paper, std::optional<int> only) {
 }
 
 Outcome<std::vector<std::string>> Session::drawing_files(DrawingFile kind, Paper paper) {
+  if (const auto none = no_part_in(inside_->job)) return failed(*none);
   const sheets::Packet packet = packet_of(inside_->job, inside_->ledger, inside_->solids());
   if (!packet.drawing) {
     base::Failure failure;
@@ -310,6 +324,7 @@ Outcome<std::vector<std::string>> Session::drawing_files(DrawingFile kind, Paper
 }
 
 Outcome<std::string> Session::solid_file(SolidFile kind, const SolidAsked& asked) {
+  if (const auto none = no_part_in(inside_->job)) return failed(*none);
   std::string path(part::kRecipe);
   std::string name = inside_->job.title;
   if (asked.after_op) {

@@ -18,6 +18,19 @@ void append(std::vector<ledger::Stage>& all, std::vector<ledger::Stage> more) {
   all.insert(all.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
 }
 
+// A job that only measures has nothing that could be OK.
+ledger::Stage no_part_stage() {
+  return {"check/new part", base::Hasher().add("no part").done(), [](ledger::Pen& pen) {
+            ledger::Verdict verdict;
+            verdict.check = "new part";
+            verdict.subject = "the job";
+            verdict.reason = "There is no blank: the old part is only being measured.";
+            verdict.missing = {"[blank]"};
+            verdict.todo = "Say what the new part is made of, and what is made of it.";
+            pen.state(std::move(verdict));
+          }};
+}
+
 }  // namespace
 
 base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job) {
@@ -28,11 +41,15 @@ base::ResultOrAll<std::vector<ledger::Stage>> stages(const Job& job) {
     append(all, std::move(*measured));
   }
   append(all, intent::stages(job.subject.originals, job.subject.route.part));
+  append(all, measuring::stages({job.subject, job.survey, job.shop_has_lathe}));
+  if (!job.has_part) {
+    all.push_back(no_part_stage());
+    return all;
+  }
   append(all, part::stages(job.subject.route.part));
   append(all, route::stages(job.subject.route));
   append(all, route::list_stages(job.subject.route));
   append(all, judge::stages(job.subject));
-  append(all, measuring::stages({job.subject, job.survey, job.shop_has_lathe}));
   return all;
 }
 

@@ -31,6 +31,7 @@ struct Job {
   bool both_units = false;              // on the drawing
   bool first_angle = false;             // how the views of the drawing stand
   std::string material_assumed;         // what had to be assumed to find the material; may be empty
+  bool has_part = true;                 // false: no blank is said, and the old part is only being measured
   survey::Survey survey;
   judge::Subject subject;  // the route, and in it the part; hand, room, limits and original sizes
   std::map<std::string, std::string> overruled;  // query by its id -> the reason

@@ -58,6 +58,18 @@ void read_head(const TableReader& in, Job& job) {
   job.subject.route.part.surroundings.general = read_general_tolerances(in, job.system);
 }
 
+// What is made is made of something.
+void expect_no_part(const TableReader& in) {
+  for (const char* key : {"feature", "seat", "setup", "space"}) {
+    const auto node = in.node().find(key);
+    if (!node) continue;
+    in.problems().add(text::failure_at(*node, base::Code::kKeyMissing, "blank",
+                                       "[blank], the stock it is made of; a job that only measures has none "
+                                       "of feature, seat, setup, space"));
+    return;
+  }
+}
+
 }  // namespace
 
 base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& shop) {
@@ -81,11 +93,16 @@ base::ResultOrAll<Job> read_job(const text::Document& document, const ShopText& 
   route.system = job.system;
   route.on_hand = shop.shop.stock;
   route.part.surroundings.system = job.system;
-  const TableReader blank = *in.table("blank");
-  const MaterialText material = read_material(blank);
-  job.material_assumed = material.assumed;
-  if (material.material) route.work = handbook::work_of(*material.material);
-  route.part.blank = read_blank(blank, material, names);
+  const auto blank = in.table("blank");
+  job.has_part = blank.has_value();
+  if (blank) {
+    const MaterialText material = read_material(*blank);
+    job.material_assumed = material.assumed;
+    if (material.material) route.work = handbook::work_of(*material.material);
+    route.part.blank = read_blank(*blank, material, names);
+  } else {
+    expect_no_part(in);
+  }
   route.part.features = read_features(in, route.part.blank.shape, names);
   job.subject.seats = read_seats(in, route.part);
   for (const std::string& name : names.dimension_names) {

@@ -29,23 +29,23 @@ std::optional<Thing> from_shop(const TableReader& in, std::string_view key, std:
   return std::nullopt;
 }
 
-void read_parallels(const TableReader& in, route::Holding& holding) {
+void read_parallels(const TableReader& in, const shop::Vise& vise, route::Holding& holding) {
   const auto node = in.node().find("parallels");
   if (!node) return;
   const auto wanted = in.problems().keep(read_parallel(*node, in.system()));
   if (!wanted) return;
   constexpr double kSame_mm = 1e-6;
   std::vector<std::string> known;
-  for (const shop::Parallel& pair : holding.vise.parallels) {
+  for (const shop::Parallel& pair : vise.parallels) {
     known.push_back(pair.typed);
     const bool same = std::abs((pair.height - wanted->height).base()) < kSame_mm &&
                       std::abs((pair.thickness - wanted->thickness).base()) < kSame_mm;
     if (same) {
-      holding.parallels = pair;
+      holding.under = pair;
       return;
     }
   }
-  refuse(in, *node, Code::kNotInTheShop, fmt::format("parallels of the {}", holding.vise.name), known);
+  refuse(in, *node, Code::kNotInTheShop, fmt::format("parallels of the {}", vise.name), known);
 }
 
 // A key that a setup on a machine of this kind needs.
@@ -87,24 +87,68 @@ void read_pick_up(const TableReader& in, const shop::Shop& shop, route::OnMill& 
   }
 }
 
+const shop::Holder* find_clamps(const shop::Shop& shop, const std::string& name) {
+  const auto found = std::find_if(shop.holders.begin(), shop.holders.end(), [&](const shop::Holder& holder) {
+    return holder.name == name && holder.kind == shop::HolderKind::kClamps;
+  });
+  return found != shop.holders.end() ? &*found : nullptr;
+}
+
+void read_on_table(const TableReader& hold, const shop::Machine& machine, const shop::Holder& clamps,
+                   route::Holding& holding) {
+  for (const char* key : {"fixed_jaw", "parallels"})
+    refuse_key(hold, machine, key);
+  need(hold, machine, "away");
+  holding.in = clamps;
+  holding.away = hold.word("away", kFaces).value_or(part::Face::kBack);
+  const auto packing = hold.number("packing", quantity::Kind::kLength);
+  if (!packing) return;
+  if (packing->base < 0.0)
+    hold.problems().add(text::failure_at(*hold.node().find("packing"), Code::kValueNotAccepted,
+                                         packing->typed,
+                                         "how high the work lies above the table: 0 or more"));
+  holding.under = {packing->length(), {}, packing->typed};
+}
+
+void read_in_vise(const TableReader& hold, const shop::Machine& machine, const shop::Shop& shop,
+                  route::Holding& holding) {
+  for (const char* key : {"fixed_jaw", "parallels"})
+    need(hold, machine, key);
+  for (const char* key : {"away", "packing"})
+    refuse_key(hold, machine, key);
+  holding.away = hold.word("fixed_jaw", kFaces).value_or(part::Face::kBack);
+  const auto name = hold.text("in");
+  if (!name) return;
+  if (const shop::Vise* vise = shop::find_vise(shop, *name)) {
+    holding.in = *vise;
+    return read_parallels(hold, *vise, holding);
+  }
+  std::vector<std::string> known = names_of(shop.vises);
+  for (const shop::Holder& holder : shop.holders) {
+    if (holder.kind == shop::HolderKind::kClamps) known.push_back(holder.name);
+  }
+  refuse(hold, *hold.node().find("in"), Code::kNotInTheShop, "vise or clamps", known);
+}
+
 route::OnMill read_on_mill(const TableReader& in, const TableReader& hold, const shop::Shop& shop,
                            const shop::Machine& machine) {
   route::OnMill on;
-  for (const char* key : {"sits_on", "fixed_jaw", "parallels"})
-    need(hold, machine, key);
+  need(hold, machine, "sits_on");
   for (const char* key : {"free_end", "on", "gripped", "tail", "up"})
     refuse_key(hold, machine, key);
   refuse_key(in, machine, "compound");
   need(in, machine, "pick_up");
-  const auto vise = from_shop(hold, "in", "vise", shop.vises);
-  if (vise) on.holding.vise = *vise;
   on.holding.sits_on = hold.word("sits_on", kFaces).value_or(part::Face::kUnderside);
-  on.holding.fixed_jaw = hold.word("fixed_jaw", kFaces).value_or(part::Face::kBack);
-  if (vise) read_parallels(hold, on.holding);
+  const auto name = hold.text("in");
+  const shop::Holder* clamps = name ? find_clamps(shop, *name) : nullptr;
+  if (clamps != nullptr)
+    read_on_table(hold, machine, *clamps, on.holding);
+  else
+    read_in_vise(hold, machine, shop, on.holding);
   const auto orientation = route::orientation_of(on.holding);
   if (!orientation) {
-    const auto jaw = hold.node().find("fixed_jaw");
-    in.problems().add(text::located(orientation.error(), jaw ? *jaw : hold.node()));
+    const auto away = hold.node().find(clamps != nullptr ? "away" : "fixed_jaw");
+    in.problems().add(text::located(orientation.error(), away ? *away : hold.node()));
   }
   read_pick_up(in, shop, on);
   return on;
@@ -114,7 +158,7 @@ route::OnLathe read_on_lathe(const TableReader& in, const TableReader& hold, con
                              const shop::Machine& machine, const Names& names) {
   route::OnLathe on;
   need(hold, machine, "free_end");
-  for (const char* key : {"sits_on", "fixed_jaw", "parallels", "up"})
+  for (const char* key : {"sits_on", "fixed_jaw", "parallels", "away", "packing", "up"})
     refuse_key(hold, machine, key);
   refuse_key(in, machine, "pick_up");
   if (const auto holder = from_shop(hold, "in", "holding device", shop.holders)) {
@@ -142,7 +186,8 @@ route::ByMarks read_by_marks(const TableReader& in, const TableReader& hold, con
                              const shop::Machine& machine) {
   route::ByMarks by;
   need(hold, machine, "up");
-  for (const char* key : {"sits_on", "fixed_jaw", "parallels", "free_end", "on", "gripped", "tail"})
+  for (const char* key :
+       {"sits_on", "fixed_jaw", "parallels", "away", "packing", "free_end", "on", "gripped", "tail"})
     refuse_key(hold, machine, key);
   for (const char* key : {"pick_up", "compound"})
     refuse_key(in, machine, key);

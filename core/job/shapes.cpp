@@ -110,7 +110,7 @@ Shape reading() {
       field("got",
             one_of({measure("a length or an angle"), list_of(measure("a length or an angle")).at_least(1)}))
           .required()
-          .says("what it showed, each time it was read"),
+          .says("what it showed, each time it was read; of a worn place wherever it was read"),
       field("place", free_text()).says("where on the part"),
       field("condition", word_of(kConditions)).says("sound where it is left out"),
       field("material", free_text("a material"))
@@ -285,10 +285,15 @@ Shape setup() {
       field(
           "hold",
           table({field("in", free_text("a holding device")).required().says("as the shop names it"),
-                 field("sits_on", word_of(kFaces)).says("on a mill: the side that lies on the parallels"),
-                 field("fixed_jaw", word_of(kFaces)).says("on a mill: the side against the fixed jaw"),
+                 field("sits_on", word_of(kFaces))
+                     .says("on a mill: the side that lies on the parallels, or on the table"),
+                 field("fixed_jaw", word_of(kFaces)).says("in a mill's vise: the side against the fixed jaw"),
                  field("parallels", free_text("a pair of parallels"))
-                     .says("on a mill: height x thickness, as the shop lists them"),
+                     .says("in a mill's vise: height x thickness, as the shop lists them"),
+                 field("away", word_of(kFaces))
+                     .says("clamped on a mill's table: the side away from you, set along the slide"),
+                 field("packing", measure(Kind::kLength))
+                     .says("clamped on a mill's table: how high the work is packed up; 0 where left out"),
                  field("free_end", word_of(kFaces)).says("on a lathe: the end towards the tailstock"),
                  field("on", free_text("a feature"))
                      .says("on a lathe: what it is gripped on; the blank where left out"),
@@ -362,7 +367,7 @@ Shape make_job_shape() {
       field("known", list_of(known())).says("what is known of them without measuring"),
       field("original", table_of("a dimension", original()))
           .says("the original sizes that were accepted, and mates"),
-      field("blank", blank()).required().says("the stock"),
+      field("blank", blank()).says("the stock; left out while the old part is only being measured"),
       field("feature", list_of(feature())).says("what is made of it"),
       field("seat", list_of(seat_shape())).says("what sits on the part: bearings, keys, rings"),
       field("space", space()).says("the room for the part on its machine"),

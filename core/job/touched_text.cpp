@@ -108,6 +108,7 @@ survey::Touched read_form(const TableReader& in, const std::vector<shop::Tool>& 
       in.values("touches", [&](const text::Node& node) { return read_touch(node, in.system()); });
   touched.gives = read_gives(in, kOfForms);
   touched.place = in.text("place").value_or("");
+  touched.condition = in.word("condition", kConditions).value_or(survey::Condition::kSound);
   return touched;
 }
 
@@ -151,7 +152,10 @@ text::Shape touched_shape() {
              list_of(list_of(measure("a coordinate of the tip's middle")).at_least(2).at_most(3)).at_least(2))
            .required()
            .says("x, y of each touch, of a plane x, y, z: [[\"1.100\", \"0\"], [\"0\", \"1.100\"]]"),
-       field("place", free_text()).says("where on the part")},
+       field("place", free_text()).says("where on the part"),
+       field("condition", word_of(kConditions))
+           .says("sound where left out; of a worn place the size is a bound, the middle and the lean are not "
+                 "used")},
       kOfForms));
 }
 

@@ -76,7 +76,8 @@ void add_bar_in_vise_checks(const Shared& subject, Stages& stages) {
   if (!part::is_round(subject->route.part.blank.shape)) return;
   for (const route::Setup& setup : subject->route.plan.setups) {
     const auto* on = std::get_if<route::OnMill>(&setup.held);
-    if (on == nullptr || part::axis_of(on->holding.sits_on) == part::Axis::kX) continue;
+    if (on == nullptr || on->holding.vise() == nullptr) continue;
+    if (part::axis_of(on->holding.sits_on) == part::Axis::kX) continue;
     stages.push_back(check_stage(subject, "bar in vise", route::setup_path(setup),
                                  [subject, setup](Pen& pen) { judge_grip(pen, *subject, setup); }));
   }

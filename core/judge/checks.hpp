@@ -61,6 +61,7 @@ void add_tool_size_checks(const Shared& subject, Stages& stages);
 void add_mill_cutter_checks(const Shared& subject, Stages& stages);
 void add_tool_reach_checks(const Shared& subject, Stages& stages);
 void add_right_across_checks(const Shared& subject, Stages& stages);
+void add_on_table_checks(const Shared& subject, Stages& stages);
 void add_bar_in_vise_checks(const Shared& subject, Stages& stages);
 void add_reach_checks(const Shared& subject, Stages& stages);
 void add_share_out_checks(const Shared& subject, Stages& stages);

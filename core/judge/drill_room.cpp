@@ -13,9 +13,12 @@ using ledger::Pen;
 // A drill is kept this far from parallels, and its point this far from what is under the work. Common practice.
 constexpr double kKeepOff_mm = 0.020 * 25.4;
 
-void judge_through(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
-  const route::Printing print(subject.route.system);
-  const std::string op = route::setup_path(setup);
+bool is_in_vise(const route::Setup& setup) {
+  return std::get<route::OnMill>(setup.held).holding.vise() != nullptr;
+}
+
+void judge_beside_parallel(Pen& pen, const route::Printing& print, const std::string& op,
+                           const std::string& feature) {
   const Figure& beside = pen.ask(fmt::format("{}/{}/to parallel", op, feature));
   const Figure& keep_off = limit(pen, "keep off", kKeepOff_mm, Origin::kDefault, "common practice");
   pen.judge({.check = "drill clears the parallels",
@@ -28,6 +31,12 @@ void judge_through(Pen& pen, const Subject& subject, const route::Setup& setup, 
              .source = "plain geometry; 0.020 in kept off by common practice",
              .todo = "use thinner parallels, or set them where the hole is not",
              .margin = "parallel margin"});
+}
+
+void judge_through(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
+  const route::Printing print(subject.route.system);
+  const std::string op = route::setup_path(setup);
+  if (is_in_vise(setup)) judge_beside_parallel(pen, print, op, feature);
   const Figure& below = pen.ask(fmt::format("{}/{}/below", op, feature));
   const Figure& under = pen.ask(op + "/hold/under the work");
   pen.judge({.check = "drill point clears what is under the work",
@@ -38,7 +47,7 @@ void judge_through(Pen& pen, const Subject& subject, const route::Setup& setup, 
                                    route::or_not_known(below, print.plain(below.value)),
                                    route::or_not_known(under, print.plain(under.value))),
              .source = "drill point: (D/2)/tan 59 degrees; 1.5 mm run through by common practice",
-             .todo = "use higher parallels",
+             .todo = is_in_vise(setup) ? "use higher parallels" : "set it on higher packing",
              .margin = "under margin"});
 }
 
@@ -57,9 +66,8 @@ void judge_blind(Pen& pen, const Subject& subject, const route::Setup& setup, co
 }
 
 // A slot or a pocket that goes right through, against the parallels and what is below.
-void judge_opening(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
-  const route::Printing print(subject.route.system);
-  const std::string op = route::setup_path(setup);
+void judge_opening_beside(Pen& pen, const route::Printing& print, const std::string& op,
+                          const std::string& feature) {
   const Figure& beside = pen.ask(fmt::format("{}/{}/to parallel", op, feature));
   pen.judge({.check = "cutter clears the parallels",
              .subject = feature,
@@ -72,6 +80,12 @@ void judge_opening(Pen& pen, const Subject& subject, const route::Setup& setup, 
              .source = "plain geometry; 0.020 in kept off by common practice",
              .todo = "use thinner parallels, or hold it the other way round",
              .margin = "parallel margin"});
+}
+
+void judge_opening(Pen& pen, const Subject& subject, const route::Setup& setup, const std::string& feature) {
+  const route::Printing print(subject.route.system);
+  const std::string op = route::setup_path(setup);
+  if (is_in_vise(setup)) judge_opening_beside(pen, print, op, feature);
   const Figure& below = pen.ask(fmt::format("{}/{}/below", op, feature));
   const Figure& under = pen.ask(op + "/hold/under the work");
   pen.judge({.check = "cutter clears what is under the work",
@@ -82,7 +96,7 @@ void judge_opening(Pen& pen, const Subject& subject, const route::Setup& setup, 
                                    route::or_not_known(below, print.plain(below.value)),
                                    route::or_not_known(under, print.plain(under.value))),
              .source = "1 mm run through by common practice",
-             .todo = "use higher parallels",
+             .todo = is_in_vise(setup) ? "use higher parallels" : "set it on higher packing",
              .margin = "under margin"});
 }
 

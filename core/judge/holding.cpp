@@ -17,8 +17,8 @@ constexpr double kLeastGrip_mm = 0.25 * 25.4;
 // A cutter or a drill is kept this far from hardened jaws and parallels. Common practice.
 constexpr double kKeepOff_mm = 0.020 * 25.4;
 
-void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup,
-                   const route::Holding& holding) {
+void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup, const shop::Vise& vise,
+                   part::Face fixed_jaw) {
   const route::Printing print(subject.route.system);
   const std::string op = route::setup_path(setup);
   const Figure& gripped = pen.ask(op + "/hold/gripped");
@@ -32,16 +32,15 @@ void judge_holding(Pen& pen, const Subject& subject, const route::Setup& setup,
              .source = "common practice; friction is not worked out",
              .todo = "use lower parallels",
              .margin = "grip margin"});
-  const part::Axis across = part::axis_of(holding.fixed_jaw);
+  const part::Axis across = part::axis_of(fixed_jaw);
   const Figure& width = pen.ask(part::blank_path(subject.route.part.blank, across));
   pen.judge({.check = "jaws open far enough",
              .subject = op,
              .figure = &width,
-             .high = &limit(pen, "jaws open", holding.vise.opens.base(), Origin::kChoice,
-                            "the shop's " + holding.vise.name),
+             .high = &limit(pen, "jaws open", vise.opens.base(), Origin::kChoice, "the shop's " + vise.name),
              .reason = fmt::format("the work is {} across and the jaws open {}",
                                    route::or_not_known(width, print.plain(width.value)),
-                                   print.plain(holding.vise.opens.base())),
+                                   print.plain(vise.opens.base())),
              .source = "the shop",
              .todo = "hold it the other way round, or in a larger vise",
              .margin = "opening margin"});
@@ -69,7 +68,7 @@ bool runs_over_jaws(const Made& made) {
   const auto* formed = std::get_if<part::Formed>(&made.feature.shape);
   if (formed == nullptr || !route::cuts_are_worked_out(made.setup, made.feature)) return false;
   if (formed->form == part::Form::kSlit || formed->form == part::Form::kSplit) return true;
-  const part::Axis across_jaws = part::axis_of(std::get<route::OnMill>(made.setup.held).holding.fixed_jaw);
+  const part::Axis across_jaws = part::axis_of(std::get<route::OnMill>(made.setup.held).holding.away);
   return formed->form == part::Form::kSlot && !formed->sizes.contains("length") &&
          formed->along.value_or(part::axes_in(formed->side)[0]) == across_jaws;
 }
@@ -79,13 +78,14 @@ bool runs_over_jaws(const Made& made) {
 void add_holding_checks(const Shared& subject, Stages& stages) {
   for (const route::Setup& setup : subject->route.plan.setups) {
     const auto* on = std::get_if<route::OnMill>(&setup.held);
-    if (on == nullptr) continue;
-    stages.push_back(check_stage(
-        subject, "holding", route::setup_path(setup),
-        [subject, setup, holding = on->holding](Pen& pen) { judge_holding(pen, *subject, setup, holding); }));
+    if (on == nullptr || on->holding.vise() == nullptr) continue;
+    stages.push_back(check_stage(subject, "holding", route::setup_path(setup),
+                                 [subject, setup, vise = *on->holding.vise(), jaw = on->holding.away](
+                                     Pen& pen) { judge_holding(pen, *subject, setup, vise, jaw); }));
   }
   for (const Made& made : all_made(*subject)) {
-    if (!std::holds_alternative<route::OnMill>(made.setup.held) || !runs_over_jaws(made)) continue;
+    const auto* on = std::get_if<route::OnMill>(&made.setup.held);
+    if (on == nullptr || on->holding.vise() == nullptr || !runs_over_jaws(made)) continue;
     stages.push_back(check_stage(subject, "above jaws", made.work.feature,
                                  [subject, &setup = made.setup, work = made.work](Pen& pen) {
                                    judge_above_jaws(pen, *subject, setup, work.feature);

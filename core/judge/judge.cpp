@@ -76,6 +76,7 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_tool_reach_checks(subject, all);
   add_right_across_checks(subject, all);
   add_bar_in_vise_checks(subject, all);
+  add_on_table_checks(subject, all);
   add_reach_checks(subject, all);
   add_moved_queries(subject, all);
   add_radius_queries(subject, all);

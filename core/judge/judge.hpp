@@ -41,6 +41,7 @@
 //   mill_cutter.cpp cutters, saws and points against slots, pockets, keyseats, edges, seats and pin holes
 //   tool_reach.cpp  how deep each tool used at one place goes, against its reach
 //   right_across.cpp what is milled from air to air, against the travel of the slide
+//   on_table.cpp    work under clamps on a mill's table: what the clamps stand on, and that it lies flat
 //   bar_in_vise.cpp round work in a mill's vise: gripped past its middle, a keyseat over its middle
 //   reach.cpp       whether the spindle reaches a feature as the work is held, the slides go that far, and every feature is
 //                   made

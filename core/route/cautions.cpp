@@ -11,6 +11,11 @@
 namespace sparewright::route {
 namespace {
 
+bool is_on_table(const Setup& setup) {
+  const auto* on = std::get_if<OnMill>(&setup.held);
+  return on != nullptr && on->holding.vise() == nullptr;
+}
+
 using handbook::WorkGroup;
 using shop::ToolKind;
 
@@ -55,6 +60,7 @@ void add_for(Bench& bench, const Work& work, const part::Hole& hole) {
     say(fmt::format(
         "{}: {} grabs as it breaks through. Ease the feed there; {}.", work.feature, largest->name,
         std::holds_alternative<OnLathe>(bench.setup.held) ? "it can pull the tailstock along: lock it"
+        : is_on_table(bench.setup)                        ? "look to the clamps first"
                                                           : "the [vise] stays bolted down"));
 }
 

@@ -98,6 +98,7 @@ void stop_before_last(MillBench& bench, const std::string& feature, bool leaves_
 }
 
 void write_above_jaws(MillBench& bench, const std::string& feature, const Figure& wanted) {
+  if (bench.on.holding.vise() == nullptr) return;
   bench.pen.work(
       feature + "/above jaws", Kind::kLength, "what is left above the sides it sits on, less what is gripped",
       [](auto left, auto gripped) { return left - gripped; }, wanted,

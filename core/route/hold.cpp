@@ -22,6 +22,9 @@ const Figure& stated(MillBench& bench, const std::string& local, double base, st
   return bench.pen.root(local, root);
 }
 
+// How square work on the table is set to the slide, by indicator. Common practice.
+constexpr double kSquare_mm = 0.001 * 25.4;
+
 // An edge finder is good to this unless the shop says otherwise. Common practice.
 constexpr double kEdgeFinderHalfWidth_mm = 0.0005 * 25.4;
 
@@ -89,27 +92,31 @@ void write_machine(MillBench& bench) {
         machine.tram_sweep ? bench.print.nominal(machine.tram_sweep->base()) : std::string("full"),
         bench.print.plain(machine.head_tram->base())));
   }
-  if (machine.jaw_lift) {
+  if (machine.jaw_lift && bench.on.holding.vise() != nullptr) {
     bench.sheet.check.push_back(
         fmt::format("work on the parallels: jaw lift {} most", bench.print.plain(machine.jaw_lift->base())));
   }
 }
 
-void write_hold(MillBench& bench) {
-  const Holding& holding = bench.on.holding;
-  const std::string vise = holding.vise.name;
-  const Figure& jaw =
-      stated(bench, "hold/jaw depth", holding.vise.jaw_depth.base(), "", "the shop's " + vise);
-  const Figure& height = stated(bench, "hold/under the work", holding.parallels.height.base(),
-                                holding.parallels.typed, "height of the parallels");
+namespace {
+
+const Figure& write_height_of_work(MillBench& bench) {
   const part::Face up = bench.orientation.up;
-  const Figure& tall = bench.pen.work(
+  return bench.pen.work(
       "hold/height of work", Kind::kLength, "top of the work less what it sits on",
       [](auto a, auto b) {
         using std::abs;
         return abs(a - b);
       },
-      bench.pen.ask(fmt::format("blank/{}", part::name_of(up))), bench.side(holding.sits_on));
+      bench.pen.ask(fmt::format("blank/{}", part::name_of(up))), bench.side(bench.on.holding.sits_on));
+}
+
+void write_in_vise(MillBench& bench, const shop::Vise& vise) {
+  const Holding& holding = bench.on.holding;
+  const Figure& jaw = stated(bench, "hold/jaw depth", vise.jaw_depth.base(), "", "the shop's " + vise.name);
+  const Figure& height = stated(bench, "hold/under the work", holding.under.height.base(),
+                                holding.under.typed, "height of the parallels");
+  const Figure& tall = write_height_of_work(bench);
   const Figure& gripped = bench.pen.work(
       "hold/gripped", Kind::kLength, "jaw depth less the parallels, at most the work",
       [](auto j, auto p, auto t) {
@@ -120,16 +127,47 @@ void write_hold(MillBench& bench) {
   const Figure& showing = bench.pen.work(
       "hold/showing", Kind::kLength, "height of the work less what is gripped",
       [](auto t, auto g) { return t - g; }, tall, gripped);
-  bench.sheet.hold.push_back(fmt::format("{}. {} to the FIXED jaw, {} to the moving jaw.", vise,
-                                         part::name_of(holding.fixed_jaw),
-                                         part::name_of(part::opposite(holding.fixed_jaw))));
+  bench.sheet.hold.push_back(fmt::format("{}. {} to the FIXED jaw, {} to the moving jaw.", vise.name,
+                                         part::name_of(holding.away),
+                                         part::name_of(part::opposite(holding.away))));
   bench.sheet.hold.push_back(fmt::format(
-      "{} parallels {}; {} down on them.", holding.parallels.typed,
+      "{} parallels {}; {} down on them.", holding.under.typed,
       sits_on_middle(bench) ? "side by side under the middle of the bar" : "hard against the jaws",
       part::name_of(holding.sits_on)));
   bench.sheet.hold.push_back(fmt::format("{} gripped, {} showing. Tap down: neither parallel moves.",
                                          or_not_known(gripped, bench.print.plain(gripped.value)),
                                          or_not_known(showing, bench.print.plain(showing.value))));
+}
+
+// Straps, bolts and packing as every workshop book has them (common practice).
+void write_on_table(MillBench& bench) {
+  const Holding& holding = bench.on.holding;
+  const bool is_packed = holding.under.height.base() > 0.0;
+  stated(bench, "hold/under the work", holding.under.height.base(), holding.under.typed,
+         is_packed ? "height of the packing" : "it lies on the table itself");
+  write_height_of_work(bench);
+  bench.sheet.hold.push_back(fmt::format(
+      "{}. {} down on {}, {} away from you.", holding.name(), part::name_of(holding.sits_on),
+      is_packed ? holding.under.typed + " packing" : "the clean table", part::name_of(holding.away)));
+  if (is_packed)
+    bench.sheet.hold.emplace_back(
+        "Packing of one height under every clamp, clear of what goes through. Work and packing do not rock.");
+  bench.sheet.hold.push_back(
+      fmt::format("Indicator along the {}: turn the work until it stays within {} over its length.",
+                  part::name_of(holding.away), bench.print.plain(kSquare_mm)));
+  bench.sheet.hold.emplace_back(
+      "Clamps level or a little lower on the work, bolts nearer the work than the heel. Two at least.");
+  bench.sheet.hold.emplace_back(
+      "Before the spindle turns: wheel the tool by hand over every place. Nothing meets a clamp or a bolt.");
+}
+
+}  // namespace
+
+void write_hold(MillBench& bench) {
+  if (const shop::Vise* vise = bench.on.holding.vise())
+    write_in_vise(bench, *vise);
+  else
+    write_on_table(bench);
 }
 
 void write_pick_up(MillBench& bench) {

@@ -154,12 +154,13 @@ void write_room(MillBench& bench, const HoleWork& w) {
   }
   stated(feature + "/below", below, "point of the largest drill and 1.5 mm run through (common practice)");
 
+  if (bench.on.holding.vise() == nullptr) return;  // packing stands where nothing goes through
   const Along y = along(bench.orientation, MachineAxis::kY);
   const Figure& at = bench.feature_figure(feature, fmt::format("at {}", part::name_of(y.axis)));
   const Figure& radius = bench.pen.work(
       feature + "/radius", Kind::kRadius, "half the largest diameter made through",
       [](auto d) { return d / 2.0; }, bench.feature_figure(feature, "diameter"));
-  const Figure& parallel = stated(feature + "/parallel", bench.on.holding.parallels.thickness.base(),
+  const Figure& parallel = stated(feature + "/parallel", bench.on.holding.under.thickness.base(),
                                   "thickness of a parallel, hard against the jaw");
   const auto room = [](auto place, auto jaw, auto r, auto t) {
     using std::abs;

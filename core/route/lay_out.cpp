@@ -65,7 +65,11 @@ ListSection hardware(const Desk& desk) {
 
 void add_holder(base::Once& names, const Setup& setup) {
   if (const auto* on = std::get_if<OnMill>(&setup.held)) {
-    names.add(on->holding.vise.name + ", parallels " + on->holding.parallels.typed);
+    const Holding& holding = on->holding;
+    const std::string what = holding.vise() != nullptr ? "parallels" : "packing";
+    names.add(holding.under.height.base() > 0.0
+                  ? fmt::format("{}, {} {}", holding.name(), what, holding.under.typed)
+                  : holding.name());
     names.add(on->x.edge_finder.name);
     names.add(on->y.edge_finder.name);
   } else if (const auto* lathe = std::get_if<OnLathe>(&setup.held)) {

@@ -30,13 +30,14 @@ Along Orientation::along_z() const {
 
 base::Result<Orientation> orientation_of(const Holding& holding) {
   const part::Face up = part::opposite(holding.sits_on);
-  if (part::axis_of(up) == part::axis_of(holding.fixed_jaw)) {
-    return base::fail(base::Code::kValueNotAccepted, part::name_of(holding.fixed_jaw),
-                      "a side at right angles to the one it sits on", "fixed_jaw");
+  if (part::axis_of(up) == part::axis_of(holding.away)) {
+    return base::fail(base::Code::kValueNotAccepted, part::name_of(holding.away),
+                      "a side at right angles to the one it sits on",
+                      holding.vise() != nullptr ? "fixed_jaw" : "away");
   }
   // Right-handed: right = away x up.
-  const shape::Vector right = shape::cross(part::outward(holding.fixed_jaw), part::outward(up));
-  return Orientation{up, holding.fixed_jaw, face_towards(right)};
+  const shape::Vector right = shape::cross(part::outward(holding.away), part::outward(up));
+  return Orientation{up, holding.away, face_towards(right)};
 }
 
 }  // namespace sparewright::route

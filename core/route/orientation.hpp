@@ -23,7 +23,7 @@ struct Orientation {
   [[nodiscard]] Along along_z() const;
 };
 
-// From what it sits on and what is against the fixed jaw. Fails with kValueNotAccepted where the two are not at right
+// From what it sits on and what is away from the operator. Fails with kValueNotAccepted where the two are not at right
 // angles to each other.
 [[nodiscard]] base::Result<Orientation> orientation_of(const Holding& holding);
 

@@ -8,9 +8,10 @@ namespace sparewright::route {
 namespace {
 
 void add(base::Hasher& h, const OnMill& on) {
-  h.add(fingerprint(on.holding.vise)).add(static_cast<int>(on.holding.sits_on));
-  h.add(static_cast<int>(on.holding.fixed_jaw));
-  h.add(on.holding.parallels.height.base()).add(on.holding.parallels.thickness.base());
+  std::visit([&](const auto& in) { h.add(fingerprint(in)); }, on.holding.in);
+  h.add(static_cast<std::uint64_t>(on.holding.in.index())).add(static_cast<int>(on.holding.sits_on));
+  h.add(static_cast<int>(on.holding.away));
+  h.add(on.holding.under.height.base()).add(on.holding.under.thickness.base());
   for (const EdgePickUp& pick_up : {on.x, on.y}) {
     h.add(static_cast<int>(pick_up.side)).add(fingerprint(pick_up.edge_finder));
   }
@@ -37,6 +38,10 @@ std::string_view name_of(TailSupport tail) {
 
 std::string_view name_of_holder(const ByMarks& by) {
   return std::visit([](const auto& holder) -> std::string_view { return holder.name; }, by.in);
+}
+
+const std::string& Holding::name() const {
+  return std::visit([](const auto& each) -> const std::string& { return each.name; }, in);
 }
 
 base::Fingerprint fingerprint(const Setup& setup) {

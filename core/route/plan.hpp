@@ -16,13 +16,18 @@
 
 namespace sparewright::route {
 
-// A vise with parallels, the fixed jaw away from the operator. The machine's x runs to the operator's right, y away,
-// z up.
+// In a vise on parallels, the fixed jaw away from the operator; or under clamps on the table. The machine's x runs to the
+// operator's right, y away, z up.
 struct Holding {
-  shop::Vise vise;
-  part::Face sits_on = part::Face::kUnderside;  // the side of the part that lies on the parallels
-  part::Face fixed_jaw = part::Face::kBack;     // the side against the fixed jaw
-  shop::Parallel parallels;                     // a pair, hard against the jaws
+  std::variant<shop::Vise, shop::Holder> in;
+  part::Face sits_on = part::Face::kUnderside;  // the side of the part that lies on what is under it
+  part::Face away = part::Face::kBack;  // the side away from the operator: in a vise against the fixed jaw
+  // In a vise a pair of parallels, hard against the jaws. On the table packing of no thickness: it stands where nothing goes
+  // through; of no height where the work lies on the table itself.
+  shop::Parallel under;
+
+  [[nodiscard]] const shop::Vise* vise() const { return std::get_if<shop::Vise>(&in); }
+  [[nodiscard]] const std::string& name() const;  // of the vise or the clamps
 };
 
 // How the zero of x or y is found: an edge finder on a side of the work.

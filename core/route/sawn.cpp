@@ -98,6 +98,7 @@ Dialled dial_saw(MillBench& bench, const std::string& name, const Cut& cut, cons
 }
 
 void write_above_jaws(MillBench& bench, const std::string& name, const Cut& cut) {
+  if (bench.on.holding.vise() == nullptr) return;
   const std::string hold = bench.pen.stage() + "/hold/";
   bench.pen.work(
       name + "/above jaws", Kind::kLength, "what shows above the jaws, less the lower face of the cut",

@@ -312,6 +312,7 @@ void write_all_walls(const Writing& w, const std::string& z) {
 
 // What runs out over the jaws.
 void write_above_jaws(MillBench& bench, const Opening& o) {
+  if (bench.on.holding.vise() == nullptr) return;
   if (o.length != nullptr || machine_axis(bench, o.along) != MachineAxis::kY) return;
   const std::string hold = bench.pen.stage() + "/hold/";
   bench.pen.work(
@@ -326,14 +327,13 @@ void write_above_jaws(MillBench& bench, const Opening& o) {
 
 // The nearer of the two parallels from what goes right through.
 void write_to_parallel(MillBench& bench, const Opening& o) {
-  if (!o.is_through()) return;
+  if (!o.is_through() || bench.on.holding.vise() == nullptr) return;
   const bool across = machine_axis(bench, o.across) == MachineAxis::kY;
   const Figure* extent = across ? &o.width : o.length;
   if (extent == nullptr) return;
   const part::Axis y = along(bench.orientation, MachineAxis::kY).axis;
-  const Figure& parallel =
-      stated_length(bench, o.name + "/parallel", bench.on.holding.parallels.thickness.base(),
-                    "thickness of a parallel, hard against the jaw");
+  const Figure& parallel = stated_length(bench, o.name + "/parallel", bench.on.holding.under.thickness.base(),
+                                         "thickness of a parallel, hard against the jaw");
   if (sits_on_middle(bench)) {
     bench.pen.work(
         o.name + "/to parallel", Kind::kLength,

@@ -140,13 +140,15 @@ void write_view(MillBench& bench) {
   view.x_rises_right = rises_right_or_away(bench, MachineAxis::kX);
   view.y_rises_away = rises_right_or_away(bench, MachineAxis::kY);
   const double middle = (view.work.left_mm + view.work.right_mm) / 2.0;
-  const double half_jaw = bench.on.holding.vise.jaw_width.base() / 2.0;
-  view.jaw_left_mm = middle - half_jaw;
-  view.jaw_right_mm = middle + half_jaw;
-  view.parallel_mm = bench.on.holding.parallels.thickness.base();
+  if (const shop::Vise* vise = bench.on.holding.vise()) {
+    const double half_jaw = vise->jaw_width.base() / 2.0;
+    view.jaw_left_mm = middle - half_jaw;
+    view.jaw_right_mm = middle + half_jaw;
+    view.jaw_high_mm = vise->jaw_depth.base();
+  }
+  view.parallel_mm = bench.on.holding.under.thickness.base();
   view.parallels_in_middle = sits_on_middle(bench);
-  view.parallel_high_mm = bench.on.holding.parallels.height.base();
-  view.jaw_high_mm = bench.on.holding.vise.jaw_depth.base();
+  view.parallel_high_mm = bench.on.holding.under.height.base();
   view.stance = stance(bench);
   const Orientation& o = bench.orientation;
   view.left_side = part::name_of(part::opposite(o.right));

@@ -40,8 +40,16 @@ double scatter_of_mean(const std::vector<Typed>& repeats, double mean) {
   return std::sqrt(squares / (n - 1.0) / n);
 }
 
-std::string count_words(std::size_t n, const Instrument& instrument) {
-  if (n > 1) return fmt::format("; mean of {}", n);
+double counted(const std::vector<Typed>& repeats, Counts counts) {
+  if (counts == Counts::kMean) return mean_of(repeats);
+  const auto [least, most] = std::minmax_element(
+      repeats.begin(), repeats.end(), [](const Typed& a, const Typed& b) { return a.base < b.base; });
+  return counts == Counts::kLeast ? least->base : most->base;
+}
+
+std::string count_words(std::size_t n, const Instrument& instrument, Counts counts) {
+  if (n > 1 && counts == Counts::kMean) return fmt::format("; mean of {}", n);
+  if (n > 1) return fmt::format("; the {} of {}", counts == Counts::kLeast ? "least" : "most", n);
   if (instrument.comes_back)
     return fmt::format("; read once, its scatter taken as the instrument's, {}",
                        instrument.comes_back->typed);
@@ -49,7 +57,7 @@ std::string count_words(std::size_t n, const Instrument& instrument) {
 }
 
 std::string source_of(const Reading& reading, const Instrument& instrument, const ZeroError& zero,
-                      const ErrorLimit& limit) {
+                      const ErrorLimit& limit, Counts counts) {
   std::string words = fmt::format("{}, {}", instrument.name, name_of(jaws_of(reading)));
   if (!limit.source.empty()) words += fmt::format(", taken to be good to {} ({})", limit.typed, limit.source);
   if (!reading.place.empty()) words += ", at: " + reading.place;
@@ -62,12 +70,14 @@ std::string source_of(const Reading& reading, const Instrument& instrument, cons
   if (zero.found != 0.0) words += "; less " + zero.typed + ", its reading at zero";
   if (instrument.shows == Shows::kHalfOfIt) words += "; it shows half of the size";
   if (instrument.shows == Shows::kTwiceIt) words += "; it shows twice the size";
-  return words + count_words(reading.repeats.size(), instrument);
+  return words + count_words(reading.repeats.size(), instrument, counts);
 }
 
-// What repeats of one place differ by: as they do, or as the instrument is said to, whichever is more.
-std::optional<ledger::Share> scatter_of(const Reading& reading, const Instrument& instrument, double mean) {
-  const std::size_t n = reading.repeats.size();
+// What repeats of one place differ by: as they do, or as the instrument is said to, whichever is more. One that counts alone
+// differs by what the instrument does.
+std::optional<ledger::Share> scatter_of(const Reading& reading, const Instrument& instrument, double mean,
+                                        Counts counts) {
+  const std::size_t n = counts == Counts::kMean ? reading.repeats.size() : 1;
   const std::string own = "reading/" + reading.name;
   std::optional<ledger::Share> seen;
   if (n > 1) seen = {own + "/scatter", scatter_of_mean(reading.repeats, mean), static_cast<double>(n - 1)};
@@ -105,12 +115,33 @@ ZeroError zero_error_of(const Instrument& instrument, Jaws jaws) {
   return zero;
 }
 
+Counts what_counts(const Reading& reading) {
+  if (reading.condition != Condition::kWorn || reading.trial) return Counts::kMean;
+  const ledger::Bound bound = bound_of(reading);
+  if (bound == ledger::Bound::kAtLeast) return Counts::kMost;
+  return bound == ledger::Bound::kAtMost ? Counts::kLeast : Counts::kMean;
+}
+
+Counts most_worn(const Reading& reading) {
+  const Counts least_worn = what_counts(reading);
+  if (least_worn == Counts::kMean) return Counts::kMean;
+  return least_worn == Counts::kMost ? Counts::kLeast : Counts::kMost;
+}
+
+bool has_most_worn(const Reading& reading) {
+  return reading.repeats.size() > 1 && most_worn(reading) != Counts::kMean;
+}
+
 Corrected corrected(const Reading& reading, const Instrument& instrument) {
+  return corrected(reading, instrument, what_counts(reading));
+}
+
+Corrected corrected(const Reading& reading, const Instrument& instrument, Counts counts) {
   const bool has_zero = !row_of(reading.way).is_difference;
   const Jaws jaws = jaws_of(reading);
   const ZeroError zero = has_zero ? zero_error_of(instrument, jaws) : ZeroError{};
-  const double mean = mean_of(reading.repeats);
-  const ErrorLimit limit = error_limit(instrument, jaws, mean);
+  const double read = counted(reading.repeats, counts);
+  const ErrorLimit limit = error_limit(instrument, jaws, read);
   const std::string own = "reading/" + reading.name;
   ledger::Shares causes{{own + "/good to", of_rectangle(limit.half_width)},
                         {own + "/resolution", of_rectangle(instrument.reads.base / 2.0)}};
@@ -118,17 +149,17 @@ Corrected corrected(const Reading& reading, const Instrument& instrument) {
   if (reading.transfer) causes.push_back({own + "/transfer", of_rectangle(reading.transfer->base)});
   if (const double by_itself = row_of(reading.way).own_mm; by_itself > 0.0 && !reading.transfer)
     causes.push_back({own + "/way", of_rectangle(by_itself)});
-  if (const auto scatter = scatter_of(reading, instrument, mean)) causes.push_back(*scatter);
+  if (const auto scatter = scatter_of(reading, instrument, read, counts)) causes.push_back(*scatter);
   Corrected out;
   const double factor = size_of_shown(instrument.shows);
-  out.value = factor * (mean - zero.found);
+  out.value = factor * (read - zero.found);
   for (ledger::Share& share : causes)
     share.amount *= factor;
   for (const Typed& repeat : reading.repeats) {
     if (!out.typed.empty()) out.typed += ", ";
     out.typed += repeat.typed;
   }
-  out.source = source_of(reading, instrument, zero, limit);
+  out.source = source_of(reading, instrument, zero, limit, counts);
   if (const auto twenty = at_temperature(out.value, reading, instrument)) {
     out.value = twenty->value;
     causes.insert(causes.end(), twenty->shares.begin(), twenty->shares.end());

@@ -1,7 +1,9 @@
-// A reading as it counts: the mean of its repeats less the zero offset found, with the causes of its doubt.
+// A reading as it counts: the mean of its repeats, or of a worn place the least or the most worn of them, less the zero offset
+// found, with the causes of its doubt.
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/ledger/share.hpp"
@@ -47,13 +49,28 @@ struct ZeroError {
 // nothing finer. Of a single reading no scatter can be known; none is then put in, and `source` says so.
 // Source: JCGM 100:2008 (GUM), clauses as named; repeats are combined by their mean (4.2.1).
 struct Corrected {
-  double value = 0.0;     // mean of the repeats less the zero offset found
+  double value = 0.0;     // of what counts of the repeats, less the zero offset found
   ledger::Shares shares;  // sorted by cause
   std::string typed;      // the repeats as typed, with commas
   std::string source;     // instrument, jaws and place in words
 };
 
+// Which of the repeats counts. At a worn place they are read where more and where less has gone: what is left at most tells
+// the least that was there, what is left at least how far it is worn; they do not scatter about one size.
+enum class Counts { kMean, kLeast, kMost };
+
+// kMean at a place that is not worn, or of which wear bounds nothing; else what the least worn place says, so that the bound
+// is as near as it may be.
+[[nodiscard]] Counts what_counts(const Reading& reading);
+// Of a worn place that bounds: the most worn one.
+[[nodiscard]] Counts most_worn(const Reading& reading);
+
+// It was read at several places: "reading/<name>/most worn" stands beside "reading/<name>".
+[[nodiscard]] bool has_most_worn(const Reading& reading);
+inline constexpr std::string_view kMostWorn = "/most worn";
+
 // The reading must have a repeat, and be one of the instrument's.
-[[nodiscard]] Corrected corrected(const Reading& reading, const Instrument& instrument);
+[[nodiscard]] Corrected corrected(const Reading& reading, const Instrument& instrument, Counts counts);
+[[nodiscard]] Corrected corrected(const Reading& reading, const Instrument& instrument);  // what_counts()
 
 }  // namespace sparewright::survey

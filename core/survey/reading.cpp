@@ -86,20 +86,6 @@ std::string_view name_of(Trial trial) {
   return "";
 }
 
-std::string_view name_of(Condition condition) {
-  switch (condition) {
-    case Condition::kSound:
-      return "sound";
-    case Condition::kWorn:
-      return "worn";
-    case Condition::kBent:
-      return "bent";
-    case Condition::kAcrossABreak:
-      return "across a break";
-  }
-  return "";
-}
-
 Jaws jaws_of(const Reading& reading) {
   if (reading.jaws) return *reading.jaws;
   if (reading.trial) return Jaws::kOutside;  // the plug was measured, not the hole

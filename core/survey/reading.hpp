@@ -10,6 +10,7 @@
 #include "core/quantity/kind.hpp"
 #include "core/quantity/typed.hpp"
 #include "core/quantity/unit.hpp"
+#include "core/survey/condition.hpp"
 #include "core/survey/touched.hpp"
 #include "core/survey/warmth.hpp"
 
@@ -118,11 +119,6 @@ enum class Way {
 
 [[nodiscard]] std::string_view name_of(Way way);  // "outside", "over pins", ...
 
-// The state of the place that was touched.
-enum class Condition { kSound, kWorn, kBent, kAcrossABreak };
-
-[[nodiscard]] std::string_view name_of(Condition condition);
-
 // What a plug, a drill shank, a feeler or the mate itself did when it was tried.
 enum class Trial { kGoes, kGoesWithAPush, kWillNotGo };
 
@@ -135,7 +131,7 @@ struct Reading {
   std::string is;               // the expression, for Way::kExpression only
   std::string instrument;
   std::optional<Jaws> jaws;              // where they are not those the way of measuring calls for
-  std::vector<quantity::Typed> repeats;  // at least one
+  std::vector<quantity::Typed> repeats;  // at least one; of a worn place each somewhere in it
   std::string place;                     // "inboard of the worn band"
   Condition condition = Condition::kSound;
   std::optional<int> count;    // of threads or teeth, where the way of measuring wants one; more than 0

@@ -84,35 +84,45 @@ Stage instrument_stage(const Survey& survey) {
           }};
 }
 
-// "reading": one root a reading, and a query where its repeats cannot all be true.
+Root root_of(const Reading& reading, Corrected as_it_counts) {
+  Root root;
+  root.kind = reading.repeats.front().kind;
+  root.value = as_it_counts.value;
+  root.shares = std::move(as_it_counts.shares);
+  root.bound = bound_of(reading);
+  root.origin = Origin::kReading;
+  root.typed = std::move(as_it_counts.typed);
+  root.source = std::move(as_it_counts.source);
+  return root;
+}
+
+void add(base::Hasher& h, const std::string& name, const Root& root) {
+  h.add(name).add(static_cast<int>(root.kind)).add(*root.value).add(static_cast<int>(root.bound));
+  h.add(root.typed).add(root.source).add(static_cast<std::uint64_t>(root.shares.size()));
+  for (const ledger::Share& share : root.shares)
+    h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
+}
+
+// "reading": one root a reading, at a worn place read several times two, and a query where its repeats cannot all be true.
 Stage reading_stage(const Survey& survey) {
   std::map<std::string, Root> roots;
   std::vector<ledger::Query> queries;
   base::Hasher h;
   h.add("reading");
   for (const Reading& reading : survey.readings) {
-    Corrected as_it_counts = corrected(reading, instrument_of(survey, reading));
-    Root root;
-    root.kind = reading.repeats.front().kind;
-    root.value = as_it_counts.value;
-    root.shares = std::move(as_it_counts.shares);
-    root.bound = bound_of(reading);
-    root.origin = Origin::kReading;
-    root.typed = std::move(as_it_counts.typed);
-    root.source = std::move(as_it_counts.source);
-    h.add(reading.name).add(static_cast<int>(root.kind)).add(*root.value).add(static_cast<int>(root.bound));
-    h.add(root.typed).add(root.source).add(static_cast<std::uint64_t>(root.shares.size()));
-    for (const ledger::Share& share : root.shares) {
-      h.add(share.cause.text()).add(share.amount).add(share.degrees_of_freedom);
-    }
-    roots.emplace(reading.name, std::move(root));
     const Instrument& instrument = instrument_of(survey, reading);
+    roots.emplace(reading.name, root_of(reading, corrected(reading, instrument)));
+    if (has_most_worn(reading))
+      roots.emplace(reading.name + std::string(kMostWorn),
+                    root_of(reading, corrected(reading, instrument, most_worn(reading))));
     for (auto& query : {repeats_apart(reading, instrument, survey.system), unit_asked(reading, instrument)}) {
       if (!query) continue;
       h.add(ledger::fingerprint(*query));
       queries.push_back(*query);
     }
   }
+  for (const auto& [name, root] : roots)
+    add(h, name, root);
   return {"reading", h.done(), [roots, queries](Pen& pen) {
             for (const auto& [name, root] : roots)
               pen.root(name, root);

@@ -18,8 +18,9 @@ namespace sparewright::survey {
 //                                   use; marked a default where nobody stated it. The cause of that name is
 //                                   behind all readings taken with the pair
 // "reading"
-//   reading/<name>                  a root: mean of the repeats less the zero offset found; its shares as
+//   reading/<name>                  a root: what counts of the repeats less the zero offset found; its shares as
 //                                   corrected.hpp says, its bound as bound_of() says
+//   reading/<name>/most worn        a root: of a worn place read several times, what is left where most has gone
 // "trial", where something was tried at sound places: trial.hpp
 // "known", where something is known without measuring: known.hpp
 // "survey"

@@ -11,6 +11,7 @@
 #include "core/quantity/kind.hpp"
 #include "core/quantity/quantity.hpp"
 #include "core/quantity/typed.hpp"
+#include "core/survey/condition.hpp"
 
 namespace sparewright::survey {
 
@@ -96,6 +97,7 @@ struct Touched {
   std::vector<std::vector<quantity::Typed>> touches;  // x, y of a circle and a line; x, y, z of a plane
   std::vector<Gives> gives;
   std::string place;
+  Condition condition = Condition::kSound;
 };
 
 // What is told of a form, in order: circle x, y, diameter, radius; line at, lean; plane at and two leans.

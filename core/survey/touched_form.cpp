@@ -51,12 +51,14 @@ class FormWriter {
           fmt::format("the touches of '{}' cannot tell its arc from a straight line", plan_.name);
       return write_wanted(says, "touches further round");
     }
+    if (plan_.condition != Condition::kSound) write_metal_gone();
     for (std::size_t k = 0; k < found_.numbers.size(); ++k)
       write_number(k);
     write_middles();
     write_form_error();
     if (plan_.form == TouchedForm::kCircle) write_arc();
-    ask_of_touches(pen_, {plan_.name, name_of(plan_.form), plan_.system}, found_.fit, doubts_);
+    if (plan_.condition == Condition::kSound)
+      ask_of_touches(pen_, {plan_.name, name_of(plan_.form), plan_.system}, found_.fit, doubts_);
   }
 
  private:
@@ -169,12 +171,34 @@ class FormWriter {
     return terms;
   }
 
+  // At a place that is not sound: no less than nothing has gone, and how much more is not known. It bounds what follows it.
+  void write_metal_gone() {
+    ledger::Root root;
+    root.kind = Kind::kLength;
+    root.value = 0.0;
+    root.bound = ledger::Bound::kAtLeast;
+    root.source = fmt::format("the place is {}", name_of(plan_.condition));
+    metal_gone_ = &pen_.root("metal gone", std::move(root));
+  }
+
+  // How what was there follows the metal gone: wear opens a hole and takes off a boss or a face. Where it takes the middle
+  // or the lean of something, or what a bend or a break did, nobody knows: 0, which leaves it without a bound.
+  [[nodiscard]] double slope_of_gone(Told told) const {
+    if (plan_.condition != Condition::kWorn) return 0.0;
+    const double hole = plan_.side == TipSide::kInside ? -1.0 : 1.0;
+    if (told == Told::kDiameter) return 2.0 * hole;
+    if (told == Told::kRadius) return hole;
+    if (told == Told::kAt) return is_upward(plan_.side) ? 1.0 : -1.0;
+    return 0.0;
+  }
+
   void write_number(std::size_t k) {
     const ToldNumber& number = found_.numbers[k];
     const Figure* scatter = write_scatter(number);
     std::vector<Term> terms = terms_of(number.follows);
     if (number.tip != 0.0) terms.push_back({&tip_, number.tip});
     if (scatter != nullptr) terms.push_back({scatter, 1.0});
+    if (metal_gone_ != nullptr) terms.push_back({metal_gone_, slope_of_gone(number.told)});
     const ToldRow& row = row_of(number.told);
     pen_.linear(row.figure, row.kind, words(), number.value, terms, kFitSource);
   }
@@ -252,8 +276,9 @@ class FormWriter {
   std::vector<const Figure*> coordinates_;
   std::vector<std::vector<double>> touches_;
   TouchedNumbers found_;
-  std::vector<double> doubts_;  // of each touch, along its normal
-  double scatter_ = 0.0;        // of one touch, from what they lie off
+  std::vector<double> doubts_;          // of each touch, along its normal
+  double scatter_ = 0.0;                // of one touch, from what they lie off
+  const Figure* metal_gone_ = nullptr;  // where the place is not sound
 };
 
 }  // namespace

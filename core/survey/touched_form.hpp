@@ -18,6 +18,7 @@ struct FormPlan {
   std::string tip;                                    // its figure
   std::vector<std::vector<std::string>> coordinates;  // figures, for each touch
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
+  Condition condition = Condition::kSound;
 };
 
 void write_form(const FormPlan& plan, ledger::Pen& pen);

@@ -91,8 +91,8 @@ Root tip_root(const Tip& tip) {
 }
 
 FormPlan plan_of(const Touched& touched, quantity::UnitSystem system) {
-  FormPlan plan{touched.name, touched.form, touched.side, told_of(touched), "tip/" + touched.tip.name,
-                {},           system};
+  FormPlan plan{touched.name, touched.form, touched.side,     told_of(touched), "tip/" + touched.tip.name,
+                {},           system,       touched.condition};
   for (std::size_t i = 0; i < touched.touches.size(); ++i) {
     auto& at = plan.coordinates.emplace_back();
     for (std::size_t axis = 0; axis < touched.touches[i].size(); ++axis)
@@ -106,6 +106,7 @@ Stage form_stage(const Touched& touched, quantity::UnitSystem system) {
   base::Hasher h;
   h.add("touched").add(plan.name).add(static_cast<int>(plan.form)).add(static_cast<int>(plan.side));
   h.add(plan.tip).add(static_cast<std::uint64_t>(plan.coordinates.size())).add(static_cast<int>(system));
+  h.add(static_cast<int>(plan.condition));
   return {"touched/" + touched.name, h.done(), [plan = std::move(plan)](Pen& pen) { write_form(plan, pen); }};
 }
 

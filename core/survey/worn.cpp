@@ -4,10 +4,12 @@
 #include <array>
 #include <limits>
 #include <map>
+#include <set>
 #include <utility>
 
 #include <fmt/format.h>
 
+#include "core/survey/corrected.hpp"
 #include "core/survey/equation.hpp"
 #include "core/survey/trial.hpp"
 
@@ -32,6 +34,7 @@ struct WornPlan {
   WornPlaces places;
   quantity::Kind kind = quantity::Kind::kLength;
   std::map<std::string, double> times;  // by reading: 2 of a radius read across
+  std::set<std::string> repeated;       // readings with a most worn place
 };
 
 // How the size enclosed by trials is called among the readings; no reading can have the name.
@@ -61,7 +64,8 @@ class WornWriter {
 
  private:
   const Figure& figure_of(const std::string& name) {
-    return pen_.need(name == kTried ? worn_trial_path(plan_.places.dimension) : "reading/" + name);
+    if (name == kTried) return pen_.need(worn_trial_path(plan_.places.dimension));
+    return pen_.need(fmt::format("reading/{}{}", name, plan_.repeated.contains(name) ? kMostWorn : ""));
   }
   double size_at(const std::string& name) { return figure_of(name).value / plan_.times.at(name); }
   static std::string at(const std::string& name) {
@@ -115,6 +119,7 @@ std::vector<WornPlan> plans_of(const Survey& survey) {
     for (const Reading& reading : survey.readings) {
       if (!is_of(reading, places.dimension) || reading.condition != Condition::kWorn) continue;
       plan.times[is_a_bound(reading) ? std::string(kTried) : reading.name] = times_of(reading, survey);
+      if (has_most_worn(reading)) plan.repeated.insert(reading.name);
     }
     plan.places = std::move(places);
     plans.push_back(std::move(plan));
@@ -129,7 +134,7 @@ base::Fingerprint definition(const std::vector<WornPlan>& plans) {
     h.add(plan.places.dimension).add(plan.places.in_a_gap).add(static_cast<int>(plan.kind));
     h.add(plan.places.tried);
     for (const auto& [reading, times] : plan.times)
-      h.add(reading).add(times);
+      h.add(reading).add(times).add(plan.repeated.contains(reading));
     h.add(static_cast<std::uint64_t>(plan.places.sound.size()));
     for (const std::string& sound : plan.places.sound)
       h.add(sound);

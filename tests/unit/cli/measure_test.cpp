@@ -99,5 +99,49 @@ TEST_F(Measure, PrintsItsPicturesAsPdf) {
   EXPECT_THAT(wrong.err, HasSubstr(".pdf"));
 }
 
+// An old part can be measured before anybody knows what the new one is made of.
+class MeasureAlone : public Measure {
+ protected:
+  void SetUp() override {
+    Measure::SetUp();
+    write("old.job.toml",
+          "[job]\ntitle = \"Old lever\"\nunits = \"inch\"\nshop = \"farm.shop.toml\"\n" + pin_reading());
+  }
+  // The first reading of the example.
+  std::string pin_reading() {
+    const std::string job = read("bracket.job.toml");
+    const std::size_t begin = job.find("[[reading]]");
+    return job.substr(begin, job.find("[[reading]]", begin + 1) - begin);
+  }
+};
+
+TEST_F(MeasureAlone, NeedsNoBlank) {
+  const Ran ran = run("measure old.job.toml --json");
+  ASSERT_EQ(ran.status, 0) << ran.out << ran.err;
+  EXPECT_EQ(json::parse(ran.out)["sizes"].size(), 1U);
+  EXPECT_EQ(run("measure old.job.toml -o old.pdf").status, 0);
+  EXPECT_EQ(run("numbers old.job.toml").status, 0);
+  EXPECT_THAT(run("sizes old.job.toml").out, HasSubstr("inch"));
+}
+
+TEST_F(MeasureAlone, ThereIsNothingToCheckOrToMake) {
+  const Ran ran = run("check old.job.toml");
+  EXPECT_EQ(ran.status, 1);
+  EXPECT_THAT(ran.out, AllOf(HasSubstr("NOT KNOWN"), HasSubstr("the old part is only being measured")));
+  for (const char* asked : {"sheets old.job.toml -o old.pdf", "drawing old.job.toml -o old.svg",
+                            "solid old.job.toml -o old.step"}) {
+    const Ran made = run(asked);
+    EXPECT_EQ(made.status, 2) << asked;
+    EXPECT_THAT(made.err, HasSubstr("needs the key 'blank'")) << asked;
+  }
+}
+
+TEST_F(MeasureAlone, WhatIsMadeIsMadeOfSomething) {
+  write("old.job.toml", read("old.job.toml") + "\n[[feature]]\nname = \"hole\"\nkind = \"hole\"\n");
+  const Ran ran = run("measure old.job.toml");
+  EXPECT_EQ(ran.status, 2);
+  EXPECT_THAT(ran.err, AllOf(HasSubstr("'blank'"), HasSubstr("old.job.toml")));
+}
+
 }  // namespace
 }  // namespace sparewright

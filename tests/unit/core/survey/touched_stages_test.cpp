@@ -328,5 +328,41 @@ TEST(TouchedTroubles, AreTold) {
   EXPECT_THAT(codes(survey), ElementsAre(std::pair(std::string("of"), Code::kReadingsTooFew)));
 }
 
+// Wear opens a hole and takes off a boss or a face; which way a worn hole's middle went nobody knows.
+TEST(TouchedStages, AWornPlaceBoundsWhatWasThere) {
+  Survey survey = two_holes();
+  survey.touched[0].condition = Condition::kWorn;
+  survey.touched[1].condition = Condition::kBent;
+  Ledger ledger;
+  declare(ledger, survey);
+  const Figure diameter = ledger.get("touched/left hole/diameter");
+  EXPECT_EQ(diameter.bound, ledger::Bound::kAtMost);
+  EXPECT_NEAR(diameter.value, 1.0 * kInch, kHand);
+  EXPECT_NEAR(diameter.u(), std::sqrt(kOwn * kOwn + kTip * kTip), 1e-9);
+  EXPECT_EQ(ledger.get("touched/left hole/radius").bound, ledger::Bound::kAtMost);
+  EXPECT_EQ(ledger.get("touched/left hole/x").bound, ledger::Bound::kNeither);
+  EXPECT_EQ(ledger.get("touched/right hole/diameter").bound, ledger::Bound::kNeither);
+  EXPECT_EQ(ledger.get("between/centres/distance").bound, ledger::Bound::kNeither);
+  survey.touched[0] = touched_circle("left hole", {{"0.5", "0"}, {"-0.5", "0"}, {"0", "0.5"}, {"0", "-0.5"}},
+                                     TipSide::kOutside);
+  survey.touched[0].condition = Condition::kWorn;
+  declare(ledger, survey);
+  EXPECT_EQ(ledger.get("touched/left hole/diameter").bound, ledger::Bound::kAtLeast);
+}
+
+// What a worn place tells is not drawn together with what sound ones tell: it bounds a size, or says nothing of it.
+TEST(TouchedStages, AWornPlaceFixesNoSize) {
+  Survey survey = two_holes();
+  survey.dimensions = {{"left_x", Kind::kLength}, {"right_x", Kind::kLength}};
+  survey.touched[0].gives = {{Told::kX, "left_x"}};
+  survey.touched[1].gives = {{Told::kX, "right_x"}};
+  survey.touched[0].condition = Condition::kWorn;
+  Ledger ledger;
+  declare(ledger, survey);
+  EXPECT_NEAR(ledger.get("survey/right_x").value, 4.0 * kInch, kHand);
+  EXPECT_EQ(ledger.get("survey/right_x").bound, ledger::Bound::kExact);
+  EXPECT_NE(ledger.get("survey/left_x").bound, ledger::Bound::kExact);
+}
+
 }  // namespace
 }  // namespace sparewright::survey

@@ -132,5 +132,42 @@ TEST(Worn, WhereBothWaysAreReadNothingIsSaid) {
   EXPECT_FALSE(worked(survey).get("worn/pin/now").known());
 }
 
+// 0.7430, 0.7480 and 0.7410 along a worn band: the pin was 0.7480 at least, and 0.7410 of it is left. Their doubt is the
+// instrument's: they do not scatter about one size.
+TEST(Worn, OfSeveralPlacesTheLeastWornBoundsAndTheMostWornIsWhatIsLeft) {
+  Survey survey = with(Way::kOutside, quantity::Kind::kDiameter, {});
+  survey.readings.push_back(
+      in_condition(reading("band", Way::kOutside, {"pin"}, "caliper 8", {"0.7430", "0.7480", "0.7410"}),
+                   Condition::kWorn));
+  Ledger ledger = worked(survey);
+  const auto bound = ledger.get("reading/band");
+  EXPECT_NEAR(bound.value, 0.7480 * kInch, 1e-12);
+  EXPECT_EQ(bound.bound, Bound::kAtLeast);
+  EXPECT_THAT(bound.source, HasSubstr("the most of 3"));
+  EXPECT_NEAR(ledger.get("worn/pin/now").value, 0.7410 * kInch, 1e-12);
+  EXPECT_NEAR(ledger.get("worn/pin/now").u(), std::sqrt(2.25 / 3.0) * 1e-3 * kInch, 1e-12);
+  EXPECT_NEAR(ledger.get("worn/pin/wear").value, 0.0090 * kInch, 1e-12);
+  EXPECT_NEAR(ledger.get("worn/pin/wear").u(), std::sqrt(2.0 * 1.25 / 3.0) * 1e-3 * kInch, 1e-12);
+}
+
+TEST(Worn, InABoreTheLeastReadingBounds) {
+  Survey survey = with(Way::kInside, quantity::Kind::kDiameter, {});
+  survey.readings.push_back(in_condition(
+      reading("bore", Way::kInside, {"pin"}, "caliper 8", {"0.7560", "0.7590"}), Condition::kWorn));
+  Ledger ledger = worked(survey);
+  EXPECT_NEAR(ledger.get("reading/bore").value, 0.7560 * kInch, 1e-12);
+  EXPECT_EQ(ledger.get("reading/bore").bound, Bound::kAtMost);
+  EXPECT_NEAR(ledger.get("worn/pin/now").value, 0.7590 * kInch, 1e-12);
+}
+
+// A depth at a worn place may be more or less than it was: its repeats are one size read several times.
+TEST(Worn, WhereWearBoundsNothingTheMeanCounts) {
+  Survey survey = with(Way::kOutside, quantity::Kind::kDiameter, {});
+  survey.dimensions.push_back({"deep", quantity::Kind::kLength});
+  survey.readings.push_back(in_condition(
+      reading("floor", Way::kDepth, {"deep"}, "caliper 8", {"0.5000", "0.5020"}), Condition::kWorn));
+  EXPECT_NEAR(worked(survey).get("reading/floor").value, 0.5010 * kInch, 1e-12);
+}
+
 }  // namespace
 }  // namespace sparewright::survey
