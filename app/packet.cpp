@@ -7,6 +7,7 @@
 
 #include <fmt/format.h>
 
+#include "app/not_cleared.hpp"
 #include "app/printing.hpp"
 #include "core/base/messages.hpp"
 #include "core/base/once.hpp"
@@ -259,11 +260,14 @@ sheets::Packet packet_of(const job::Job& job, ledger::Ledger& ledger, solid::She
   start_solids(job, ledger, solids);
   const ledger::Snapshot figures = ledger.keep();
   const route::Printing print(job.system);
+  const std::vector<ledger::Verdict> verdicts = figures.verdicts();
+  const std::vector<ledger::Query> queries = job::queries(job, ledger.queries());
   for (const route::Setup& setup : job.subject.route.plan.setups) {
     if (const auto sheet = ledger.value<route::SetupSheet>(route::sheet_path(setup))) {
       packet.setups.push_back(*sheet);
       packet.setups.back().stock = fmt::format("{}, {}", job.subject.route.part.blank.material,
                                                route::blank_words(job.subject.route.part.blank, print));
+      packet.setups.back().not_cleared = not_cleared(setup, verdicts, queries);
     }
   }
   packet.before = lists_of(ledger, route::kListsBefore);

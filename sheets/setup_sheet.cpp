@@ -240,9 +240,23 @@ std::vector<Block> caution_blocks(const Setting& setting, const std::vector<std:
   return labelled(setting, "CAUTION", std::move(blocks));
 }
 
+std::vector<Block> not_cleared_blocks(const Setting& setting, const std::vector<std::string>& lines,
+                                      double width_mm) {
+  if (lines.empty()) return {};
+  const double inner = width_mm - 2.0 * kInset_mm;
+  std::vector<Block> rows{setting.line("NOT CLEARED TO CUT", setting.type.strong)};
+  rows.back().keeps_next = true;
+  for (const std::string& says : lines) {
+    for (Block& line : setting.lines(says, setting.type.body, inner))
+      rows.push_back(std::move(line));
+  }
+  return framed(setting, rows, width_mm, kInset_mm, Weight::kFrame);
+}
+
 Flow before_the_lines(const Setting& setting, const route::SetupSheet& sheet, const drawing::HeldViews* held,
                       double width_mm) {
   Flow flow;
+  add_with_gap(flow, setting, not_cleared_blocks(setting, sheet.not_cleared, width_mm));
   add_with_gap(flow, setting, stock_and_done(setting, sheet.stock, sheet.done_before, width_mm));
   add_with_gap(flow, setting, sizes_blocks(setting, sheet.sizes_that_matter, sheet.the_rest, width_mm));
   add_with_gap(flow, setting,

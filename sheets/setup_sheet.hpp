@@ -23,6 +23,10 @@ namespace sparewright::sheets {
 [[nodiscard]] std::vector<Block> sizes_blocks(const Setting& setting, const std::vector<std::string>& sizes,
                                               const std::string& the_rest, double width_mm);
 
+// Why nothing may be cut here yet, framed. Nothing where nothing stands against it.
+[[nodiscard]] std::vector<Block> not_cleared_blocks(const Setting& setting,
+                                                    const std::vector<std::string>& lines, double width_mm);
+
 // Dangers of this sheet, marked. Nothing where there are none.
 [[nodiscard]] std::vector<Block> caution_blocks(const Setting& setting,
                                                 const std::vector<std::string>& cautions, double width_mm);

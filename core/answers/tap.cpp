@@ -24,6 +24,8 @@ using quantity::UnitSystem;
 
 // What is aimed at where nothing is said: a thread that is strong enough and a tap that lives (common practice).
 constexpr double kUsualPercent = 65.0;
+// What charts on the wall print, in which a tap has to work harder (common practice).
+constexpr double kChartPercent = 75.0;
 // Drills outside are not offered (the range of tap_drills).
 constexpr handbook::ThreadPercent kOffered{};
 // Of the standard drills, those within so much of what is aimed at; of the reader's own system first.
@@ -38,6 +40,7 @@ struct Asked {
   ThreadShape thread;
   std::vector<std::string> assumed;
   double percent = kUsualPercent;
+  bool is_percent_assumed = true;
   UnitSystem system = UnitSystem::kInch;
 };
 
@@ -52,6 +55,7 @@ base::Result<Asked> asked_of(const Question& question) {
   asked.system = metric ? UnitSystem::kMetric : UnitSystem::kInch;
   const auto percent = maybe_number(question, "percent", Kind::kNumber);
   if (!percent) return tl::unexpected(percent.error());
+  asked.is_percent_assumed = !*percent;
   if (*percent) asked.percent = (*percent)->base;
   if (!*percent)
     asked.assumed.push_back(fmt::format("{:.0f} % of thread is aimed at (common practice)", kUsualPercent));
@@ -89,6 +93,30 @@ base::Result<std::vector<Choice>> shop_drills(const shop::Shop& shop, const Thre
   return choices;
 }
 
+// The drill of a chart on the wall beside those that are there, said to be that.
+base::Result<void> add_chart_drill(const Asked& asked, std::span<const DrillSeries> series,
+                                   std::vector<Choice>& choices) {
+  const auto hole = handbook::hole_for_percent(asked.thread, kChartPercent, series);
+  if (!hole) return tl::unexpected(hole.error());
+  const TapDrillPercent* nearest = nullptr;
+  for (const TapDrillPercent& one : hole->nearest) {
+    const bool own = (one.drill.series == DrillSeries::kMetric) == (asked.system == UnitSystem::kMetric);
+    if (own && (nearest == nullptr ||
+                std::abs(one.percent - kChartPercent) < std::abs(nearest->percent - kChartPercent)))
+      nearest = &one;
+  }
+  if (nearest == nullptr) return {};
+  const auto there = std::find_if(choices.begin(), choices.end(),
+                                  [&](const Choice& one) { return one.name == nearest->drill.name; });
+  const std::string note = fmt::format("what charts print, about {:.0f} %", kChartPercent);
+  if (there != choices.end())
+    there->note += (there->note.empty() ? "" : "; ") + note;
+  else
+    choices.push_back({std::string(nearest->drill.name), *nearest,
+                       really(*nearest).empty() ? note : really(*nearest) + "; " + note});
+  return {};
+}
+
 base::Result<std::vector<Choice>> standard_drills(const Asked& asked) {
   constexpr std::array kAll{DrillSeries::kNumber, DrillSeries::kLetter, DrillSeries::kFraction,
                             DrillSeries::kMetric};
@@ -103,6 +131,9 @@ base::Result<std::vector<Choice>> standard_drills(const Asked& asked) {
   std::stable_partition(choices.begin(), choices.end(), [&](const Choice& one) {
     return (one.found.drill.series == DrillSeries::kMetric) == (asked.system == UnitSystem::kMetric);
   });
+  if (asked.is_percent_assumed) {
+    if (auto added = add_chart_drill(asked, kAll, choices); !added) return tl::unexpected(added.error());
+  }
   return choices;
 }
 

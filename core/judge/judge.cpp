@@ -46,6 +46,7 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_screw_head_checks(subject, all);
   add_screw_joints(subject, all);
   add_screw_engagement_checks(subject, all);
+  add_blind_thread_checks(subject, all);
   add_screw_tension_checks(subject, all);
   add_screw_float_checks(subject, all);
   add_key_room_checks(subject, all);
@@ -88,6 +89,7 @@ std::vector<ledger::Stage> stages(const Subject& judged) {
   add_order_pieces_checks(subject, all);
   add_order_datum_checks(subject, all);
   add_order_cut_checks(subject, all);
+  add_order_parted_checks(subject, all);
   add_order_bush_checks(subject, all);
   add_order_tools_checks(subject, all);
   add_order_thread_checks(subject, all);

@@ -52,6 +52,8 @@
 //   order_pieces.cpp   a part sawn in two and joined again: what goes through the joint, what is made on one piece
 //   order_datum.cpp    what a place is measured from is there when it is made, and stays
 //   order_cut.cpp   there is still metal when a feature's turn comes
+//   blind_thread.cpp   a blind thread of no screw that is named: that full thread is left above the tap's lead
+//   order_parted.cpp   nothing is made on what is parted off
 //   order_bush.cpp  a bush goes in after its hole, its bore is finished after that
 //   order_tools.cpp the tools of one hole in their order
 //   order_thread.cpp   the groove a thread runs out in comes first

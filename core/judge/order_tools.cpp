@@ -40,6 +40,21 @@ bool is_wrong(const std::vector<shop::Tool>& tools, const Before& rule) {
   return std::find_if(then, tools.end(), is(rule.first)) != tools.end();
 }
 
+// A twist drill after a larger one; of a hole of one diameter it cuts nothing.
+struct Smaller {
+  const shop::Tool* before = nullptr;
+  const shop::Tool* drill = nullptr;
+};
+Smaller smaller_after_larger(const route::Work& work) {
+  const shop::Tool* largest = nullptr;
+  for (const shop::Tool& tool : work.tools) {
+    if (tool.kind != ToolKind::kTwistDrill || !tool.diameter) continue;
+    if (largest != nullptr && tool.diameter->base < largest->diameter->base) return {largest, &tool};
+    largest = &tool;
+  }
+  return {};
+}
+
 void judge_tools(Pen& pen, const Step& step) {
   for (const Before& rule : kBefore) {
     if (!is_wrong(step.work->tools, rule)) continue;
@@ -49,6 +64,13 @@ void judge_tools(Pen& pen, const Step& step) {
               fmt::format("name the {} first", shop::name_of(rule.first))});
     return;
   }
+  const auto& hole = std::get<part::Hole>(step.feature->shape);
+  const Smaller wrong = smaller_after_larger(*step.work);
+  if (wrong.drill == nullptr || hole.beyond || hole.through) return;
+  say(pen,
+      {"its tools are in order", step.feature->name, State::kNo,
+       fmt::format("{} comes after {} and finds nothing left to cut", wrong.drill->name, wrong.before->name),
+       fmt::format("name {} first", wrong.drill->name)});
 }
 
 }  // namespace

@@ -39,15 +39,6 @@ const Figure& write_gap(Pen& pen, const part::Feature& feature, const part::Hole
                   pen.ask(path + "/gap/far"));
 }
 
-// Lead of the tap and room below it, which are no full thread. A plug tap: common practice.
-double lead_and_room_mm(const part::Hole& hole) {
-  const auto thread = handbook::read_thread(hole.thread);
-  if (!thread) return 0.0;
-  const quantity::Length none =
-      handbook::full_thread_in(handbook::shape_of(*thread), quantity::Length(), handbook::TapChamfer::kPlug);
-  return -none.base();
-}
-
 const Figure& write_there(Pen& pen, const part::Part& part, const part::Feature& feature,
                           const part::Hole& hole) {
   const std::string path = part::feature_path(feature.name);
@@ -99,6 +90,14 @@ std::optional<ScrewJoint> screw_joint(const part::Hole& hole) {
   const auto grade = handbook::screw_grade(assumed ? usual : hole.screw->grade, *thread);
   if (!grade) return std::nullopt;
   return ScrewJoint{*thread, *grade, assumed};
+}
+
+double lead_and_room_mm(const part::Hole& hole) {
+  const auto thread = handbook::read_thread(hole.thread);
+  if (!thread) return 0.0;
+  const quantity::Length none =
+      handbook::full_thread_in(handbook::shape_of(*thread), quantity::Length(), handbook::TapChamfer::kPlug);
+  return -none.base();
 }
 
 bool is_tapped_here(const part::Hole& hole) {

@@ -25,6 +25,10 @@ struct ScrewJoint {
 // Whether the screw ends in a thread of this part: beyond a slit or a split, or in a tapped hole.
 [[nodiscard]] bool is_tapped_here(const part::Hole& hole);
 
+// Lead of a plug tap and one pitch below it for chips, which are no full thread (common practice); 0 where the hole has no
+// thread that can be read.
+[[nodiscard]] double lead_and_room_mm(const part::Hole& hole);
+
 // The stage "check/screw joint/<feature>" of such a hole writes, all of them lengths:
 //   grip      metal under the head that is not tapped for it
 //   gap       the slit or split, open; 0 where there is none

@@ -91,8 +91,9 @@ void touch(LatheBench& bench, const shop::Tool& tool, const Figure& diameter, bo
           : fmt::format("turning {}", shop::name_of(inside ? shop::opposite(shop::feeds_in(*cross))
                                                            : shop::feeds_in(*cross)));
   say_with_tool(bench, tool,
-                fmt::format("touch the end, along to 0; touch the {} there, {}, cross to 0.",
-                            or_not_known(diameter, bench.print.fine(diameter.value)), way));
+                fmt::format("touch the end, along to 0; touch the {} there, {}, {} to 0.",
+                            or_not_known(diameter, bench.print.fine(diameter.value)), way,
+                            has_fine_feed(bench) ? "cross and [compound]" : "cross"));
 }
 
 void forget_touch(LatheBench& bench) {

@@ -98,9 +98,11 @@ void say_zero_along(LatheBench& bench) {
       break;
     case AlongBy::kCompound:
       bench.sheet.pick_up.emplace_back(
-          "Along: [compound] parallel to the axis, [carriage] locked; tool touching the faced end, "
-          "[compound] "
-          "collar to 0; feed to the headstock.");
+          "Along: [compound] parallel to the axis, tool touching the faced end, [compound] collar to 0; feed "
+          "to "
+          "the headstock. A line with an ALONG reading is fed by the [compound] by hand, the [carriage] "
+          "locked; "
+          "one without by the [carriage].");
       break;
     case AlongBy::kStop:
       if (bench.farthest_mm <= 0.0) break;
@@ -121,7 +123,7 @@ void say_fine_feed(LatheBench& bench) {
   bench.sheet.pick_up.push_back(
       fmt::format("[Compound] at {:.2f} degrees to the axis, end of its swing to the headstock: one division "
                   "is then {} on "
-                  "diameter. Slack taken up, collar to 0, and leave it.",
+                  "diameter. Slack taken up, collar to 0 at each touch.",
                   bench.on.compound->in(quantity::unit::degree), bench.print.fine(division.value)));
 }
 

@@ -30,14 +30,22 @@ AlongBy along_by(LatheBench& bench) {
                                                                             : AlongBy::kStop;
 }
 
+bool is_parted(const part::Feature& feature) {
+  const auto* formed = std::get_if<part::Formed>(&feature.shape);
+  return formed != nullptr && formed->form == part::Form::kChuckingPiece;
+}
+
 void find_farthest(LatheBench& bench) {
   for (const Work& work : bench.setup.works) {
     const part::Feature* feature = part::find_feature(bench.route.part, work.feature);
     if (feature == nullptr || work.joins) continue;
-    bench.cut_to_mm = std::max(bench.cut_to_mm, reaches_mm(bench, *feature));
-    double tool_goes = bench.cut_to_mm;
+    // The free end's edge of a parting tool makes the length: all of its width lies nearer the jaws.
     const shop::Tool* parting = tool_of_kind(work, shop::ToolKind::kPartingTool);
-    if (parting != nullptr && parting->width) tool_goes += parting->width->base();
+    const double width =
+        is_parted(*feature) && parting != nullptr && parting->width ? parting->width->base() : 0.0;
+    bench.cut_to_mm = std::max(bench.cut_to_mm, reaches_mm(bench, *feature) + width);
+    double tool_goes = bench.cut_to_mm;
+    if (width == 0.0 && parting != nullptr && parting->width) tool_goes += parting->width->base();
     const auto* hole = std::get_if<part::Hole>(&feature->shape);
     if (hole != nullptr && hole->depth) {
       const ledger::Figure& depth = bench.feature_figure(feature->name, "depth");

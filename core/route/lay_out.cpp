@@ -33,7 +33,7 @@ ListSection stock(Desk& desk) {
   for (const auto& [feature, formed] : bushes_of(desk.route.part)) {
     section.table.rows.push_back(
         {feature.name, "not said",
-         fmt::format("round bar over {} dia, bore {}", nominal_of(desk, feature, "diameter"),
+         fmt::format("round bar over {} dia, solid or bored under {}", nominal_of(desk, feature, "diameter"),
                      nominal_of(desk, feature, "bore")),
          nominal_of(desk, feature, "length"), ""});
   }

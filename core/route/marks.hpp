@@ -39,7 +39,14 @@ struct MarkedHole {
   const Work* work = nullptr;
   const part::Hole* hole = nullptr;
   std::vector<Mark> marks;
+  bool on_round = false;  // of round work
 };
+// On the end of round work: it has no lines to scribe, but a middle.
+[[nodiscard]] bool is_on_end(const MarkedHole& one);
+// Middle to middle of two holes of one side: "<feature> to <feature>".
+[[nodiscard]] const ledger::Figure& apart(MarksBench& bench, const MarkedHole& a, const MarkedHole& b);
+// How a place on an end is marked; round a bolt circle from the one before, if there is one. before may be nullptr.
+[[nodiscard]] std::string end_words(MarksBench& bench, const MarkedHole& one, const MarkedHole* before);
 // Marks, punches and spots a group of holes, and proves them before they are drilled.
 void write_punched(MarksBench& bench, const std::vector<MarkedHole>& holes, int group);
 // The lines that make one hole after its place is found.

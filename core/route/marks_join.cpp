@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "core/handbook/reaming.hpp"
 #include "core/route/desk.hpp"
 #include "core/route/joint_words.hpp"
 #include "core/route/marks.hpp"
@@ -20,8 +21,27 @@ std::string range(const MarksBench& bench, const Figure& least, const Figure& mo
                      bench.print.fine(std::abs(most.value)));
 }
 
+// What a bush's bore may be at most before it is pressed in, so that the reamer has metal all round afterwards: pressing only
+// closes it. Not known where it is not reamed, or the size is not tabled.
+const Figure* bore_before(MarksBench& bench, const Work& work) {
+  const Figure& finished = bench.feature_figure(work.feature, "bore/least");
+  if (tool_of_kind(work, ToolKind::kReamer) == nullptr || !finished.known()) return nullptr;
+  const auto stock = handbook::reaming_stock(quantity::Diameter::from_base(finished.value));
+  if (!stock) return nullptr;
+  ledger::Root leave;
+  leave.kind = Kind::kLength;
+  leave.value = stock->low.base();
+  leave.origin = ledger::Origin::kStandard;
+  leave.source = handbook::cite(stock->source);
+  return &bench.pen.work(
+      work.feature + "/bore before pressing", Kind::kDiameter,
+      "the finished bore at its least less what is reamed", [](auto bore, auto left) { return bore - left; },
+      finished, bench.pen.root(work.feature + "/left to ream", std::move(leave)));
+}
+
 // Before it goes in both can still be put right.
-void prove_bush(MarksBench& bench, const std::string& feature, const part::Formed& bush) {
+void prove_bush(MarksBench& bench, const Work& work, const part::Formed& bush) {
+  const std::string& feature = work.feature;
   const part::Feature* hole = part::find_feature(bench.route.part, bush.of);
   Stop stop;
   stop.says = fmt::format("STOP. {} and {}: cold, clean, two ways, both ends.", feature, bush.of);
@@ -32,6 +52,9 @@ void prove_bush(MarksBench& bench, const std::string& feature, const part::Forme
   const Figure& most = bench.feature_figure(feature, "diameter/most");
   stop.readings.push_back({fmt::format("{}, outside", feature),
                            or_not_known(least, bench.print.limits(least.value, most.value, true))});
+  if (const Figure* bore = bore_before(bench, work))
+    stop.readings.push_back(
+        {fmt::format("{}, bore, at most, to be reamed later", feature), bench.print.fine(bore->value)});
   const Figure& tight_least = bench.feature_figure(feature, "interference/least");
   const Figure& tight_most = bench.feature_figure(feature, "interference/most");
   stop.rule = bush.is_bonded
@@ -120,7 +143,7 @@ void write_bush(MarksBench& bench, const Work& work, const part::Formed& bush) {
   bench.sheet.items.emplace_back(
       Note{fmt::format("{} is a piece of its own, {} long: it has to be there.", work.feature,
                        or_not_known(length, bench.print.plain(length.value)))});
-  prove_bush(bench, work.feature, bush);
+  prove_bush(bench, work, bush);
   write_pressing(bench, work.feature, bush);
   finish_bore(bench, work, bush);
 }

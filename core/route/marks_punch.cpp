@@ -37,18 +37,28 @@ void say_circles(MarksBench& bench, const std::vector<MarkedHole>& holes) {
     const Figure& dividers = bench.pen.work(
         one.work->feature + "/dividers", Kind::kLength, "from the middle of the circle to a place on it",
         [across](auto size) { return size / across; }, circle);
-    bench.sheet.items.emplace_back(Note{fmt::format(
-        "Dividers at {} from a plug in {}: scribe the circle over the lines. Where line and circle do not "
-        "cross in one point, look again before punching.",
-        or_not_known(dividers, bench.print.plain(dividers.value)), by.from)});
+    const std::string from = or_not_known(dividers, bench.print.plain(dividers.value));
+    bench.sheet.items.emplace_back(
+        Note{is_on_end(one)
+                 ? fmt::format(
+                       "Dividers at {} from a plug in {}: scribe the circle. Step round it before punching: "
+                       "the last step comes back to the first place.",
+                       from, by.from)
+                 : fmt::format(
+                       "Dividers at {} from a plug in {}: scribe the circle over the lines. Where line and "
+                       "circle do not cross in one point, look again before punching.",
+                       from, by.from)});
   }
 }
 
 void write_marks(MarksBench& bench, const std::vector<MarkedHole>& holes) {
   say_circles(bench, holes);
-  for (const MarkedHole& one : holes) {
+  for (std::size_t i = 0; i < holes.size(); ++i) {
+    const MarkedHole& one = holes[i];
     write_place_good_to(bench, one.work->feature);
-    Line& line = put(bench, bench.add_line(punched_words(one)), one.marks);
+    const std::string words =
+        is_on_end(one) ? end_words(bench, one, i > 0 ? &holes[i - 1] : nullptr) : punched_words(one);
+    Line& line = put(bench, bench.add_line(words), one.marks);
     line.feed = "prick, look, punch";
     line.expect = "on the cross";
   }
@@ -68,19 +78,11 @@ void write_spot(MarksBench& bench, const MarkedHole& one, const shop::Tool& spot
 }
 
 void add_distance(MarksBench& bench, Stop& stop, const MarkedHole& a, const MarkedHole& b) {
-  if (a.marks.size() < 2 || b.marks.size() < 2 || a.hole->into != b.hole->into) return;
-  const auto at = [&](const MarkedHole& one, std::size_t i) -> const Figure& {
-    return bench.feature_figure(one.work->feature, fmt::format("at {}", part::name_of(one.marks[i].axis)));
-  };
-  const std::string name = fmt::format("{} to {}", a.work->feature, b.work->feature);
-  const Figure& apart = bench.pen.work(
-      name, Kind::kLength, "centre to centre",
-      [](auto ax, auto ay, auto bx, auto by) {
-        using std::sqrt;
-        return sqrt((ax - bx) * (ax - bx) + (ay - by) * (ay - by));
-      },
-      at(a, 0), at(a, 1), at(b, 0), at(b, 1));
-  stop.readings.push_back({name, or_not_known(apart, bench.print.plain(apart.value))});
+  const bool in_a_plane = (a.marks.size() > 1 && b.marks.size() > 1) || (is_on_end(a) && is_on_end(b));
+  if (!in_a_plane || a.hole->into != b.hole->into) return;
+  const Figure& distance = apart(bench, a, b);
+  stop.readings.push_back({fmt::format("{} to {}", a.work->feature, b.work->feature),
+                           or_not_known(distance, bench.print.plain(distance.value))});
 }
 
 // The least room of any place of these holes: half its tolerance.

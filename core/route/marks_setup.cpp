@@ -100,7 +100,8 @@ void write_marks_works(MarksBench& bench) {
     const auto* hole = std::get_if<part::Hole>(&feature->shape);
     const bool worked_out = is_worked_out_by_marks(bench.setup.machine.kind, *feature);
     if (hole != nullptr && worked_out && !work.joins && hole->placed_by == part::PlacedBy::kCoordinates) {
-      group.push_back({&work, hole, marks_of(bench, work, *hole)});
+      group.push_back(
+          {&work, hole, marks_of(bench, work, *hole), part::is_round(bench.route.part.blank.shape)});
       continue;
     }
     finish_group();

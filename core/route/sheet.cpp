@@ -67,7 +67,7 @@ base::Fingerprint fingerprint(const SetupSheet& s) {
   base::Hasher h;
   h.add(s.op).add(s.name).add(s.done_before).add(s.stock).add(s.the_rest);
   for (const auto* lines : {&s.sizes_that_matter, &s.machine, &s.check, &s.hold, &s.pick_up,
-                            &s.before_unclamp, &s.if_wrong, &s.cautions}) {
+                            &s.before_unclamp, &s.if_wrong, &s.cautions, &s.not_cleared}) {
     add(h, *lines);
   }
   for (const Item& item : s.items) {

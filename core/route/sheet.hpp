@@ -121,6 +121,8 @@ struct SetupSheet {
   std::string name;
   std::string done_before;
   std::string stock;
+  std::vector<std::string>
+      not_cleared;  // what stands against cutting; put in where the sheets are printed, as the stock
   std::vector<std::string> sizes_that_matter;
   std::string the_rest;  // the general tolerance, in full
   std::vector<std::string> machine;

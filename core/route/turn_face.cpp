@@ -73,6 +73,29 @@ void stop_before_last(LatheBench& bench, const std::string& feature, double befo
   bench.sheet.items.emplace_back(std::move(stop));
 }
 
+// How long it is after sawing or parting off nobody knows to better than the cuts that are left.
+void stop_before_first(LatheBench& bench, const std::string& feature, double stands_mm, double first_mm) {
+  Stop stop;
+  stop.says = fmt::format("STOP. {}: measure the length before the first cut.", feature);
+  stop.readings.push_back({"found, should be about", bench.print.fine(stands_mm)});
+  stop.rule = fmt::format(
+      "To come off first = found less {}. The readings below are for {}: each is more by what is found over "
+      "it.",
+      bench.print.fine(first_mm), bench.print.fine(stands_mm));
+  bench.sheet.items.emplace_back(std::move(stop));
+}
+
+// In whole divisions to the side where metal comes off, as long as that leaves enough.
+const Figure& in_divisions(LatheBench& bench, const std::string& name, const Figure& in, double division_mm,
+                           double most_in_mm) {
+  if (division_mm <= 0.0) return in;
+  constexpr double kSame = 1e-6;  // of a division
+  const double up = std::ceil(in.value / division_mm - kSame) * division_mm;
+  const double set = up <= most_in_mm ? up : std::floor(in.value / division_mm + kSame) * division_mm;
+  return bench.choice(name + " set", Kind::kLength, set, "whole divisions, to the side where metal comes off",
+                      {&in});
+}
+
 // Roughing in one line, then the two like cuts with the STOP between them.
 void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, const Figure& leaves) {
   const std::string& feature = face.work.feature;
@@ -85,6 +108,9 @@ void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, c
   const std::size_t finishing = passes.two_like_last ? 2 : 1;
   const std::size_t count = passes.sizes_mm.size();
   double before = stands.value;
+  const Figure& least = bench.feature_figure(feature, "leaves/least");
+  stop_before_first(bench, feature, stands.value,
+                    passes.sizes_mm[count > finishing ? count - finishing - 1 : 0]);
   for (std::size_t i = count > finishing ? count - finishing - 1 : 0; i < count; ++i) {
     const bool last = i + 1 == count;
     const bool rough = count - i > finishing;
@@ -100,7 +126,8 @@ void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, c
                                                       bench.print.plain(in.value),
                                                       bench.print.plain(greatest_mm(bench)))
                                         : fmt::format("{}: face", feature));
-    line.z_reads = in_reads(bench, name, in);
+    line.z_reads =
+        in_reads(bench, name, last ? in_divisions(bench, name, in, step, stands.value - least.value) : in);
     line.rpm = face.rpm;
     line.feed = face.feed;
     line.expect = last ? limits_of(bench, feature, "leaves", true) : bench.print.fine(size);

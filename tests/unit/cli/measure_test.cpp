@@ -105,7 +105,7 @@ class MeasureAlone : public Measure {
   void SetUp() override {
     Measure::SetUp();
     write("old.job.toml",
-          "[job]\ntitle = \"Old lever\"\nunits = \"inch\"\nshop = \"farm.shop.toml\"\n" + pin_reading());
+          "[job]\ntitle = \"Old lever\"\nunits = \"in\"\nshop = \"farm.shop.toml\"\n" + pin_reading());
   }
   // The first reading of the example.
   std::string pin_reading() {
