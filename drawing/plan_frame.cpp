@@ -77,8 +77,8 @@ void write_names(PlanFrame& frame, const route::PlanView& view, double width_mm,
   }
   const double compass = frame.type.compass_mm + ruler.measure("+Y", frame.type.axis).width_mm;
   const double legend_width = width_mm - compass - 2.5 * kRoundText_mm;
-  for (const char* sentence : {"Seen from above, as you stand.", "Not to scale. Dashed: parallels.",
-                               "Thick: cut here. Thin: not now."}) {
+  const char* scale = view.parallel_mm > 0.0 ? "Not to scale. Dashed: parallels." : "Not to scale.";
+  for (const char* sentence : {"Seen from above, as you stand.", scale, "Thick: cut here. Thin: not now."}) {
     for (std::string& line : wrap(ruler, sentence, frame.type.legend, legend_width))
       frame.legend_lines.push_back(std::move(line));
   }

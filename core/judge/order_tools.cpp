@@ -66,7 +66,9 @@ void judge_tools(Pen& pen, const Step& step) {
   }
   const auto& hole = std::get<part::Hole>(step.feature->shape);
   const Smaller wrong = smaller_after_larger(*step.work);
-  if (wrong.drill == nullptr || hole.beyond || hole.through) return;
+  // Through a mate the larger drill only spots what the smaller one drills.
+  const bool one_diameter = !hole.beyond && !hole.through && hole.placed_by == part::PlacedBy::kCoordinates;
+  if (wrong.drill == nullptr || !one_diameter) return;
   say(pen,
       {"its tools are in order", step.feature->name, State::kNo,
        fmt::format("{} comes after {} and finds nothing left to cut", wrong.drill->name, wrong.before->name),

@@ -43,8 +43,9 @@ struct MarkedHole {
 };
 // On the end of round work: it has no lines to scribe, but a middle.
 [[nodiscard]] bool is_on_end(const MarkedHole& one);
-// Middle to middle of two holes of one side: "<feature> to <feature>".
-[[nodiscard]] const ledger::Figure& apart(MarksBench& bench, const MarkedHole& a, const MarkedHole& b);
+// Middle to middle of two holes of one side, as the figure of that name.
+[[nodiscard]] const ledger::Figure& apart(MarksBench& bench, const std::string& local, const MarkedHole& a,
+                                          const MarkedHole& b);
 // How a place on an end is marked; round a bolt circle from the one before, if there is one. before may be nullptr.
 [[nodiscard]] std::string end_words(MarksBench& bench, const MarkedHole& one, const MarkedHole* before);
 // Marks, punches and spots a group of holes, and proves them before they are drilled.

@@ -51,12 +51,9 @@ bool is_on_end(const MarkedHole& one) {
   return one.on_round && part::axis_of(one.hole->into) == Axis::kX;
 }
 
-const Figure& apart(MarksBench& bench, const MarkedHole& a, const MarkedHole& b) {
+const Figure& apart(MarksBench& bench, const std::string& local, const MarkedHole& a, const MarkedHole& b) {
   const Axis first = part::axis_of(a.hole->into) == Axis::kX ? Axis::kY : Axis::kX;
   const Axis second = part::axis_of(a.hole->into) == Axis::kZ ? Axis::kY : Axis::kZ;
-  const std::string local = fmt::format("{} to {}", a.work->feature, b.work->feature);
-  const Figure& written = bench.pen.ask(fmt::format("{}/{}", bench.pen.stage(), local));
-  if (written.known()) return written;
   return bench.pen.work(
       local, Kind::kLength, "centre to centre",
       [](auto ax, auto ay, auto bx, auto by) {
@@ -71,7 +68,7 @@ std::string end_words(MarksBench& bench, const MarkedHole& one, const MarkedHole
   if (!steps_on(one, before))
     return fmt::format("mark and punch {}: {}{}", one.work->feature,
                        one.hole->by_angle ? "on the circle, " : "", places_words(bench, one));
-  const Figure& chord = apart(bench, *before, one);
+  const Figure& chord = apart(bench, one.work->feature + "/step", *before, one);
   return fmt::format("mark and punch {}: on the circle, dividers at {} from {}", one.work->feature,
                      or_not_known(chord, bench.print.plain(chord.value)), before->work->feature);
 }

@@ -30,6 +30,7 @@ struct Making {
   MarksBench& bench;
   const Work& work;
   const part::Hole& hole;
+  const Figure& length;  // how far the drills go in metal
 
   [[nodiscard]] const std::string& feature() const { return work.feature; }
   [[nodiscard]] std::string name(const Tool& tool) const {
@@ -37,16 +38,15 @@ struct Making {
   }
 };
 
-// How far the drill goes in metal.
-const Figure& drilled_length(const Making& m) {
-  if (m.hole.depth) return m.bench.feature_figure(m.feature(), "depth");
-  return m.bench.pen.work(
-      m.feature() + "/length", Kind::kLength, "from where it starts to the far side",
+const Figure& drilled_length(MarksBench& bench, const std::string& feature, const part::Hole& hole) {
+  if (hole.depth) return bench.feature_figure(feature, "depth");
+  return bench.pen.work(
+      feature + "/length", Kind::kLength, "from where it starts to the far side",
       [](auto a, auto b) {
         using std::abs;
         return abs(a - b);
       },
-      m.bench.feature_figure(m.feature(), "starts at"), m.bench.side(part::opposite(m.hole.into)));
+      bench.feature_figure(feature, "starts at"), bench.side(part::opposite(hole.into)));
 }
 
 std::string pecks(const Making& m, const Tool& tool, const Figure& length) {
@@ -168,16 +168,15 @@ void drill_line(const Making& m, const Tool& tool, bool is_first) {
   MarksBench& bench = m.bench;
   say_pilot(m, tool, is_first);
   if (is_first) say_start(m);
-  const Figure& length = drilled_length(m);
   std::string z;
   if (m.hole.depth) {
     z = blind_reads(m, tool);
     bench.sheet.items.emplace_back(
         Note{fmt::format("{}: {} just touching with its point, {}.", m.feature(), tool.name, touched(m))});
   }
-  const std::string how = m.hole.depth ? deep(m, length) + " at full diameter" : "through";
+  const std::string how = m.hole.depth ? deep(m, m.length) + " at full diameter" : "through";
   Line& line =
-      bench.add_line(fmt::format("{}, {}: {}{}", m.feature(), tool.name, how, pecks(m, tool, length)));
+      bench.add_line(fmt::format("{}, {}: {}{}", m.feature(), tool.name, how, pecks(m, tool, m.length)));
   line.z_reads = z;
   line.rpm = turning(bench, m.name(tool), tool, Operation::kDrilling);
   line.feed = drill_feed_words(m, tool);
@@ -188,7 +187,7 @@ void drill_line(const Making& m, const Tool& tool, bool is_first) {
 
 void ream_line(const Making& m, const Tool& tool) {
   tool_diameter(m.bench, m.name(tool) + " diameter", tool);
-  const std::string how = m.hole.depth ? deep(m, drilled_length(m)) : std::string("through");
+  const std::string how = m.hole.depth ? deep(m, m.length) : std::string("through");
   Line& line =
       m.bench.add_line(fmt::format("{}, {}: {}, in one go, never turned back", m.feature(), tool.name, how));
   line.rpm = turning(m.bench, m.name(tool), tool, Operation::kReaming);
@@ -275,7 +274,7 @@ std::string quill_reads(MarksBench& bench, const std::string& name, const Figure
 }
 
 void write_drilled(MarksBench& bench, const Work& work, const part::Hole& hole) {
-  const Making m{bench, work, hole};
+  const Making m{bench, work, hole, drilled_length(bench, work.feature, hole)};
   write_below(m);
   bool is_first = hole.placed_by != part::PlacedBy::kMate;  // it has a cone to start in
   for (const Tool& tool : work.tools) {

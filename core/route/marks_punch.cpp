@@ -80,9 +80,9 @@ void write_spot(MarksBench& bench, const MarkedHole& one, const shop::Tool& spot
 void add_distance(MarksBench& bench, Stop& stop, const MarkedHole& a, const MarkedHole& b) {
   const bool in_a_plane = (a.marks.size() > 1 && b.marks.size() > 1) || (is_on_end(a) && is_on_end(b));
   if (!in_a_plane || a.hole->into != b.hole->into) return;
-  const Figure& distance = apart(bench, a, b);
-  stop.readings.push_back({fmt::format("{} to {}", a.work->feature, b.work->feature),
-                           or_not_known(distance, bench.print.plain(distance.value))});
+  const std::string name = fmt::format("{} to {}", a.work->feature, b.work->feature);
+  const Figure& distance = apart(bench, name, a, b);
+  stop.readings.push_back({name, or_not_known(distance, bench.print.plain(distance.value))});
 }
 
 // The least room of any place of these holes: half its tolerance.

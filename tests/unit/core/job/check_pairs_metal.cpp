@@ -220,5 +220,19 @@ const CheckPairs kMeetings{{
      .inside_is = State::kClose},
 }};
 
+// --- blind threads ------------------------------------------------------------------------------------------------
+
+const CheckPairs kBlindThreads{{
+    // 1/4-20: a plug tap leads in 5 pitches of 0.050, one more for chips, 0.300; half a diameter is 0.125 (common practice).
+    {.check = "a blind thread has full thread",
+     .subject = "hole",
+     .job = job_with(
+         hole_text("hole", "2", "1.5", "how = \"tapped\"\nthread = \"1/4-20 UNC-2B\"\ndepth = \"@\"")),
+     .inside = "0.426",
+     .outside = "0.424",
+     .by = 1 * kThou,
+     .inside_is = State::kClose},
+}};
+
 }  // namespace
 }  // namespace sparewright::tests

@@ -212,5 +212,44 @@ TEST(ThroughTheMate, TheLinesAreInOrder) {
     EXPECT_THAT(line, Not(HasSubstr("62.3")));
 }
 
+// The end of a bar has no sides: six on 40 round a bore in its middle are stepped off at 20, the first towards +y, the back.
+TEST(DrillPress, OnTheEndOfABarPlacesAreStruckFromItsMiddle) {
+  const std::string bar = tests::bar() +
+                          "[[feature]]\nname = \"bore\"\nkind = \"hole\"\nhow = \"drilled\"\ninto = \"right "
+                          "end\"\ndiameter = \"20\"\n";
+  auto job = judged(
+      bar +
+          "[[feature]]\nname = \"screws\"\nkind = \"hole\"\nhow = \"drilled\"\ninto = \"right "
+          "end\"\ndiameter = \"5\"\nbolt_circle = { around = \"bore\", diameter = \"30\", count = 6 }\n" +
+          hand_setup(10, "drill press", "right end", step("screws", "\"drill 5\"")),
+      hand_shop());
+  const auto sheet = sheet_of(job, 10);
+  EXPECT_THAT(items_of(sheet), Contains(HasSubstr("Step round it before punching")));
+  EXPECT_THAT(line_with(sheet, "mark and punch screws 1").says,
+              HasSubstr("on the circle, 15.00 towards the back of the middle"));
+  EXPECT_THAT(line_with(sheet, "mark and punch screws 2").says,
+              HasSubstr("on the circle, dividers at 15.00 from screws 1"));
+  EXPECT_THAT(items_of(sheet), Contains(HasSubstr("screws 1 to screws 6 15.00")));
+  EXPECT_THAT(items_of(sheet), Not(Contains(HasSubstr("crest"))));
+}
+
+// A circle to 0.25 (two places, general) puts its first hole within 0.125: no punch keeps that.
+TEST(DrillPress, AGeneralToleranceThatNoPunchKeepsIsSaid) {
+  const auto circle = [](const std::string& diameter) {
+    return judged(plate() + tests::bore() +
+                      "[[feature]]\nname = \"screws\"\nkind = \"hole\"\nhow = \"drilled\"\ndiameter = "
+                      "\"5\"\nbolt_circle = { around = \"bore\", diameter = \"" +
+                      diameter + "\", count = 6 }\n" +
+                      hand_setup(10, "drill press", "top", step("screws", "\"drill 5\"")),
+                  hand_shop());
+  };
+  auto tight = circle("40 ±0.25");
+  EXPECT_EQ(tight.state("marks hold its place in x", "screws 1"), ledger::State::kClose);
+  EXPECT_THAT(tight.verdict("marks hold its place in x", "screws 1").reason, HasSubstr("it may be 0.12 off"));
+  auto wide = circle("40 ±1");
+  for (const ledger::Verdict& verdict : wide.ledger.verdicts())
+    EXPECT_THAT(verdict.check, Not(HasSubstr("marks hold")));
+}
+
 }  // namespace
 }  // namespace sparewright

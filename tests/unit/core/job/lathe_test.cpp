@@ -268,5 +268,45 @@ TEST(Unmade, WhatIsNotWorkedOutSaysSo) {
   EXPECT_EQ(job.state("how it is cut", "throw"), State::kNotKnown);
 }
 
+// The compound stands where the last cut left it: the next touch sets it to 0 again.
+TEST(BearingSeat, EachTouchSetsTheFineFeedToZeroToo) {
+  const auto touch_of = [](const std::string& more) {
+    auto job = judged(lathe_job(seat(), lathe_work("seat", "\"R1.2\"", "25.094"), more), lathe_shop());
+    const auto sheet = job.ledger.value<route::SetupSheet>("op 20/sheet");
+    std::string touch;
+    for (const route::Item& item : sheet->items) {
+      if (const auto* note = std::get_if<route::Note>(&item); note != nullptr && touch.empty())
+        touch = note->says;
+    }
+    return touch;
+  };
+  EXPECT_THAT(touch_of(kFine), HasSubstr("cross and [compound] to 0."));
+  EXPECT_THAT(touch_of(""), HasSubstr("cross to 0."));
+}
+
+// Sawn or parted lengths are known to no better than the last cuts take: it is measured before the first, and the last goes
+// on in whole divisions of the carriage, 0.1, to the side where metal comes off: 79.95 is in the limits, 80 off is 0.05.
+TEST(Facing, TheLengthIsMeasuredBeforeTheFirstCut) {
+  const std::string end =
+      "[[feature]]\nname = \"end\"\nkind = \"flat\"\nside = \"right end\"\nleaves = { size = \"78.95\", tol "
+      "= "
+      "\"±0.10\", duty = \"fits\", with = \"micrometer 25-50\" }\n";
+  auto job = judged(lathe_job(end, lathe_work("end", "\"R1.2\"")), lathe_shop());
+  const auto sheet = job.ledger.value<route::SetupSheet>("op 20/sheet");
+  ASSERT_NE(sheet, nullptr);
+  std::vector<std::string> stops;
+  const route::Line* last = nullptr;
+  for (const route::Item& item : sheet->items) {
+    if (const auto* stop = std::get_if<route::Stop>(&item)) stops.push_back(stop->says);
+    if (const auto* line = std::get_if<route::Line>(&item)) last = line;
+  }
+  ASSERT_FALSE(stops.empty());
+  EXPECT_THAT(stops.front(), HasSubstr("measure the length before the first cut"));
+  ASSERT_NE(last, nullptr);
+  const double in = 80.0 - job.ledger.get("feature/end/leaves/aim").value;
+  const double set = std::ceil(in / 0.1 - 1e-6) * 0.1;
+  EXPECT_THAT(last->z_reads, testing::StrEq(fmt::format("{:.0f}", set / 0.1)));
+}
+
 }  // namespace
 }  // namespace sparewright

@@ -315,5 +315,82 @@ TEST(Rounding, IsSaidWhereItCostsMoreThanAQuarterOfATolerance) {
   EXPECT_NEAR(said.ledger.get("op 10/it/x made").value, 984.0 * 0.0254, 1e-9);
 }
 
+// --- clamped on the table ------------------------------------------------------------------------------------------
+std::string clamps_shop() {
+  return plain_shop() + "[[holding]]\nname = \"clamps\"\nkind = \"clamps\"\n";
+}
+std::string on_table(const std::string& job, const std::string& packing) {
+  return with(job,
+              "in = \"vise\", sits_on = \"underside\", fixed_jaw = \"back\", parallels = \"1-1/2 x 1/8\"",
+              "in = \"clamps\", sits_on = \"underside\", away = \"back\"" +
+                  (packing.empty() ? "" : ", packing = \"" + packing + "\""));
+}
+const std::string kThrough =
+    "[[feature]]\nname = \"it\"\nkind = \"hole\"\nhow = \"drilled\"\nat.x = \"2\"\nat.y = \"1.5\"\ndiameter "
+    "= "
+    "\"1/2\"\n";
+
+// The point of 1/2 goes (1/4) / tan 59 degrees = 0.150 and 1.5 mm = 0.059 past the far side: 0.209.
+TEST(OnTheTable, PackingKeepsTheDrillOffTheTable) {
+  const std::string job = job_with(kThrough + made("\"drill 1/2\""));
+  const char* check = "drill point clears what is under the work";
+  auto high = judged(on_table(job, "0.210"), clamps_shop());
+  EXPECT_EQ(high.state(check, "it"), State::kOk);
+  auto low = judged(on_table(job, "0.208"), clamps_shop());
+  EXPECT_EQ(low.state(check, "it"), State::kNo);
+  EXPECT_THAT(low.verdict(check, "it").todo, HasSubstr("higher packing"));
+  auto none = judged(on_table(job, ""), clamps_shop());
+  EXPECT_EQ(none.state(check, "it"), State::kNo);
+  for (const ledger::Verdict& verdict : high.ledger.verdicts()) {
+    EXPECT_NE(verdict.check, "grip");
+    EXPECT_NE(verdict.check, "jaws open far enough");
+    EXPECT_NE(verdict.check, "drill clears the parallels");
+  }
+}
+
+// The collars do not know how it is held.
+TEST(OnTheTable, TheNumbersAreThoseOfTheVise) {
+  const std::string job = job_with(kThrough + made("\"drill 1/2\""));
+  auto vise = judged(job);
+  auto table = judged(on_table(job, "0.5"), clamps_shop());
+  const auto reads = [](tests::Judged& judged_job) {
+    const auto sheet = judged_job.ledger.value<route::SetupSheet>("op 10/sheet");
+    std::string all;
+    for (const route::Item& item : sheet->items) {
+      if (const auto* line = std::get_if<route::Line>(&item))
+        all += line->x_reads + " " + line->y_reads + ";";
+    }
+    return all;
+  };
+  EXPECT_EQ(reads(vise), reads(table));
+  const auto sheet = table.ledger.value<route::SetupSheet>("op 10/sheet");
+  EXPECT_THAT(sheet->hold, testing::Contains(HasSubstr("Indicator along the back")));
+}
+
+TEST(OnTheTable, ClampsDoNotStandOnWhatIsMilledAllOver) {
+  const auto flat = [](const std::string& region) {
+    return on_table(
+        job_with("[[feature]]\nname = \"it\"\nkind = \"flat\"\nside = \"top\"\nleaves = \"0.9\"\n" + region +
+                 made("\"end mill\"")),
+        "0.5");
+  };
+  auto all_over = judged(flat(""), clamps_shop());
+  EXPECT_EQ(all_over.state("the clamps have a place to stand", "op 10"), State::kNo);
+  auto step =
+      judged(flat("region = { along = \"x\", start = \"2\", towards = \"right end\" }\n"), clamps_shop());
+  EXPECT_EQ(step.state("the clamps have a place to stand", "op 10"), State::kOk);
+}
+
+TEST(OnTheTable, ABarRollsUnderClamps) {
+  const std::string bar =
+      with(with(job_with(kThrough + made("\"drill 1/2\"")), "\"block\"", "\"round bar\""),
+           "{ length = \"4\", width = \"3\", thickness = \"1\" }", "{ length = \"4\", diameter = \"2\" }");
+  auto job = judged(on_table(with(bar, "at.y = \"1.5\"", "at.y = \"1\""), "0.5"), clamps_shop());
+  EXPECT_EQ(job.state("work under clamps lies flat", "op 10"), State::kNo);
+  auto block = judged(on_table(job_with(kThrough + made("\"drill 1/2\"")), "0.5"), clamps_shop());
+  for (const ledger::Verdict& verdict : block.ledger.verdicts())
+    EXPECT_NE(verdict.check, "work under clamps lies flat");
+}
+
 }  // namespace
 }  // namespace sparewright

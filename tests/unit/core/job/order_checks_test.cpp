@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "hand_work.hpp"
+#include "lathe_job.hpp"
 #include "part_text.hpp"
 
 namespace sparewright {
@@ -225,6 +226,46 @@ TEST(ThreadOrder, TheGrooveItRunsOutInComesFirst) {
   EXPECT_EQ(wrong.state(check, "thread"), State::kNo);
   auto apart = with("40", "thread", "groove");
   EXPECT_TRUE(is_silent(apart, check));
+}
+
+// --- parting off ---------------------------------------------------------------------------------------------------
+TEST(PartedOrder, NothingIsMadeOnWhatIsPartedOff) {
+  const std::string text =
+      "[[feature]]\nname = \"stub\"\nkind = \"chucking piece\"\nside = \"left end\"\nlength = \"40\"\n"
+      "[[feature]]\nname = \"hole\"\nkind = \"hole\"\nhow = \"drilled\"\ninto = \"right end\"\ndiameter = "
+      "\"12\"\ndepth = \"20\"\n";
+  const std::string parting = tests::lathe_work("stub", "\"parter\"");
+  const std::string drilling = tests::lathe_work("hole", "\"centre drill\", \"drill 12\"");
+  const char* check = "it is still held when its turn comes";
+  auto right = judged(tests::lathe_job(text, drilling + parting), tests::lathe_shop());
+  EXPECT_TRUE(is_silent(right, check));
+  auto wrong = judged(tests::lathe_job(text, parting + drilling), tests::lathe_shop());
+  EXPECT_EQ(wrong.state(check, "hole"), State::kNo);
+  EXPECT_THAT(wrong.verdict(check, "hole").reason, HasSubstr("after stub has parted the part off"));
+}
+
+// 80 long, 30 in the chuck: 50 stand out. Parted 40 from the free end with 3 wide the tool reaches 43, 7 off the jaws.
+TEST(PartedOrder, TheWidthOfThePartingToolLiesTowardsTheJaws) {
+  auto job = judged(tests::lathe_job("[[feature]]\nname = \"stub\"\nkind = \"chucking piece\"\nside = \"left "
+                                     "end\"\nlength = \"40\"\n",
+                                     tests::lathe_work("stub", "\"parter\"")),
+                    tests::lathe_shop());
+  EXPECT_NEAR(job.ledger.get("op 20/hold/room to the jaws").value, 7.0, 1e-9);
+}
+
+// --- a smaller drill after a larger one ----------------------------------------------------------------------------
+TEST(ToolOrder, ASmallerDrillAfterALargerFindsNothing) {
+  const auto with = [](const std::string& tools) {
+    return judged(plate() + hole("hole", "\"30\"", "\"drilled\"\ndiameter = \"8.5\"") +
+                      hand_setup(10, "drill press", "top", step("hole", tools)),
+                  hand_shop());
+  };
+  auto right = with("\"spot\", \"drill 5\", \"drill 8.5\"");
+  EXPECT_TRUE(is_silent(right, "its tools are in order"));
+  auto wrong = with("\"spot\", \"drill 8.5\", \"drill 5\"");
+  EXPECT_EQ(wrong.state("its tools are in order", "hole"), State::kNo);
+  EXPECT_THAT(wrong.verdict("its tools are in order", "hole").reason,
+              HasSubstr("drill 5 comes after drill 8.5 and finds nothing left to cut"));
 }
 
 }  // namespace
