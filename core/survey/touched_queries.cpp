@@ -97,24 +97,35 @@ class Asker {
 
   void ask_turn(const std::vector<TurnInTouch>& turns) {
     const TurnInTouch& best = turns.front();
-    const std::string off =
-        fmt::format("the touches of '{}' lie {} off a {}", about_.name, shown(fit_.form_error()), kind_);
     ledger::Query query = misread_touch();
+    query.says = fmt::format("misread? the touches of '{}' lie {} off a {}; ", about_.name,
+                             shown(fit_.form_error()), kind_);
     if (turns.size() == 1) {
-      query.says =
-          fmt::format("misread? {}; they agree to {} with {}, {}; {}", off, shown(best.then.fit.form_error()),
-                      put_right(best), turn_words(best), then_words(best));
+      query.says += fmt::format("they agree to {} with {}, {}; {}", shown(best.then.fit.form_error()),
+                                put_right(best), turn_words(best), then_words(best));
       query.todo = "Touch it there again, counting the turns.";
     } else {
-      query.says =
-          fmt::format("misread? {}; a turn out in one touch explains it, and they cannot tell which:", off);
-      for (std::size_t i = 0; i < std::min(turns.size(), kMostNamed); ++i)
-        query.says += fmt::format("{} {}, {}, {}", i == 0 ? "" : ";", put_right(turns[i]),
-                                  turn_words(turns[i]), then_words(turns[i]));
-      if (turns.size() > kMostNamed) query.says += fmt::format("; or {} more", turns.size() - kMostNamed);
+      query.says += which_words(turns);
       query.todo = "Touch at one more place, or these again, counting the turns.";
     }
     pen_.query(std::move(query));
+  }
+
+  // "one turn of the collar (0.2 in) out in one of them explains it, which they cannot tell: ..."; each with its own turn where
+  // several would do.
+  [[nodiscard]] std::string which_words(const std::vector<TurnInTouch>& turns) const {
+    const Turn& first = turns.front().turn;
+    const bool is_one = std::all_of(turns.begin(), turns.end(),
+                                    [&](const TurnInTouch& each) { return each.turn.size == first.size; });
+    std::string words =
+        fmt::format("one {}{} out in one of them explains it, which they cannot tell: ", first.of,
+                    is_one ? fmt::format(" ({})", first.size) : "");
+    for (std::size_t i = 0; i < std::min(turns.size(), kMostNamed); ++i) {
+      words += fmt::format("{}{}{} ({})", i == 0 ? "" : "; ", put_right(turns[i]),
+                           is_one ? "" : ", " + turn_words(turns[i]), then_words(turns[i]));
+    }
+    if (turns.size() > kMostNamed) words += fmt::format("; or {} more", turns.size() - kMostNamed);
+    return words;
   }
 
   void ask_form(const std::string& furthest) {
