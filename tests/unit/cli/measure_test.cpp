@@ -105,7 +105,7 @@ class MeasureAlone : public Measure {
   void SetUp() override {
     Measure::SetUp();
     write("old.job.toml",
-          "[job]\ntitle = \"Old lever\"\nunits = \"inch\"\nshop = \"farm.shop.toml\"\n" + pin_reading());
+          "[job]\ntitle = \"Old lever\"\nunits = \"in\"\nshop = \"farm.shop.toml\"\n" + pin_reading());
   }
   // The first reading of the example.
   std::string pin_reading() {
@@ -137,7 +137,8 @@ TEST_F(MeasureAlone, ThereIsNothingToCheckOrToMake) {
 }
 
 TEST_F(MeasureAlone, WhatIsMadeIsMadeOfSomething) {
-  write("old.job.toml", read("old.job.toml") + "\n[[feature]]\nname = \"hole\"\nkind = \"hole\"\n");
+  write("old.job.toml",
+        read("old.job.toml") + "\n[[feature]]\nname = \"hole\"\nkind = \"hole\"\nhow = \"drilled\"\n");
   const Ran ran = run("measure old.job.toml");
   EXPECT_EQ(ran.status, 2);
   EXPECT_THAT(ran.err, AllOf(HasSubstr("'blank'"), HasSubstr("old.job.toml")));
