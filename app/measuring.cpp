@@ -1,7 +1,6 @@
 #include "app/measuring.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
 #include <string_view>
@@ -9,6 +8,7 @@
 #include <fmt/format.h>
 
 #include "app/printing.hpp"
+#include "app/questioned.hpp"
 #include "core/survey/measure_up.hpp"
 #include "core/survey/measured_rows.hpp"
 #include "core/survey/reading.hpp"
@@ -44,7 +44,10 @@ std::string cause_words(std::string_view cause) {
 class Rows {
  public:
   Rows(const job::Job& job, ledger::Ledger& ledger)
-      : job_(job), report_(ledger.value<MeasuredUp>("survey/report")), figures_(ledger.keep()) {
+      : job_(job),
+        report_(ledger.value<MeasuredUp>("survey/report")),
+        figures_(ledger.keep()),
+        questioned_(job, ledger) {
     if (!report_) return;
     for (std::size_t i = 0; i < report_->used.size(); ++i)
       used_[report_->adjustment.readings[i].name] = i;
@@ -60,7 +63,8 @@ class Rows {
       row.k = figure.expanded() / figure.u();
       row.expanded = *row.k * row.size.u.value_or(0.0);
     }
-    row.is_checked = measured.checked;
+    row.in_question = questioned_.about(row.name);
+    row.is_checked = measured.checked && measured.without.empty() && row.in_question.empty();
     for (const survey::CausesPart& one : measured.by_cause) {
       if (one.part >= kLeastPart) row.doubts.push_back({cause_words(one.cause), one.part});
     }
@@ -102,6 +106,33 @@ class Rows {
     return row;
   }
 
+  [[nodiscard]] TouchedRow touched(const survey::Touched& touched) const {
+    TouchedRow row;
+    row.name = touched.name;
+    row.form = survey::name_of(touched.form);
+    row.side = survey::name_of(touched.side);
+    for (const auto& touch : touched.touches) {
+      auto& typed = row.touches.emplace_back();
+      for (const quantity::Typed& coordinate : touch)
+        typed.push_back(coordinate.typed);
+    }
+    row.instrument = touched.instrument;
+    row.tip = touched.tip.name;
+    row.place = touched.place;
+    row.use = "used";
+    if (touched.condition != survey::Condition::kSound)
+      row.use += fmt::format(", {}", survey::name_of(touched.condition));
+    for (const survey::Gives& one : touched.gives)
+      row.gives.push_back({std::string(survey::row_of(one.told).figure), one.dimension});
+    const auto number = [&](const char* which) -> std::optional<NumberRow> {
+      const ledger::Figure* figure = figures_.find(fmt::format("touched/{}/{}", touched.name, which));
+      return figure == nullptr ? std::nullopt : std::optional(row_of(*figure, job_.system));
+    };
+    row.form_error = number("form error");
+    row.furthest_off = number("furthest off");
+    return row;
+  }
+
   void agreement(Measured& measured) const {
     if (!report_) return;
     measured.spare_readings = report_->adjustment.degrees_of_freedom;
@@ -129,16 +160,9 @@ class Rows {
   const job::Job& job_;
   std::shared_ptr<const MeasuredUp> report_;
   ledger::Snapshot figures_;
+  Questioned questioned_;
   std::map<std::string, std::size_t> used_;  // by the reading's name: its place in the adjustment
 };
-
-bool is_about_readings(const ledger::Query& query) {
-  constexpr std::array<std::string_view, 9> kRooms{"reading/", "survey/",  "touched/",
-                                                   "touch/",   "between/", "pattern/",
-                                                   "known/",   "trial/",   "next reading/"};
-  return std::any_of(kRooms.begin(), kRooms.end(),
-                     [&](std::string_view room) { return query.about.starts_with(room); });
-}
 
 }  // namespace
 
@@ -149,11 +173,12 @@ Measured measured_of(const job::Job& job, ledger::Ledger& ledger) {
     measured.sizes.push_back(rows.size(row));
   for (const survey::Reading& reading : job.survey.readings)
     measured.readings.push_back(rows.reading(reading));
+  for (const survey::Touched& touched : job.survey.touched)
+    measured.touched.push_back(rows.touched(touched));
   rows.agreement(measured);
   add_plan(ledger, measured);
-  for (const ledger::Query& query : job::queries(job, ledger.queries())) {
-    if (is_about_readings(query)) measured.queries.push_back(row_of(query));
-  }
+  for (const ledger::Query& query : queries_of_readings(job, ledger))
+    measured.queries.push_back(row_of(query));
   return measured;
 }
 

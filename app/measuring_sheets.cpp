@@ -54,13 +54,16 @@ sheets::MeasuredSize sheet_size(const Measured& measured, const MeasuredRow& row
   size.good_to = row.size.good_to;
   for (const std::string& missing : row.size.missing)
     size.says.push_back("not known: " + missing);
+  if (!row.without.empty()) size.says.emplace_back(kDisputed);
+  for (const NumberRow& without : row.without)
+    size.says.push_back(without_words(without));
+  if (!row.in_question.empty()) size.says.push_back(question_words(row.in_question));
   for (std::string& words : readings_of(measured, row))
     size.says.push_back(std::move(words));
   if (row.size.missing.empty()) {
     size.says.push_back(checked_words(row));
     if (!row.doubts.empty()) size.says.push_back("its doubt: " + doubts_words(row.doubts));
   }
-  if (!row.without.empty()) size.says.emplace_back(kDisputed);
   if (row.now) size.says.push_back(wear_words(row));
   const auto sketch = std::find_if(sketches.begin(), sketches.end(),
                                    [&](const survey::Sketch& one) { return one.dimension == row.name; });
@@ -112,6 +115,9 @@ sheets::MeasuringPacket measuring_packet(const job::Job& job, ledger::Ledger& le
   if (!measured.plan.empty()) packet.lists.push_back(to_measure(measured));
   for (const MeasuredRow& row : measured.sizes)
     packet.sizes.push_back(sheet_size(measured, row, sketches));
+  for (const TouchedRow& row : measured.touched)
+    packet.agreement.push_back(
+        fmt::format("{}: {}; {}", row.name, touched_words(row), touches_fit_words(row)));
   packet.agreement.push_back(agreement_words(measured));
   for (const QueryRow& query : measured.queries)
     packet.agreement.push_back(fmt::format("{}: {}. {}", query.state == "open" ? "QUERY" : "overruled",

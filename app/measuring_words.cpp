@@ -10,6 +10,12 @@ namespace {
 
 constexpr std::size_t kMostDoubts = 4;
 
+// Of a face: where the tip stood.
+std::string side_words(const std::string& side) {
+  if (side == "below" || side == "above") return side;
+  return "the " + side;
+}
+
 }  // namespace
 
 std::string doubts_words(const std::vector<DoubtRow>& doubts) {
@@ -35,10 +41,44 @@ std::string wear_words(const MeasuredRow& row) {
   return words;
 }
 
+std::string without_words(const NumberRow& without) {
+  return fmt::format("{}: {}", without.formula, without.shown);
+}
+
+std::string question_words(const std::vector<std::string>& in_question) {
+  return fmt::format("IN QUESTION: see the quer{} '{}'", in_question.size() == 1 ? "y" : "ies",
+                     fmt::join(in_question, "' and '"));
+}
+
+std::string touched_words(const TouchedRow& row) {
+  const bool is_round = row.form == "circle";
+  std::string words =
+      fmt::format("{} of {} touches {}, {}, {}", row.form, row.touches.size(),
+                  is_round ? row.side : "from " + side_words(row.side), row.instrument, row.tip);
+  if (!row.place.empty()) words += ", " + row.place;
+  std::vector<std::string> gives;
+  for (const GivesRow& one : row.gives)
+    gives.push_back(fmt::format("{} ({})", one.dimension, one.what));
+  return words + (gives.empty() ? "; gives no size" : fmt::format("; gives {}", fmt::join(gives, ", ")));
+}
+
+std::string touches_fit_words(const TouchedRow& row) {
+  if (!row.furthest_off || !row.form_error || !row.form_error->value)
+    return "form error NOT KNOWN: no touch to spare";
+  return fmt::format("form error {}; furthest off {}, {}", row.form_error->shown, row.furthest_off->shown,
+                     row.furthest_off->formula);
+}
+
 std::string checked_words(const MeasuredRow& row) {
   if (row.is_checked) return "checked by another reading";
-  if (row.unchecked.empty()) return "not checked by another reading";
-  return fmt::format("a slip in '{}' would not show", fmt::join(row.unchecked, "' or '"));
+  std::string words;
+  if (!row.without.empty()) words = "it hangs on readings at odds";
+  if (words.empty() && !row.in_question.empty()) words = "it hangs on a reading in question";
+  if (!row.unchecked.empty()) {
+    words += fmt::format("{}a slip in '{}' would not show", words.empty() ? "" : "; ",
+                         fmt::join(row.unchecked, "' or '"));
+  }
+  return words.empty() ? "not checked by another reading" : words;
 }
 
 std::string agreement_words(const Measured& measured) {

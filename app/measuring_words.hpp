@@ -18,7 +18,18 @@ namespace sparewright::app {
 inline constexpr const char* kDisputed =
     "DISPUTED: the readings do not agree, and this size is no better than the wrong one of them";
 
-// Whether a slip would show.
+// "as it comes out without over both: 5.2500 in"
+[[nodiscard]] std::string without_words(const NumberRow& without);
+
+// "IN QUESTION: see the query 'repeats apart/lug'"
+[[nodiscard]] std::string question_words(const std::vector<std::string>& in_question);
+
+// What was touched and how: "circle of 4 touches inside, mill collars, edge finder 0.200; gives bore (diameter)"
+[[nodiscard]] std::string touched_words(const TouchedRow& row);
+// "form error 0.0005 in; touch 3 the furthest off, 0.0003 in"
+[[nodiscard]] std::string touches_fit_words(const TouchedRow& row);
+
+// Whether a slip would show; of a size that hangs on readings at odds, that.
 [[nodiscard]] std::string checked_words(const MeasuredRow& row);
 
 // How the readings fit one another.

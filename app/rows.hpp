@@ -82,14 +82,23 @@ struct CandidateRow {
   std::string reason;
 };
 
+// A size as it comes out without readings at odds, and what that was likeliest made to.
+struct WithoutRow {
+  NumberRow size;  // its formula says without which
+  std::optional<CandidateRow> made_to;
+};
+
 // What a measured dimension was made to.
 struct SizeRow {
   std::string name;
   NumberRow measured;
+  std::vector<WithoutRow> without;       // where it is disputed: it hangs on readings at odds
+  std::vector<std::string> in_question;  // names of open serious queries about readings it hangs on
   std::vector<CandidateRow> candidates;  // the likeliest first, at most three
-  bool is_settled = false;  // the first is right 19 times in 20; else what it was made to is NOT KNOWN
-  std::string decides;      // not settled: the reading that would decide, a sentence
-  double none = 1.0;        // how likely it was made to no standard size
+  bool is_settled =
+      false;  // the first is right 19 times in 20 and nothing is disputed; else what it was made to is NOT KNOWN
+  std::string decides;  // not settled: the reading that would decide, a sentence
+  double none = 1.0;    // how likely it was made to no standard size
   std::optional<NumberRow> accepted;
   std::optional<NumberRow> leaves_over;  // measured less accepted
   std::optional<NumberRow> least;        // the limits accepted with it
@@ -130,6 +139,7 @@ struct Sizes {
   double chance_of_inch = 0.5;  // how likely the machine has inch sizes, by all of them together
   std::string machine;          // "an inch machine, more than 1000 to 1 on"; empty where nothing was measured
   std::vector<PairRow> pairs;
+  std::vector<QueryRow> queries;  // about the readings, open and serious
 };
 
 // What one cause brings to the doubt of a measured dimension.
@@ -160,17 +170,19 @@ struct TogetherRow {
 struct MeasuredRow {
   std::string name;
   NumberRow size;
-  std::optional<double> expanded;      // what holds the truth 19 times in 20, in the unit of the size
-  std::optional<double> k;             // that over the standard uncertainty
-  bool is_checked = false;             // a slip in any reading it hangs on would show in another
+  std::optional<double> expanded;  // what holds the truth 19 times in 20, in the unit of the size
+  std::optional<double> k;         // that over the standard uncertainty
+  bool is_checked =
+      false;  // a slip in any reading it hangs on would show in another, and none is at odds or in question
   std::vector<std::string> unchecked;  // readings it hangs on that nothing checks
   std::vector<DoubtRow> doubts;        // by causes, the largest first
   std::vector<PartRow> by_reading;     // what each reading has in the variance, the largest first
   std::vector<FollowsRow> follows;     // in the order of the text
   std::vector<TogetherRow> together;   // in the order of the text
   std::vector<NumberRow> without;  // as it comes out without a reading at odds; its name says without which
-  std::optional<NumberRow> now;    // of a worn place: as it is
-  std::optional<NumberRow> wear;   // and the metal gone there
+  std::vector<std::string> in_question;  // names of open serious queries about readings it hangs on
+  std::optional<NumberRow> now;          // of a worn place: as it is
+  std::optional<NumberRow> wear;         // and the metal gone there
 };
 
 // A reading and what became of it.
@@ -188,6 +200,27 @@ struct ReadingRow {
   std::optional<double>
       times_its_doubt;      // how far it is out of what the others say, in standard uncertainties
   double redundancy = 0.0;  // the part of a slip in it that shows in its own misfit
+};
+
+// What touches tell, and the measured dimension that gets it.
+struct GivesRow {
+  std::string what;  // "diameter", "lean along x"
+  std::string dimension;
+};
+
+// A form that was touched, and how its touches lie on it.
+struct TouchedRow {
+  std::string name;
+  std::string form;                               // "circle"
+  std::string side;                               // "inside", "left"
+  std::vector<std::vector<std::string>> touches;  // as typed
+  std::string instrument;
+  std::string tip;
+  std::string place;
+  std::string use;                        // "used"; of a place that is not sound "used, worn"
+  std::vector<GivesRow> gives;            // in the order of the text
+  std::optional<NumberRow> form_error;    // most less least; none, or NOT KNOWN, with no touch to spare
+  std::optional<NumberRow> furthest_off;  // of the worst touch, either way; its formula says which
 };
 
 // A size as it comes out of many draws of the readings' errors, beside what the adjustment says of it.
@@ -233,6 +266,7 @@ struct MetRow {
 struct Measured {
   std::vector<MeasuredRow> sizes;
   std::vector<ReadingRow> readings;
+  std::vector<TouchedRow> touched;
   int spare_readings = 0;       // more than needed
   std::optional<double> total;  // squares of the misfits over their doubts; none without spare readings
   std::optional<double> limit;  // what the total stays below 19 times in 20

@@ -8,6 +8,7 @@
 #include "app/card.hpp"
 #include "app/measuring.hpp"
 #include "app/measuring_sheets.hpp"
+#include "app/offered_names.hpp"
 #include "app/packet.hpp"
 #include "app/printing.hpp"
 #include "app/sizes.hpp"
@@ -259,9 +260,7 @@ Outcome<TrailRow> Session::why(std::string_view name) {
     failure.code = base::Code::kNameUnknown;
     failure.subject = "number of this job";
     failure.found = name;
-    const std::string near = base::nearest(name, known);
-    failure.accepted =
-        near.empty() ? "the names that `numbers` lists" : fmt::format("did you mean '{}'?", near);
+    failure.accepted = offered_names(name, known);
     return failed(failure);
   }
   return row_of(inside_->ledger.why(name), inside_->job.system);

@@ -5,8 +5,10 @@
 #include <fmt/format.h>
 
 #include "app/printing.hpp"
+#include "app/questioned.hpp"
 #include "core/intent/intent.hpp"
 #include "core/quantity/display.hpp"
+#include "core/survey/measured_rows.hpp"
 
 namespace sparewright::app {
 namespace {
@@ -16,7 +18,11 @@ using intent::Pair;
 
 class Rows {
  public:
-  Rows(const job::Job& job, ledger::Ledger& ledger) : job_(job), ledger_(ledger) {}
+  Rows(const job::Job& job, ledger::Ledger& ledger)
+      : job_(job),
+        ledger_(ledger),
+        measured_(survey::measured_rows(ledger, job.survey)),
+        questioned_(job, ledger) {}
 
   SizeRow size(const Original& original) {
     SizeRow row;
@@ -30,6 +36,7 @@ class Rows {
       row.none = proposals->none;
       if (row.measured.missing.empty()) row.decides = intent::decider_of(*proposals, job_.system);
     }
+    add_what_is_at_odds(original.name, row);
     if (original.accepted) {
       row.accepted = number(path + "/size");
       row.leaves_over = number(path + "/leaves over");
@@ -79,6 +86,34 @@ class Rows {
     return quantity::display_unit(quantity::Kind::kLength, job_.system).from_base(mm);
   }
 
+  // Nothing that rests on readings at odds is settled.
+  void add_what_is_at_odds(const std::string& name, SizeRow& row) {
+    row.in_question = questioned_.about(name);
+    const std::string path = intent::measured_path(name);
+    for (const survey::MeasuredRow& measured : measured_) {
+      if (measured.size.name.text() != path) continue;
+      for (const ledger::Figure& without : measured.without)
+        row.without.push_back({row_of(without, job_.system), made_to_without(name, without)});
+    }
+    if (row.without.empty() && row.in_question.empty()) return;
+    row.is_settled = false;
+    row.decides = row.without.empty() ? "what is asked of its reading, answered, would decide"
+                                      : "the readings at odds, cleared up, would decide";
+  }
+
+  // without: survey/without/<readings>/<dimension>.
+  std::optional<CandidateRow> made_to_without(const std::string& name, const ledger::Figure& without) {
+    const auto all = ledger_.value<intent::AllProposals>("original sizes/together");
+    if (!all) return std::nullopt;
+    for (const auto& [readings, of] : all->without) {
+      if (without.name.text() != intent::measured_without_path(readings, name)) continue;
+      const auto found = of.find(name);
+      if (found == of.end() || found->second.candidates.empty()) return std::nullopt;
+      return candidate(found->second, 0, intent::original_without_path(readings, name) + "/proposed 1");
+    }
+    return std::nullopt;
+  }
+
   CandidateRow candidate(const intent::Proposals& proposals, std::size_t i, const std::string& path) {
     const intent::Candidate& one = proposals.candidates[i];
     CandidateRow row;
@@ -111,6 +146,8 @@ class Rows {
 
   const job::Job& job_;
   ledger::Ledger& ledger_;
+  std::vector<survey::MeasuredRow> measured_;
+  Questioned questioned_;
 };
 
 }  // namespace
@@ -127,6 +164,9 @@ Sizes sizes_of(const job::Job& job, ledger::Ledger& ledger) {
   }
   for (const Pair& pair : intent::pairs_of(job.subject.originals, job.subject.route.part))
     sizes.pairs.push_back(rows.pair(pair));
+  for (const ledger::Query& query : queries_of_readings(job, ledger)) {
+    if (query.serious && query.state == ledger::QueryState::kOpen) sizes.queries.push_back(row_of(query));
+  }
   return sizes;
 }
 

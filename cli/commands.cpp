@@ -132,7 +132,7 @@ int check(const Asked& asked) {
   } else {
     print_check(session->title(), verdicts, queries);
   }
-  return status_of(*session);
+  return status_of(*session, Judged::kNewPart);
 }
 
 int numbers(const Asked& asked) {

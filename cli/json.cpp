@@ -93,6 +93,9 @@ Json json_of(const app::PartRow& row);
 Json json_of(const app::TogetherRow& row);
 Json json_of(const app::MeasuredRow& row);
 Json json_of(const app::ReadingRow& row);
+Json json_of(const app::GivesRow& row);
+Json json_of(const app::TouchedRow& row);
+Json json_of(const app::WithoutRow& row);
 Json json_of(const app::DrawnRow& row);
 Json json_of(const app::PlanRow& row);
 Json json_of(const app::MetRow& row);
@@ -116,6 +119,9 @@ Json json_of(const app::SizeRow& row) {
               {"bound", row.measured.bound},
               {"unit", row.measured.unit},
               {"missing", row.measured.missing},
+              {"disputed", !row.without.empty()},
+              {"without", list_of(row.without)},
+              {"in_question", row.in_question},
               {"proposed", list_of(row.candidates)},
               {"none", row.none},
               {"settled", row.is_settled},
@@ -172,7 +178,9 @@ Json json_of(const app::MeasuredRow& row) {
               {"doubt_by_reading", list_of(row.by_reading)},
               {"follows", list_of(row.follows)},
               {"moves_with", list_of(row.together)},
+              {"disputed", !row.without.empty()},
               {"without", list_of(row.without)},
+              {"in_question", row.in_question},
               {"now", value_or_null(row.now)},
               {"wear", value_or_null(row.wear)}};
 }
@@ -192,6 +200,32 @@ Json json_of(const app::ReadingRow& row) {
               {"differs", value_or_null(row.differs)},
               {"times_its_doubt", or_null(row.times_its_doubt)},
               {"redundancy", row.redundancy}};
+}
+
+Json json_of(const app::GivesRow& row) {
+  return Json{{"what", row.what}, {"dimension", row.dimension}};
+}
+
+Json json_of(const app::TouchedRow& row) {
+  return Json{{"name", row.name},
+              {"form", row.form},
+              {"side", row.side},
+              {"touches", row.touches},
+              {"with", row.instrument},
+              {"tip", row.tip},
+              {"place", row.place},
+              {"use", row.use},
+              {"gives", list_of(row.gives)},
+              {"form_error", value_or_null(row.form_error)},
+              {"furthest_off", value_or_null(row.furthest_off)},
+              {"furthest", row.furthest_off ? row.furthest_off->formula : ""},
+              {"unit", row.form_error ? row.form_error->unit : ""}};
+}
+
+Json json_of(const app::WithoutRow& row) {
+  Json json = json_of(row.size);
+  json["made_to"] = row.made_to ? json_of(*row.made_to) : Json(nullptr);
+  return json;
 }
 
 Json json_of(const app::PlanRow& row) {
@@ -229,6 +263,7 @@ std::string as_json(const Printed& printed) {
 std::string as_json(const app::Measured& measured, const std::optional<app::Drawn>& drawn) {
   Json json{{"sizes", list_of(measured.sizes)},
             {"readings", list_of(measured.readings)},
+            {"touched", list_of(measured.touched)},
             {"agreement", Json{{"spare_readings", measured.spare_readings},
                                {"total", or_null(measured.total)},
                                {"limit", or_null(measured.limit)}}},
@@ -245,6 +280,7 @@ std::string as_json(const app::Measured& measured, const std::optional<app::Draw
 std::string as_json(const app::Sizes& sizes) {
   return dumped(Json{{"sizes", list_of(sizes.sizes)},
                      {"pairs", list_of(sizes.pairs)},
+                     {"queries", list_of(sizes.queries)},
                      {"chance_of_inch", sizes.chance_of_inch},
                      {"machine", sizes.machine}});
 }

@@ -30,9 +30,10 @@ void print_size(const app::MeasuredRow& row) {
   fmt::print("; {}\n", app::checked_words(row));
   if (!row.doubts.empty()) fmt::print("    its doubt: {}\n", app::doubts_words(row.doubts));
   if (!row.without.empty()) fmt::print("    {}\n", app::kDisputed);
-  if (row.now) fmt::print("    {}\n", app::wear_words(row));
   for (const app::NumberRow& without : row.without)
-    fmt::print("    {}: {}\n", without.formula, without.shown);
+    fmt::print("    {}\n", app::without_words(without));
+  if (!row.in_question.empty()) fmt::print("    {}\n", app::question_words(row.in_question));
+  if (row.now) fmt::print("    {}\n", app::wear_words(row));
   for (const app::TogetherRow& other : row.together)
     fmt::print("    out together with {}: correlation {:+.2f}\n", other.name, other.correlation);
 }
@@ -49,6 +50,11 @@ void print_reading(const app::ReadingRow& row) {
   fmt::print("{:<28} {} of {}, {}\n", row.name, row.way, of, row.instrument);
   fmt::print("    read {}; counts as {}; {}; {}\n", row.counts.typed, row.counts.shown, row.use,
              misfit_words(row));
+}
+
+void print_touched(const app::TouchedRow& row) {
+  fmt::print("{:<28} {}\n    {}; {}\n", row.name, app::touched_words(row), row.use,
+             app::touches_fit_words(row));
 }
 
 void print_plan(const app::Measured& measured) {
@@ -68,19 +74,16 @@ void print_plan(const app::Measured& measured) {
 }
 
 void print_measured(const app::Measured& measured) {
-  if (measured.sizes.empty()) {
-    fmt::print("The job has no measured sizes.\n");
-    print_plan(measured);
-    return;
-  }
-  fmt::print("SIZES as the readings together make them\n");
+  fmt::print("{}\n", measured.sizes.empty() ? "The job has no measured sizes."
+                                            : "SIZES as the readings together make them");
   for (const app::MeasuredRow& row : measured.sizes)
     print_size(row);
-  fmt::print("\nREADINGS\n");
+  if (!measured.readings.empty() || !measured.touched.empty()) fmt::print("\nREADINGS\n");
   for (const app::ReadingRow& row : measured.readings)
     print_reading(row);
-  fmt::print("\n");
-  fmt::print("{}\n", app::agreement_words(measured));
+  for (const app::TouchedRow& row : measured.touched)
+    print_touched(row);
+  if (!measured.sizes.empty()) fmt::print("\n{}\n", app::agreement_words(measured));
   print_plan(measured);
   for (const app::QueryRow& query : measured.queries)
     print_query(query);
@@ -105,13 +108,15 @@ void print_drawn(const app::Drawn& drawn) {
 int measure(const Asked& asked) {
   auto session = open(asked);
   if (!session) return tell(asked, session.error());
+  const auto measured = session->measured();
+  // An open serious query is not well either: status_of.
+  const int status = all_known(measured) ? status_of(*session) : kNotWell;
   if (!asked.output.empty()) {
     if (!is_pdf(asked.output)) return tell(asked, {no_file_kind(asked.output, "sheet", ".pdf")});
     const auto pdf = session->measuring_pdf(paper_of(asked));
     if (!pdf) return tell(asked, pdf.error());
-    return put(asked, asked.output, *pdf, status_of(*session));
+    return put(asked, asked.output, *pdf, status);
   }
-  const auto measured = session->measured();
   std::optional<app::Outcome<app::Drawn>> drawn;
   if (asked.draws) drawn = session->drawn(*asked.draws);
   const bool is_drawn = drawn && drawn->has_value();
@@ -121,7 +126,6 @@ int measure(const Asked& asked) {
     print_measured(measured);
     if (is_drawn) print_drawn(**drawn);
   }
-  const int status = all_known(measured) ? status_of(*session) : kNotWell;
   if (!drawn || is_drawn) return status;
   for (const app::Trouble& trouble : drawn->error())
     fmt::print(stderr, "draws: NOT KNOWN: {}\n", app::report(trouble));

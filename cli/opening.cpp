@@ -10,6 +10,9 @@
 namespace sparewright::cli {
 namespace {
 
+// The check of a job that only measures.
+constexpr const char* kNoNewPart = "new part";
+
 // The shop text asked for, else the one the job names, which lies beside the job.
 app::Outcome<std::string> shop_path(const Asked& asked, const app::Text& job) {
   if (!asked.shop.empty()) return asked.shop;
@@ -38,9 +41,10 @@ app::Outcome<app::Session> open(const Asked& asked) {
   return app::Session::open(std::move(*job), std::move(*shop));
 }
 
-int status_of(app::Session& session) {
+int status_of(app::Session& session, Judged judged) {
   const auto verdicts = session.verdicts();
-  const bool bad = std::any_of(verdicts.begin(), verdicts.end(), [](const app::VerdictRow& v) {
+  const bool bad = std::any_of(verdicts.begin(), verdicts.end(), [&](const app::VerdictRow& v) {
+    if (judged == Judged::kWhatThereIs && v.check == kNoNewPart) return false;
     return v.verdict == "NO" || v.verdict == "NOT KNOWN";
   });
   const auto queries = session.queries();

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "app/measuring_words.hpp"
 #include "cli/commands.hpp"
 #include "cli/json.hpp"
 #include "cli/opening.hpp"
@@ -14,11 +15,28 @@ void print_candidate(const app::CandidateRow& row, std::size_t place) {
   fmt::print("  {}. {:<12} {:<11}  {}: {}\n", place, row.name, row.size.shown, row.odds, row.reason);
 }
 
+void print_at_odds(const app::SizeRow& row) {
+  if (!row.without.empty()) fmt::print("  {}\n", app::kDisputed);
+  for (const app::WithoutRow& without : row.without) {
+    fmt::print("  {}\n", app::without_words(without.size));
+    if (without.made_to)
+      fmt::print("     {:<12} {:<11}  {}: {}\n", without.made_to->name, without.made_to->size.shown,
+                 without.made_to->odds, without.made_to->reason);
+  }
+  if (!row.in_question.empty()) fmt::print("  {}\n", app::question_words(row.in_question));
+  if (row.candidates.empty()) return;
+  if (!row.without.empty())
+    fmt::print("  proposed of the disputed size:\n");
+  else if (!row.in_question.empty())
+    fmt::print("  proposed of the size in question:\n");
+}
+
 void print_size(const app::SizeRow& row) {
   fmt::print("{:<22} {}{}\n", row.name, row.measured.shown,
              row.measured.good_to.empty() ? "" : fmt::format("  (good to {})", row.measured.good_to));
   for (const std::string& missing : row.measured.missing)
     fmt::print("  not known: {}\n", missing);
+  print_at_odds(row);
   for (std::size_t i = 0; i < row.candidates.size(); ++i)
     print_candidate(row.candidates[i], i + 1);
   if (row.candidates.empty() && row.measured.missing.empty()) fmt::print("  no standard size stands out\n");
@@ -71,6 +89,8 @@ void print_sizes(const app::Sizes& sizes) {
     print_pair(row);
     fmt::print("\n");
   }
+  for (const app::QueryRow& query : sizes.queries)
+    print_query(query);
 }
 
 }  // namespace

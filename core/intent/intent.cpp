@@ -109,6 +109,12 @@ std::string accepted_path(std::string_view name) {
 std::string measured_path(std::string_view name) {
   return fmt::format("survey/{}", name);
 }
+std::string measured_without_path(std::string_view readings, std::string_view name) {
+  return fmt::format("survey/without/{}/{}", readings, name);
+}
+std::string original_without_path(std::string_view readings, std::string_view name) {
+  return fmt::format("original/{}/without/{}", name, readings);
+}
 
 std::string pair_path(const Pair& pair) {
   return fmt::format("fit of {} and {}", pair.hole, pair.shaft);

@@ -5,6 +5,9 @@
 // "original/<dimension>", for every measured length and diameter
 //   .../proposed 1, 2, 3       standard sizes it may have been made to, the likeliest first
 //   .../proposed 1 leaves over measured less that
+//   .../without/<readings>/proposed 1, proposed 1 leaves over
+//                              the likeliest as the size comes out without readings at odds (survey/without/...), all sizes
+//                              taken without them; none where nothing else fixes it or no size stands out
 //   .../size                   the size accepted: a choice, the measured one beside it
 //   .../leaves over            measured less accepted: what accepting it leaves over
 //   .../least, .../most        the limits accepted with it, where there are any
@@ -70,6 +73,9 @@ struct Originals {
 [[nodiscard]] std::string original_path(std::string_view name);
 [[nodiscard]] std::string accepted_path(std::string_view name);
 [[nodiscard]] std::string measured_path(std::string_view name);
+// "survey/without/a and b/centres", and the folder of its proposals: "original/centres/without/a and b"
+[[nodiscard]] std::string measured_without_path(std::string_view readings, std::string_view name);
+[[nodiscard]] std::string original_without_path(std::string_view readings, std::string_view name);
 
 // A hole and what goes in it.
 struct Pair {
@@ -82,8 +88,11 @@ struct Pair {
 [[nodiscard]] std::vector<Pair> pairs_of(const Originals& originals, const part::Part& part);
 
 // By the names of the dimensions; of what was not measured there is none.
+using ProposalsByName = std::map<std::string, Proposals, std::less<>>;
 struct AllProposals {
-  std::map<std::string, Proposals, std::less<>> of;
+  ProposalsByName of;
+  // Without readings at odds, named as in survey/without/<readings>/...: of the dimensions that come out otherwise.
+  std::map<std::string, ProposalsByName, std::less<>> without;
 };
 
 [[nodiscard]] std::vector<ledger::Stage> stages(const Originals& originals, const part::Part& part);

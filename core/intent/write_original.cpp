@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <map>
+#include <set>
 #include <utility>
 
 #include <fmt/format.h>
@@ -38,6 +40,21 @@ void write_proposals(Pen& pen, const Original& original, const std::vector<Candi
     const Figure& size =
         stated(pen, local, original.kind, all[i].size_mm, Origin::kStandard, all[i].name, all[i].source);
     write_left_over(pen, local + " leaves over", measured, size);
+  }
+}
+
+// What the size was made to if readings at odds are left aside: the likeliest alone.
+void write_without(Pen& pen, const Original& original) {
+  const auto& all = pen.need_value<AllProposals>("original sizes/together").without;
+  for (const auto& [readings, of] : all) {
+    const auto found = of.find(original.name);
+    if (found == of.end() || found->second.candidates.empty()) continue;
+    const Candidate& best = found->second.candidates.front();
+    const std::string local = fmt::format("without/{}/proposed 1", readings);
+    const Figure& size =
+        stated(pen, local, original.kind, best.size_mm, Origin::kStandard, best.name, best.source);
+    write_left_over(pen, local + " leaves over", pen.ask(measured_without_path(readings, original.name)),
+                    size);
   }
 }
 
@@ -93,12 +110,69 @@ void write_limits(Pen& pen, const Original& original, const Figure& size) {
                   deviations->source));
 }
 
+std::optional<MeasuredUp> measured_as(const Figure& figure, const Original& original) {
+  if (!figure.known() || !(figure.value > 0.0)) return std::nullopt;
+  return MeasuredUp{figure.value, figure.expanded(), figure.bound, original.kind, original.role};
+}
+
+// The sizes to weigh together, and whose each is.
+struct Weighed {
+  std::vector<ToPropose> sizes;
+  std::vector<const Original*> of;
+};
+
+// measure: of an original what was measured; none where nothing was.
+template <typename Measure>
+Weighed weighed(const Originals& originals, const Measure& measure) {
+  Weighed out;
+  for (const Original& original : originals.all) {
+    const std::optional<MeasuredUp> measured = measure(original);
+    if (!measured) continue;
+    std::optional<double> accepted;
+    if (original.accepted) accepted = original.accepted->size.base;
+    out.sizes.push_back({*measured, accepted, std::nullopt});
+    out.of.push_back(&original);
+  }
+  const auto place_of = [&](std::string_view name) -> std::optional<std::size_t> {
+    const auto found =
+        std::find_if(out.of.begin(), out.of.end(), [&](const Original* one) { return one->name == name; });
+    if (found == out.of.end()) return std::nullopt;
+    return static_cast<std::size_t>(found - out.of.begin());
+  };
+  for (std::size_t i = 0; i < out.of.size(); ++i) {
+    const auto mate = place_of(out.of[i]->mate);
+    if (!mate || *mate == i) continue;
+    out.sizes[i].mate = mate;
+    if (!out.sizes[*mate].mate) out.sizes[*mate].mate = i;  // of which it is one of a pair too
+  }
+  return out;
+}
+
+ProposalsByName proposals_by_name(const Originals& originals, const Weighed& weighed) {
+  ProposalsByName all;
+  std::vector<Proposals> found =
+      proposals(weighed.sizes, chance_of_inch(originals.machine, originals.system));
+  for (std::size_t i = 0; i < weighed.of.size(); ++i)
+    all.emplace(weighed.of[i]->name, std::move(found[i]));
+  return all;
+}
+
+// What measuring up has left aside in turn, with the dimensions that hang on it: of each survey/without/<readings>/<dimension>.
+std::map<std::string, std::set<std::string>> left_aside(Pen& pen) {
+  constexpr std::string_view kWithout = "survey/without/";
+  std::map<std::string, std::set<std::string>> all;
+  for (const std::string& name : pen.names("survey")) {
+    if (!name.starts_with(kWithout)) continue;
+    const std::size_t last = name.rfind('/');
+    all[name.substr(kWithout.size(), last - kWithout.size())].insert(name.substr(last + 1));
+  }
+  return all;
+}
+
 }  // namespace
 
 std::optional<MeasuredUp> measured_up(Pen& pen, const Original& original) {
-  const Figure& figure = pen.ask(measured_path(original.name));
-  if (!figure.known() || !(figure.value > 0.0)) return std::nullopt;
-  return MeasuredUp{figure.value, figure.expanded(), figure.bound, original.kind, original.role};
+  return measured_as(pen.ask(measured_path(original.name)), original);
 }
 
 const Proposals* proposals_for(Pen& pen, const Original& original) {
@@ -115,34 +189,29 @@ std::optional<double> size_made_to_mm(Pen& pen, const Original& original) {
 }
 
 void write_together(Pen& pen, const Originals& originals) {
-  std::vector<ToPropose> sizes;
-  std::vector<const Original*> of;
-  for (const Original& original : originals.all) {
-    const auto measured = measured_up(pen, original);
-    if (!measured) continue;
-    std::optional<double> accepted;
-    if (original.accepted) accepted = original.accepted->size.base;
-    sizes.push_back({*measured, accepted, std::nullopt});
-    of.push_back(&original);
-  }
-  const auto place_of = [&](std::string_view name) -> std::optional<std::size_t> {
-    const auto found =
-        std::find_if(of.begin(), of.end(), [&](const Original* one) { return one->name == name; });
-    if (found == of.end()) return std::nullopt;
-    return static_cast<std::size_t>(found - of.begin());
-  };
-  for (std::size_t i = 0; i < of.size(); ++i) {
-    const auto mate = place_of(of[i]->mate);
-    if (!mate || *mate == i) continue;
-    sizes[i].mate = mate;
-    if (!sizes[*mate].mate) sizes[*mate].mate = i;  // of which it is one of a pair too
-  }
   AllProposals all;
+  all.of = proposals_by_name(originals,
+                             weighed(originals, [&](const Original& one) { return measured_up(pen, one); }));
+  for (const auto& [readings, hang] : left_aside(pen)) {
+    const auto without = [&, &names = readings, &dimensions = hang](const Original& one) {
+      if (dimensions.count(one.name) == 0) return measured_up(pen, one);
+      return measured_as(pen.ask(measured_without_path(names, one.name)), one);
+    };
+    ProposalsByName found = proposals_by_name(originals, weighed(originals, without));
+    for (const std::string& name : hang) {
+      if (const auto one = found.find(name); one != found.end())
+        all.without[readings].emplace(name, std::move(one->second));
+    }
+  }
   base::Hasher h;
-  std::vector<Proposals> found = proposals(sizes, chance_of_inch(originals.machine, originals.system));
-  for (std::size_t i = 0; i < of.size(); ++i) {
-    h.add(of[i]->name).add(fingerprint(found[i]));
-    all.of.emplace(of[i]->name, std::move(found[i]));
+  const auto add = [&](const ProposalsByName& of) {
+    for (const auto& [name, each] : of)
+      h.add(name).add(fingerprint(each));
+  };
+  add(all.of);
+  for (const auto& [readings, of] : all.without) {
+    h.add(readings);
+    add(of);
   }
   pen.publish("together", std::move(all), h.done());
 }
@@ -152,6 +221,7 @@ void write_original(Pen& pen, const Original& original) {
   const Proposals* found = proposals_for(pen, original);
   Proposals proposals = found == nullptr ? Proposals{} : *found;
   write_proposals(pen, original, proposals.candidates, measured);
+  if (found != nullptr) write_without(pen, original);
   if (original.accepted) {
     const Figure& size = write_size(pen, original, measured);
     write_left_over(pen, "leaves over", measured, size);

@@ -19,49 +19,35 @@ void add(std::vector<Slip>& all, std::string says, double shift, int rank) {
   one.rank = rank;
 }
 
-bool has(const std::string& kind, std::string_view word) {
-  return kind.find(word) != std::string::npos;
-}
-
-// A turn, either way.
-void add_turn(std::vector<Slip>& all, std::string_view of, double turn, std::string_view size, int rank) {
-  add(all, fmt::format("one turn of the {} ({}) was missed", of, size), -turn, rank);
-  add(all, fmt::format("one turn of the {} ({}) was counted too many", of, size), turn, rank);
+bool has(std::string_view kind, std::string_view word) {
+  return kind.find(word) != std::string_view::npos;
 }
 
 std::string size_of(double turn, bool is_metric) {
   return is_metric ? fmt::format("{:.6g} mm", turn) : fmt::format("{:.6g} in", turn / kInch_mm);
 }
 
-void add_collar(const AsRead& read, std::vector<Slip>& all) {
+void add_collar(std::vector<Turn>& all, bool is_metric) {
   // Collars of hand machines, one turn of their screws of 4 to 20 threads an inch, or of 1 to 6 mm (common practice).
   constexpr std::array kInches{0.05, 0.1, 0.125, 0.2, 0.25};
   constexpr std::array kMillimetres{1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0};
-  if (read.is_metric) {
+  const auto add_one = [&](double turn) {
+    all.push_back({"turn of the collar", turn, size_of(turn, is_metric), 1});
+  };
+  if (is_metric) {
     for (const double turn : kMillimetres)
-      add_turn(all, "collar", turn, size_of(turn, true), 1);
+      add_one(turn);
   } else {
     for (const double turn : kInches)
-      add_turn(all, "collar", turn * kInch_mm, size_of(turn * kInch_mm, false), 1);
+      add_one(turn * kInch_mm);
   }
 }
 
-void add_scale(const AsRead& read, std::vector<Slip>& all) {
-  const bool is_micrometer = has(read.instrument_kind, "micrometer");
-  const bool is_collar = has(read.instrument_kind, "collar") || has(read.instrument_kind, "handwheel");
-  const std::string_view what = is_micrometer ? "thimble" : is_collar ? "collar" : "dial";
-  if (read.turn) {
-    add_turn(all, what, *read.turn, size_of(*read.turn, read.is_metric), 0);
-  } else if (is_micrometer) {
-    add_turn(all, what, read.is_metric ? 0.5 : 0.025 * kInch_mm, read.is_metric ? "0.5 mm" : "0.025 in", 0);
-  } else if (is_collar) {
-    add_collar(read, all);
+void add_turns(const AsRead& read, std::vector<Slip>& all) {
+  for (const Turn& turn : usual_turns(read.instrument_kind, read.turn, read.is_metric)) {
+    add(all, fmt::format("one {} ({}) was missed", turn.of, turn.size), -turn.by, turn.rank);
+    add(all, fmt::format("one {} ({}) was counted too many", turn.of, turn.size), turn.by, turn.rank);
   }
-  if (!is_micrometer && !has(read.instrument_kind, "caliper")) return;
-  const double figure = read.is_metric ? 1.0 : 0.1 * kInch_mm;
-  const std::string_view size = read.is_metric ? "1 mm" : "0.1 in";
-  add(all, fmt::format("a figure of the scale ({}) was missed", size), -figure, 1);
-  add(all, fmt::format("a figure of the scale ({}) was counted too many", size), figure, 1);
 }
 
 void add_zero(const AsRead& read, std::vector<Slip>& all) {
@@ -100,11 +86,29 @@ void add_figures(const AsRead& m, std::vector<Slip>& all) {
 
 }  // namespace
 
+std::vector<Turn> usual_turns(std::string_view kind, std::optional<double> turn, bool is_metric) {
+  std::vector<Turn> all;
+  const bool is_micrometer = has(kind, "micrometer");
+  const bool is_collar = has(kind, "collar") || has(kind, "handwheel");
+  const double thimble = is_metric ? 0.5 : 0.025 * kInch_mm;
+  if (turn || is_micrometer) {
+    const std::string_view what = is_micrometer ? "thimble" : is_collar ? "collar" : "dial";
+    const double by = turn.value_or(thimble);
+    all.push_back({fmt::format("turn of the {}", what), by, size_of(by, is_metric), 0});
+  } else if (is_collar) {
+    add_collar(all, is_metric);
+  }
+  if (!is_micrometer && !has(kind, "caliper")) return all;
+  const double figure = is_metric ? 1.0 : 0.1 * kInch_mm;
+  all.push_back({"figure of the scale", figure, size_of(figure, is_metric), 1});
+  return all;
+}
+
 std::vector<Slip> usual_slips(const AsRead& read) {
   std::vector<Slip> all;
   if (read.typed.empty()) return all;
   if (read.kind != quantity::Kind::kAngle) {
-    add_scale(read, all);
+    add_turns(read, all);
     add_zero(read, all);
     add_units(read, all);
   }

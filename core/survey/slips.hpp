@@ -3,6 +3,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/quantity/kind.hpp"
@@ -22,6 +23,22 @@ struct AsRead {
   std::string zero;             // whose zero: "caliper 8, outside jaws"; empty where it cancels
 };
 
+// What an instrument counts whole: a turn that a reading can be out by.
+struct Turn {
+  std::string of;    // "turn of the thimble", "figure of the scale"
+  double by = 0.0;   // base unit, more than 0
+  std::string size;  // "0.025 in"
+  int rank = 0;      // as of a slip
+};
+
+// Of an instrument of that kind, as the shop says it; turn: what one turn shows, where it is said.
+//   0  the thimble: 0.025 in or 0.5 mm                 a micrometer
+//   0  the collar or dial: as the instrument says      any that says it
+//   1  the collar, where none is said: the usual       "collar" or "handwheel" in its kind
+//   1  a figure of the scale: 0.1 in or 1 mm           a micrometer, a dial or vernier caliper
+[[nodiscard]] std::vector<Turn> usual_turns(std::string_view kind, std::optional<double> turn,
+                                            bool is_metric);
+
 // One slip.
 struct Slip {
   std::string says;    // "one turn of the thimble (0.025 in) was missed"
@@ -32,10 +49,7 @@ struct Slip {
 inline constexpr double kRarer = 3.0;
 
 // Every slip that the reading may hold; none of what was not read off anything (nothing typed).
-//   0  a turn of the thimble: 0.025 in or 0.5 mm               a micrometer
-//   0  a turn of the collar or dial: as the instrument says    any that says it
-//   1  a turn of the collar, where none is said: the usual     "collar" or "handwheel" in its kind
-//   1  a figure of the scale: 0.1 in or 1 mm                   a micrometer, a dial or vernier caliper
+//      a turn missed or counted too many: usual_turns()
 //   1  its zero taken off twice, or with the wrong sign        where one was found
 //   2  radius for diameter and back; inch for millimetre and back
 //   3  the point a place out; two neighbouring figures swapped

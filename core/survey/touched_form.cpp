@@ -23,7 +23,8 @@ using quantity::Kind;
 
 constexpr double kNotANumber = std::numeric_limits<double>::quiet_NaN();
 constexpr double kRounding =
-    1e-12;  // of the largest coordinate: what touches on the form lie off in rounding
+    1e-12;                          // of the largest coordinate: what touches on the form lie off in rounding
+constexpr double kAlikeOff = 1e-6;  // as far off, relative: nothing tells them apart
 constexpr std::string_view kFitSource =
     "least squares of the distances square to the form (W. Gander, G. H. Golub, R. Strebel, BIT 34, 1994, "
     "558-578); the tip's radius by geometry";
@@ -56,9 +57,13 @@ class FormWriter {
       write_number(k);
     write_middles();
     write_form_error();
+    write_furthest_off();
     if (plan_.form == TouchedForm::kCircle) write_arc();
     if (plan_.condition == Condition::kSound)
-      ask_of_touches(pen_, {plan_.name, name_of(plan_.form), plan_.system}, found_.fit, doubts_);
+      ask_of_touches(
+          pen_,
+          {plan_.name, {plan_.form, plan_.side, touches_, tip_.value, doubts_, plan_.turns}, plan_.system},
+          found_);
   }
 
  private:
@@ -223,6 +228,36 @@ class FormWriter {
     }
   }
 
+  // What a touch lies off, by each touch moved by 1 along its normal.
+  [[nodiscard]] std::vector<double> off_follows(std::size_t touch) const {
+    const OrthogonalFit& fit = found_.fit;
+    std::vector<double> follows(touches_.size(), 0.0);
+    follows[touch] = 1.0;
+    for (std::size_t i = 0; i < touches_.size(); ++i) {
+      for (std::size_t k = 0; k < fit.slopes.rows; ++k)
+        follows[i] += fit.equation_slopes.at(touch, k) * fit.slopes.at(k, i);
+    }
+    return follows;
+  }
+
+  // How far the worst touch lies off, either way. Where several do, as four of a circle have to, no one is named.
+  void write_furthest_off() {
+    const OrthogonalFit& fit = found_.fit;
+    if (fit.spare() <= 0) return;
+    const auto nearer = [](double a, double b) { return std::abs(a) < std::abs(b); };
+    const auto worst =
+        static_cast<std::size_t>(std::max_element(fit.off.begin(), fit.off.end(), nearer) - fit.off.begin());
+    const double off = std::abs(fit.off[worst]);
+    const auto as_far = std::count_if(fit.off.begin(), fit.off.end(),
+                                      [&](double each) { return std::abs(each) >= off * (1.0 - kAlikeOff); });
+    std::vector<double> follows = off_follows(worst);
+    for (double& follow : follows)
+      follow *= fit.off[worst] < 0.0 ? -1.0 : 1.0;
+    const std::string which =
+        as_far > 1 ? fmt::format("{} touches alike", as_far) : fmt::format("touch {}", worst + 1);
+    pen_.linear("furthest off", Kind::kLength, which, off, terms_of(follows), kFitSource);
+  }
+
   void write_form_error() {
     const OrthogonalFit& fit = found_.fit;
     if (fit.spare() <= 0) {
@@ -234,14 +269,10 @@ class FormWriter {
       pen_.linear("form error", Kind::kLength, "not known: no touch to spare", kNotANumber, {&term, 1});
       return;
     }
-    std::vector<double> follows(touches_.size(), 0.0);
-    follows[fit.most()] += 1.0;
-    follows[fit.least()] -= 1.0;
-    for (std::size_t i = 0; i < touches_.size(); ++i) {
-      for (std::size_t k = 0; k < fit.slopes.rows; ++k)
-        follows[i] += (fit.equation_slopes.at(fit.most(), k) - fit.equation_slopes.at(fit.least(), k)) *
-                      fit.slopes.at(k, i);
-    }
+    std::vector<double> follows = off_follows(fit.most());
+    const std::vector<double> least = off_follows(fit.least());
+    for (std::size_t i = 0; i < touches_.size(); ++i)
+      follows[i] -= least[i];
     pen_.linear("form error", Kind::kLength,
                 fmt::format("what touch {} lies off outwards less touch {}", fit.most() + 1, fit.least() + 1),
                 fit.form_error(), terms_of(follows), kFitSource);

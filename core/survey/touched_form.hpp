@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "core/ledger/pen.hpp"
+#include "core/survey/slips.hpp"
 #include "core/survey/touched.hpp"
 
 namespace sparewright::survey {
@@ -19,6 +20,7 @@ struct FormPlan {
   std::vector<std::vector<std::string>> coordinates;  // figures, for each touch
   quantity::UnitSystem system = quantity::UnitSystem::kInch;
   Condition condition = Condition::kSound;
+  std::vector<Turn> turns = {};  // that the instrument counts
 };
 
 void write_form(const FormPlan& plan, ledger::Pen& pen);

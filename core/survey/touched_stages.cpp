@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include "core/quantity/typed_system.hpp"
 #include "core/survey/between.hpp"
 #include "core/survey/corrected.hpp"
 #include "core/survey/pattern_work.hpp"
@@ -36,6 +37,10 @@ const Named& named(const std::vector<Named>& list, std::string_view name) {
 // JCGM 100:2008, 4.3.7: a rectangular distribution of half-width a has the standard deviation a/sqrt(3).
 double of_rectangle(double half_width) {
   return half_width * std::numbers::inv_sqrt3;
+}
+
+std::optional<double> turn_of(const Instrument& instrument) {
+  return instrument.turn ? std::optional(instrument.turn->base) : std::nullopt;
 }
 
 // One stage that writes roots.
@@ -90,7 +95,7 @@ Root tip_root(const Tip& tip) {
   return root;
 }
 
-FormPlan plan_of(const Touched& touched, quantity::UnitSystem system) {
+FormPlan plan_of(const Touched& touched, const Instrument& instrument, quantity::UnitSystem system) {
   FormPlan plan{touched.name, touched.form, touched.side,     told_of(touched), "tip/" + touched.tip.name,
                 {},           system,       touched.condition};
   for (std::size_t i = 0; i < touched.touches.size(); ++i) {
@@ -98,15 +103,20 @@ FormPlan plan_of(const Touched& touched, quantity::UnitSystem system) {
     for (std::size_t axis = 0; axis < touched.touches[i].size(); ++axis)
       at.push_back("touch/" + touch_name(touched, i, axis));
   }
+  const bool is_metric =
+      quantity::system_of(touched.touches.front().front()) == quantity::UnitSystem::kMetric;
+  plan.turns = usual_turns(instrument.kind, turn_of(instrument), is_metric);
   return plan;
 }
 
-Stage form_stage(const Touched& touched, quantity::UnitSystem system) {
-  FormPlan plan = plan_of(touched, system);
+Stage form_stage(const Touched& touched, const Instrument& instrument, quantity::UnitSystem system) {
+  FormPlan plan = plan_of(touched, instrument, system);
   base::Hasher h;
   h.add("touched").add(plan.name).add(static_cast<int>(plan.form)).add(static_cast<int>(plan.side));
   h.add(plan.tip).add(static_cast<std::uint64_t>(plan.coordinates.size())).add(static_cast<int>(system));
   h.add(static_cast<int>(plan.condition));
+  for (const Turn& turn : plan.turns)
+    h.add(turn.of).add(turn.by).add(turn.rank);
   return {"touched/" + touched.name, h.done(), [plan = std::move(plan)](Pen& pen) { write_form(plan, pen); }};
 }
 
@@ -162,7 +172,7 @@ std::vector<Stage> touched_stages(const Survey& survey) {
         touches.emplace(touch_name(touched, i, axis), touch_root(touched, instrument, i, axis));
     }
     tips.emplace(touched.tip.name, tip_root(touched.tip));
-    stages.push_back(form_stage(touched, survey.system));
+    stages.push_back(form_stage(touched, instrument, survey.system));
   }
   stages.push_back(roots_stage("touch", std::move(touches)));
   stages.push_back(roots_stage("tip", std::move(tips)));

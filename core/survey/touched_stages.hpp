@@ -18,6 +18,7 @@ namespace sparewright::survey {
 //   .../x, y, diameter, radius     circle_fit.hpp; the tip's radius taken off inside, put on outside
 //   .../at, lean ...               flat_fit.hpp; the surface is half the tip away from its middle
 //   .../form error                 most less least of what the touches lie off; NOT KNOWN with no touch to spare
+//   .../furthest off               how far the worst touch lies off, either way; its words say which. None with no touch to spare
 //   .../arc                        of a circle: what the touches are spread over
 //   .../scatter in ...             roots of value 0: what the touches scatter by puts into each result, found from what they
 //                                  lie off; none with no touch to spare

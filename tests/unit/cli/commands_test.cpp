@@ -64,9 +64,10 @@ TEST_F(Commands, SizesHaveTheirShapeInJson) {
   const json printed = json::parse(ran.out);
   ASSERT_EQ(printed["sizes"].size(), 5U);
   for (const json& row : printed["sizes"])
-    EXPECT_EQ(keys_of(row), (std::set<std::string>{"name", "measured", "u", "bound", "unit", "missing",
-                                                   "proposed", "none", "settled", "decides", "accepted",
-                                                   "leaves_over", "least", "most", "duty", "mate_of"}));
+    EXPECT_EQ(keys_of(row),
+              (std::set<std::string>{"name", "measured", "u", "bound", "unit", "missing", "proposed", "none",
+                                     "settled", "decides", "accepted", "leaves_over", "least", "most", "duty",
+                                     "mate_of", "disputed", "without", "in_question"}));
   const json& pin = printed["sizes"][0];
   EXPECT_EQ(pin["name"], "idler_pin");
   EXPECT_NEAR(pin["accepted"].get<double>(), 0.625, 1e-12);

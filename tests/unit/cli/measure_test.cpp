@@ -137,7 +137,8 @@ TEST_F(MeasureAlone, ThereIsNothingToCheckOrToMake) {
 }
 
 TEST_F(MeasureAlone, WhatIsMadeIsMadeOfSomething) {
-  write("old.job.toml", read("old.job.toml") + "\n[[feature]]\nname = \"hole\"\nkind = \"hole\"\n");
+  write("old.job.toml",
+        read("old.job.toml") + "\n[[feature]]\nname = \"hole\"\nkind = \"hole\"\nhow = \"drilled\"\n");
   const Ran ran = run("measure old.job.toml");
   EXPECT_EQ(ran.status, 2);
   EXPECT_THAT(ran.err, AllOf(HasSubstr("'blank'"), HasSubstr("old.job.toml")));
