@@ -38,6 +38,9 @@ std::string wear_words(const MeasuredRow& row) {
     return words + ", no less metal than the rest: no wear that these readings could tell";
   words += fmt::format(", {} gone", row.wear->shown);
   if (!row.wear->good_to.empty()) words += fmt::format(" (good to {})", row.wear->good_to);
+  constexpr double kCovers = 2.0;  // about 19 times in 20
+  if (row.wear->u && *row.wear->value <= kCovers * *row.wear->u)
+    words += ": no more than these readings could tell";
   return words;
 }
 

@@ -98,11 +98,9 @@ void say_zero_along(LatheBench& bench) {
       break;
     case AlongBy::kCompound:
       bench.sheet.pick_up.emplace_back(
-          "Along: [compound] parallel to the axis, tool touching the faced end, [compound] collar to 0; feed "
-          "to "
-          "the headstock. A line with an ALONG reading is fed by the [compound] by hand, the [carriage] "
-          "locked; "
-          "one without by the [carriage].");
+          "Along: [compound] parallel to the axis; tool touching the faced end, [compound] collar to 0. "
+          "ALONG "
+          "readings are fed by it, [carriage] locked; the rest by the [carriage].");
       break;
     case AlongBy::kStop:
       if (bench.farthest_mm <= 0.0) break;
