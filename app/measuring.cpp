@@ -120,8 +120,11 @@ class Rows {
     row.tip = touched.tip.name;
     row.place = touched.place;
     row.use = "used";
-    if (touched.condition != survey::Condition::kSound)
-      row.use += fmt::format(", {}", survey::name_of(touched.condition));
+    if (touched.condition == survey::Condition::kWorn)
+      row.use = "worn: its size is a bound, its place not used";
+    if (touched.condition == survey::Condition::kBent ||
+        touched.condition == survey::Condition::kAcrossABreak)
+      row.use = fmt::format("set aside, {}", survey::name_of(touched.condition));
     for (const survey::Gives& one : touched.gives)
       row.gives.push_back({std::string(survey::row_of(one.told).figure), one.dimension});
     const auto number = [&](const char* which) -> std::optional<NumberRow> {

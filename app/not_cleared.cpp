@@ -7,12 +7,16 @@
 namespace sparewright::app {
 namespace {
 
-// The setup itself, "op 20", one of its features, "pivot bore", or a place or a pair of it, "pivot bore, x".
+// What is judged is named whole, "pivot bore", with a place of it, "pivot bore, x", or as one of a pair, "pivot bore and slot".
+bool is_named(const std::string& subject, const std::string& name) {
+  return subject == name || subject.starts_with(name + ", ") || subject.starts_with(name + " and ") ||
+         subject.ends_with(" and " + name);
+}
+
 bool is_of(const route::Setup& setup, const std::string& subject) {
-  if (subject == route::setup_path(setup) || subject.starts_with(route::setup_path(setup) + ",")) return true;
-  return std::any_of(setup.works.begin(), setup.works.end(), [&](const route::Work& work) {
-    return subject.find(work.feature) != std::string::npos;
-  });
+  return is_named(subject, route::setup_path(setup)) ||
+         std::any_of(setup.works.begin(), setup.works.end(),
+                     [&](const route::Work& work) { return is_named(subject, work.feature); });
 }
 
 }  // namespace

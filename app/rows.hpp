@@ -193,7 +193,7 @@ struct ReadingRow {
   std::string is;  // an expression; empty otherwise
   std::string instrument;
   std::string place;
-  NumberRow counts;  // as it counts: the mean of the repeats, corrected
+  NumberRow counts;  // as it counts: corrected.hpp
   std::string use;   // "used", "set aside", "worn: at least"
   std::optional<NumberRow>
       differs;  // less what the sizes found make it; where others check it or it was set aside
@@ -217,7 +217,7 @@ struct TouchedRow {
   std::string instrument;
   std::string tip;
   std::string place;
-  std::string use;                        // "used"; of a place that is not sound "used, worn"
+  std::string use;                        // "used"; of a place that is not sound "set aside, bent"
   std::vector<GivesRow> gives;            // in the order of the text
   std::optional<NumberRow> form_error;    // most less least; none, or NOT KNOWN, with no touch to spare
   std::optional<NumberRow> furthest_off;  // of the worst touch, either way; its formula says which

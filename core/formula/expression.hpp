@@ -55,7 +55,8 @@ enum class Operation : std::uint8_t {
   kMax,
 };
 
-// One step of the tape, no longer than it must be: hundreds are run one after the other. What it does, to which earlier steps, and where it stands in the text.
+// One step of the tape: what it does, to which earlier steps, and where it stands in the text. No longer than it must be:
+// hundreds are run one after the other.
 struct Step {
   Operation operation = Operation::kConstant;
   std::uint16_t first = 0;   // an earlier step; for kName the index of the name

@@ -1,6 +1,4 @@
 // What is parted off lies in the tray: nothing more is made on it in that holding.
-#include <algorithm>
-
 #include <fmt/format.h>
 
 #include "core/judge/order.hpp"

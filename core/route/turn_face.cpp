@@ -101,7 +101,8 @@ void face_to_length(LatheBench& bench, const Face& face, const Figure& stands, c
   const std::string& feature = face.work.feature;
   const shop::Collar* collar =
       lathe_collar(bench, bench.along_by == AlongBy::kCarriage ? kCarriage : kCompound);
-  const double step = collar == nullptr || bench.along_by == AlongBy::kStop ? 0.0 : collar->division().base();
+  const double step =
+      collar == nullptr || bench.along_by == AlongBy::kStop ? 0.0 : on_diameter_mm(*collar) / 2.0;
   const double like = step > 0.0 ? std::max(1.0, std::floor(kLike_mm / step)) * step : kLike_mm;
   const auto passes =
       cutting::share_out(stands.value, leaves.value, {greatest_mm(bench), like, kLeast_mm, 0.0});

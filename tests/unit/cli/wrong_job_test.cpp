@@ -1,5 +1,7 @@
 // Jobs that cannot be made as they are written, through the program: each is told with the place it sits in and what to do,
 // by a verdict where the text itself is right (status 1), by a message where it is not (status 2).
+#include <cstdlib>
+
 #include <gmock/gmock.h>
 
 #include "program.hpp"
@@ -9,6 +11,7 @@ namespace {
 
 using testing::AllOf;
 using testing::HasSubstr;
+using testing::Not;
 using tests::ProgramTest;
 using tests::Ran;
 
@@ -179,6 +182,37 @@ TEST_F(WrongJob, AMandrelInABoreThatIsNotThere) {
   const Ran ran = check("early.job.toml");
   EXPECT_EQ(ran.status, 1) << ran.err;
   EXPECT_THAT(told(ran, "it is gripped on what is there: op 20"), HasSubstr("do: "));
+}
+
+// --- what stands against cutting stands on the sheet that is taken to the machine -----------------------------------
+// The relief is milled in op 20; op 10 of the same job only hears that something stands against it elsewhere.
+TEST_F(WrongJob, ANoStandsOnTheSheetOfItsSetup) {
+  change("bracket.job.toml", "bracket.job.toml", "parallels = \"1-1/4 x 1/8\"", "parallels = \"1 x 1/8\"");
+  EXPECT_EQ(run("sheets bracket.job.toml -o low.pdf").status, 1);
+  ASSERT_EQ(std::system(("cd '" + at(".").string() + "' && pdftotext -layout low.pdf low.txt").c_str()), 0);
+  const std::string printed = read("low.txt");
+  EXPECT_THAT(printed, HasSubstr("NOT CLEARED TO CUT"));
+  EXPECT_THAT(printed,
+              HasSubstr("NO, cutter clears the jaws, relief: the floor of the cut lies 0.186 below"));
+  EXPECT_EQ(run("sheets spacer.job.toml -o well.pdf").status, 0);
+  ASSERT_EQ(std::system(("cd '" + at(".").string() + "' && pdftotext -layout well.pdf well.txt").c_str()), 0);
+  EXPECT_THAT(read("well.txt"), Not(HasSubstr("NOT CLEARED")));
+}
+
+// A NO of op 10 alone: op 20 says that it is elsewhere, and does not take it for its own.
+TEST_F(WrongJob, ANoOfAnotherSetupIsSaidToBeElsewhere) {
+  change("spacer.job.toml", "spacer.job.toml", "\"centre drill 3\", \"drill 1/2\", \"drill 47/64\"",
+         "\"centre drill 3\", \"drill 47/64\", \"drill 1/2\"");
+  EXPECT_EQ(run("sheets spacer.job.toml -o order.pdf").status, 1);
+  ASSERT_EQ(std::system(("cd '" + at(".").string() + "' && pdftotext -layout order.pdf order.txt").c_str()),
+            0);
+  const std::string printed = read("order.txt");
+  const std::size_t first = printed.find("NOT CLEARED TO CUT");
+  const std::size_t second = printed.find("NOT CLEARED TO CUT", first + 1);
+  ASSERT_NE(second, std::string::npos);
+  EXPECT_THAT(printed.substr(first, second - first), HasSubstr("NO, its tools are in order, bore"));
+  EXPECT_THAT(printed.substr(second), HasSubstr("more NO elsewhere in this job"));
+  EXPECT_THAT(printed.substr(second), Not(HasSubstr("NO, its tools are in order")));
 }
 
 }  // namespace

@@ -217,5 +217,17 @@ TEST(AccountsOfThreads, WhatCannotBeIsRefusedByItsEntry) {
               HasSubstr("--crest"));
 }
 
+// What charts on the wall print: 5/16 for 3/8-16 and 6.8 mm for M8, 100 (D - hole) / (1.299 P): 76.98 % and 73.9 %, in whole percent. Beside it
+// 65 % is aimed at; where a percentage is asked for there is no chart.
+TEST(Taps, TheDrillOfTheChartStandsBesideTheOneAimedAt) {
+  const auto inch = quick("tap", {}, "3/8-16");
+  ASSERT_TRUE(inch) << refusal(inch);
+  EXPECT_NEAR(number(*inch, "5/16"), 77.0, 1e-9);
+  EXPECT_NEAR(number(*inch, "letter P"), 64.0, 1e-9);
+  const auto metric = quick("tap", {}, "M8x1.25");
+  ASSERT_TRUE(metric) << refusal(metric);
+  EXPECT_NEAR(number(*metric, "6.8 mm"), 74.0, 1e-9);
+}
+
 }  // namespace
 }  // namespace sparewright::answers

@@ -285,7 +285,7 @@ TEST(BearingSeat, EachTouchSetsTheFineFeedToZeroToo) {
 }
 
 // Sawn or parted lengths are known to no better than the last cuts take: it is measured before the first, and the last goes
-// on in whole divisions of the carriage, 0.1, to the side where metal comes off: 79.95 is in the limits, 80 off is 0.05.
+// on in whole divisions of the carriage, 0.1, to the side where metal comes off. The limits, 78.85 to 79.05, leave room.
 TEST(Facing, TheLengthIsMeasuredBeforeTheFirstCut) {
   const std::string end =
       "[[feature]]\nname = \"end\"\nkind = \"flat\"\nside = \"right end\"\nleaves = { size = \"78.95\", tol "
