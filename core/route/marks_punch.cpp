@@ -60,7 +60,7 @@ void write_marks(MarksBench& bench, const std::vector<MarkedHole>& holes) {
         is_on_end(one) ? end_words(bench, one, i > 0 ? &holes[i - 1] : nullptr) : punched_words(one);
     Line& line = put(bench, bench.add_line(words), one.marks);
     line.feed = "prick, look, punch";
-    line.expect = "on the cross";
+    line.expect = is_on_end(one) && one.hole->by_angle ? "on the circle" : "on the cross";
   }
 }
 

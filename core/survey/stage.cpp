@@ -112,9 +112,11 @@ Stage reading_stage(const Survey& survey) {
   for (const Reading& reading : survey.readings) {
     const Instrument& instrument = instrument_of(survey, reading);
     roots.emplace(reading.name, root_of(reading, corrected(reading, instrument)));
-    if (has_most_worn(reading))
-      roots.emplace(reading.name + std::string(kMostWorn),
-                    root_of(reading, corrected(reading, instrument, most_worn(reading))));
+    if (has_most_worn(reading)) {
+      Root most = root_of(reading, corrected(reading, instrument, most_worn(reading)));
+      most.bound = ledger::Bound::kExact;  // of the place as it is, not of what was there
+      roots.emplace(reading.name + std::string(kMostWorn), std::move(most));
+    }
     for (auto& query : {repeats_apart(reading, instrument, survey.system), unit_asked(reading, instrument)}) {
       if (!query) continue;
       h.add(ledger::fingerprint(*query));
