@@ -1,7 +1,7 @@
 // All numbers of the largest of some jobs after an edit: a root that moves most of them gets another value, and the ledger
-// works out what that changes; python3-uncertainties works out the same formulas. In one run. A figure of the ledger keeps what
-// it came from, exact or not, and so does a number of the peer; what the peer takes where an exact number is a bare float, which
-// keeps nothing, is printed too.
+// works out what that changes; python3-uncertainties works out the same formulas. In one run. The peer's exact numbers are bare
+// floats, which is quickest for it; what it takes where they keep what they came from, as each figure of the ledger does, is
+// printed too.
 //   after_edit SCRIPT JOB... [--smoke]
 // Times are printed to be read; only the ratio decides the exit status.
 #include <algorithm>
@@ -123,7 +123,7 @@ class Mirror {
   }
 
   const std::vector<JobNumber>& numbers_;
-  std::vector<std::string> names_;   // by number
+  std::vector<base::Name> names_;    // by number
   std::vector<std::string> locals_;  // below the stage
   std::vector<double> u_;            // of each number, as last worked out
   std::vector<const ledger::Figure*> figures_;
@@ -163,29 +163,29 @@ int run(const std::string& script, const std::vector<std::string>& jobs, bool sm
   Mirror mirror(numbers);
   const std::size_t root = moves_most(numbers);
   std::vector<double> ours_s;
-  std::vector<double> python_s;
+  std::vector<double> floats_s;
   std::vector<double> times;
-  std::vector<double> times_of_floats;
+  std::vector<double> times_carried;
   bool both_agree = true;
   for (int round = 0; round < (smoke ? 1 : 9);
        ++round) {  // in turn: what else the machine does comes to both
     const Timed ours = time_ledger(mirror, root, numbers[root].value, smoke ? 6 : 100);
     const int trials = smoke ? 3 : 11;
-    const Timed python = benchmarks::time_python(script, file.string(), trials, benchmarks::Exact::kCarried);
+    const Timed carried = benchmarks::time_python(script, file.string(), trials, benchmarks::Exact::kCarried);
     const Timed floats = benchmarks::time_python(script, file.string(), trials, benchmarks::Exact::kFloats);
-    both_agree = benchmarks::agree(ours.sum_of_u, python.sum_of_u) &&
+    both_agree = benchmarks::agree(ours.sum_of_u, carried.sum_of_u) &&
                  benchmarks::agree(ours.sum_of_u, floats.sum_of_u) && both_agree;
     ours_s.push_back(ours.seconds);
-    python_s.push_back(python.seconds);
-    times.push_back(python.seconds / ours.seconds);
-    times_of_floats.push_back(floats.seconds / ours.seconds);
+    floats_s.push_back(floats.seconds);
+    times.push_back(floats.seconds / ours.seconds);
+    times_carried.push_back(carried.seconds / ours.seconds);
   }
   std::filesystem::remove(file);
   fmt::print(
       "after an edit of {} in {}: {} numbers; ledger {:.0f} us, python3-uncertainties {:.0f} us, {:.1f} "
-      "times; {:.1f} times with its exact numbers as bare floats\n",
+      "times; {:.1f} times where exact numbers keep what they came from\n",
       numbers[root].name, name, numbers.size(), benchmarks::median(ours_s) * 1e6,
-      benchmarks::median(python_s) * 1e6, benchmarks::median(times), benchmarks::median(times_of_floats));
+      benchmarks::median(floats_s) * 1e6, benchmarks::median(times), benchmarks::median(times_carried));
   if (!both_agree) return 1;
   if (smoke || benchmarks::median(times) >= benchmarks::kTimesFaster) return 0;
   fmt::print("slower than {} times\n", benchmarks::kTimesFaster);

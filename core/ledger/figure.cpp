@@ -46,6 +46,20 @@ Bound joined(Bound a, Bound b) {
   return Bound::kNeither;
 }
 
+void make_empty(Figure& figure) {
+  figure.kind = quantity::Kind::kNumber;
+  figure.value = 0.0;
+  figure.shares.clear();
+  figure.bound = Bound::kExact;
+  figure.origin = Origin::kWorked;
+  figure.formula.clear();
+  figure.inputs.clear();
+  figure.source.clear();
+  figure.typed.clear();
+  figure.missing.clear();
+  figure.flips_after.reset();
+}
+
 base::Fingerprint fingerprint(const Figure& figure) {
   base::Hasher h;
   h.add(figure.name.print()).add(static_cast<int>(figure.kind)).add(figure.value);

@@ -48,6 +48,9 @@ struct Figure {
   [[nodiscard]] double k() const { return coverage_factor(shares); }
 };
 
+// Everything but the name as in a new one; the room that its texts and lists took stays theirs.
+void make_empty(Figure& figure);
+
 // Equal fingerprints: equal in everything a stage or a reader can see.
 [[nodiscard]] base::Fingerprint fingerprint(const Figure& figure);
 

@@ -118,7 +118,7 @@ State Pen::judge(const Judgement& j) {
     verdict.missing = missing_for(counts.figure, {j.figure, low_counts ? j.low : j.high});
   }
   if (verdict.state != State::kOk) verdict.todo = j.todo;
-  begin(counts.figure.name) = std::move(counts.figure);
+  output_.figures.write(counts.figure.name) = std::move(counts.figure);
   output_.verdicts.push_back(std::move(verdict));
   return counts.state;
 }

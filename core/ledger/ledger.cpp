@@ -1,6 +1,7 @@
 #include "core/ledger/ledger.hpp"
 
 #include <algorithm>
+#include <atomic>
 #include <cassert>
 #include <cmath>
 #include <limits>
@@ -39,18 +40,18 @@ std::string in_words(const std::vector<std::string>& circle) {
 // Puts what the stage has written under the name into the answer; false where that is nothing.
 bool look_up(const Output& output, Question::Of of, base::Name name, Answer& answer) {
   if (of == Question::Of::kFigure) {
-    const auto found = output.figures.find(name);
-    if (found == output.figures.end()) return false;
-    answer.figure = &found->second.figure();
-    answer.print = found->second.print();
+    const WrittenFigure* found = output.figures.find(name);
+    if (found == nullptr) return false;
+    answer.figure = &found->figure();
+    answer.print = found->print();
   } else if (of == Question::Of::kValue) {
     const auto found = output.values.find(name.text());
     if (found == output.values.end()) return false;
     answer.value = &found->second;
     answer.print = found->second.print;
   } else {
-    for (const auto& [figure_name, written] : output.figures)
-      answer.names.push_back(figure_name.text());
+    for (const WrittenFigure* written : output.figures.all())
+      answer.names.push_back(written->figure().name.text());
     std::sort(answer.names.begin(), answer.names.end());
     answer.print = print_of_names(answer.names);
   }
@@ -149,12 +150,17 @@ bool Ledger::still_answered(const Memo& memo) {
   });
 }
 
+// The memo to write the next run into: the old one where this cell alone holds it.
+std::shared_ptr<Memo> Ledger::memo_for(Cell& cell) {
+  if (!cell.memo || cell.memo.use_count() > 1 || !cell.memo->output.figures.is_whole())
+    return std::make_shared<Memo>();
+  std::atomic_thread_fence(std::memory_order_acquire);  // a snapshot may have been given up on another thread
+  cell.memo->begin_again();
+  return std::move(cell.memo);
+}
+
 void Ledger::run(Cell& cell) {
-  auto memo = std::make_shared<Memo>();
-  if (cell.memo) {
-    memo->output.figures.reserve(cell.memo->output.figures.size());
-    memo->questions.reserve(cell.memo->questions.size());
-  }
+  auto memo = memo_for(cell);
   cell.asked.clear();
   Pen pen(*this, memo->output, memo->questions, cell.stage->name);
   ++runs_;

@@ -11,7 +11,7 @@
 //   3. Equality is bitwise, element by element; there is no tolerance.
 //
 // Limit: a chain of more than kDeepestChain stages, each waiting for the next, throws std::length_error and
-// leaves the ledger as it was. An exception of a stage's own passes through in the same way.
+// leaves the ledger as it was, but for what it was about to work out anew. An exception of a stage's own passes through in the same way.
 //
 // Not thread-safe; snapshots may be read from other threads.
 #pragma once
@@ -112,7 +112,7 @@ class Ledger {
   friend class Pen;
   struct Cell {
     std::shared_ptr<const Stage> stage;
-    std::shared_ptr<const Memo> memo;
+    std::shared_ptr<Memo> memo;  // none while it runs, or after an exception
     // The cells that its answers came from, in the order first asked, where that is known: while none of them has run again
     // and no replacement of its roots came or went, its answers are the same.
     std::vector<Cell*> asked;
@@ -130,6 +130,7 @@ class Ledger {
   void forget_owners();
   bool is_untouched(const Cell& cell);
   bool still_answered(const Memo& memo);
+  [[nodiscard]] static std::shared_ptr<Memo> memo_for(Cell& cell);
   void run(Cell& cell);
 
   Answer answer(Question::Of of, base::Name name);
@@ -159,7 +160,7 @@ class Snapshot {
   friend class Ledger;
   struct Held {
     std::shared_ptr<const Stage> stage;
-    std::shared_ptr<const Memo> memo;
+    std::shared_ptr<Memo> memo;  // never written over: this state holds it too
   };
   std::map<std::string, Held, std::less<>> stages_;
   Replacements replacements_;

@@ -1,12 +1,16 @@
-// What one run of a stage wrote and asked. Never changed after the run.
+// What one run of a stage wrote and asked. Not changed after the run; when the stage runs again and nobody else has kept it, the
+// new run is written over it.
 #pragma once
 
 #include <atomic>
+#include <cstddef>
 #include <cstdint>
 #include <map>
 #include <memory>
 #include <memory_resource>
+#include <span>
 #include <string>
+#include <string_view>
 #include <typeindex>
 #include <unordered_map>
 #include <utility>
@@ -23,9 +27,16 @@ namespace sparewright::ledger {
 // for by no other stage.
 class WrittenFigure {
  public:
-  explicit WrittenFigure(base::Name name) { figure_.name = name; }
+  WrittenFigure(base::Name name, std::size_t place) : place_(place) { figure_.name = name; }
 
   [[nodiscard]] Figure& being_written() { return figure_; }  // before any stage has seen it
+  // Empty again, but for its name.
+  [[nodiscard]] Figure& written_over() {
+    has_print_.store(false, std::memory_order_relaxed);
+    make_empty(figure_);
+    return figure_;
+  }
+  [[nodiscard]] std::size_t place() const { return place_; }  // in the order written
   [[nodiscard]] const Figure& figure() const { return figure_; }
   // From any thread: two that come at once work out the same.
   [[nodiscard]] base::Fingerprint print() const {
@@ -39,9 +50,41 @@ class WrittenFigure {
 
  private:
   Figure figure_;
+  std::size_t place_;
   mutable std::atomic<std::uint64_t> high_{0};
   mutable std::atomic<std::uint64_t> low_{0};
   mutable std::atomic<bool> has_print_{false};
+};
+
+// The figures of a run in the order written. A stage that runs again mostly writes the same ones in the same order: each is
+// then written over where it lies, without being looked for.
+class WrittenFigures {
+ public:
+  // None where no figure of that name has been written.
+  [[nodiscard]] const WrittenFigure* find(base::Name name) const;
+  [[nodiscard]] std::span<WrittenFigure* const> all() const { return std::span(in_order_).first(count_); }
+
+  // The figure of that name, empty still, behind those written so far. Each name is written once.
+  [[nodiscard]] Figure& write(base::Name name);
+  // The same for the name that `path`, which ends in a slash and is the same in the whole run, and `local` make.
+  [[nodiscard]] Figure& write(std::string& path, std::string_view local);
+
+  void begin_again() { count_ = 0; }
+  // Whether the next run may be written over this one: what was left over from the one before would stay for ever.
+  [[nodiscard]] bool is_whole() const { return count_ == by_name_.size(); }
+
+ private:
+  // The one that was written next the last time; none where that is not so.
+  [[nodiscard]] WrittenFigure* next() const {
+    return count_ < in_order_.size() ? in_order_[count_] : nullptr;
+  }
+  Figure& write_new(base::Name name);
+
+  // Written once, and gone together. It begins with room for a dozen.
+  std::pmr::monotonic_buffer_resource room_{4096};
+  std::pmr::unordered_map<base::Name, WrittenFigure> by_name_{&room_};
+  std::pmr::vector<WrittenFigure*> in_order_{&room_};
+  std::size_t count_ = 0;  // of this run; what lies behind is of the one before
 };
 
 struct PublishedValue {
@@ -51,9 +94,7 @@ struct PublishedValue {
 };
 
 struct Output {
-  // For the figures: written once, and gone together. It begins with room for a dozen.
-  std::pmr::monotonic_buffer_resource room{4096};
-  std::pmr::unordered_map<base::Name, WrittenFigure> figures{&room};
+  WrittenFigures figures;
   std::map<std::string, PublishedValue, std::less<>> values;
   std::vector<Verdict> verdicts;
   std::vector<Query> queries;
@@ -83,6 +124,8 @@ struct Answer {
 struct Memo {
   Output output;
   std::vector<Question> questions;
+
+  void begin_again();
 };
 
 }  // namespace sparewright::ledger

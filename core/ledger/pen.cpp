@@ -25,14 +25,7 @@ void make_unknown(Figure& figure) {
 }  // namespace
 
 base::Name Pen::full_name(std::string_view local) {
-  path_.resize(stage_.size() + 1);
-  return path_.append(local);
-}
-
-Figure& Pen::begin(base::Name name) {
-  const auto [written, is_new] = output_.figures.try_emplace(name, name);
-  assert(is_new && "a stage writes each of its figures once");
-  return written->second.being_written();
+  return path_ + std::string(local);
 }
 
 // Asks, keeps the question, and ends the stage where it would wait for itself.
@@ -50,19 +43,18 @@ const Replacement* Pen::replacement_of(base::Name root) {
   return found;
 }
 
-const Figure& Pen::ask(std::string_view text) {
-  const base::Name name(text);
-  if (const auto own = output_.figures.find(name); own != output_.figures.end()) return own->second.figure();
+const Figure& Pen::ask(base::Name name) {
+  if (const WrittenFigure* own = output_.figures.find(name); own != nullptr) return own->figure();
   Answer answer = asked(Question::Of::kFigure, name);
   if (answer.figure != nullptr) return *answer.figure;
-  Figure& unknown = unknown_.emplace_back();
+  Figure& unknown = unknown_.emplace_front();
   unknown.name = name;
   unknown.missing = std::move(answer.missing);
   make_unknown(unknown);
   return unknown;
 }
 
-const Figure& Pen::need(std::string_view name) {
+const Figure& Pen::need(base::Name name) {
   const Figure& figure = ask(name);
   if (!figure.known()) throw Leave{figure.missing, {}};
   return figure;
@@ -92,7 +84,7 @@ void Pen::publish_value(std::string_view local, std::shared_ptr<const void> valu
 }
 
 const Figure& Pen::root(std::string_view local, Root root) {
-  Figure& figure = begin(full_name(local));
+  Figure& figure = output_.figures.write(path_, local);
   figure.kind = root.kind;
   figure.value = base::canonical(root.value.value_or(std::numeric_limits<double>::quiet_NaN()));
   figure.shares = in_order(std::move(root.shares));
@@ -146,7 +138,7 @@ void Pen::work_out(Figure& figure, quantity::Kind kind, std::string_view words, 
 
 const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::string_view words, double value,
                           std::span<const Term> terms, std::string_view source) {
-  Figure& figure = begin(full_name(local));
+  Figure& figure = output_.figures.write(path_, local);
   work_out(figure, kind, words, value, terms);
   if (!source.empty()) figure.source = source;
   return figure;
@@ -154,7 +146,7 @@ const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::stri
 
 const Figure& Pen::exact(std::string_view local, quantity::Kind kind, std::string_view words, double value,
                          std::span<const Term> terms, std::string_view source) {
-  Figure& figure = begin(full_name(local));
+  Figure& figure = output_.figures.write(path_, local);
   work_out(figure, kind, words, value, terms);
   figure.bound = Bound::kExact;
   if (!source.empty()) figure.source = source;
@@ -162,7 +154,7 @@ const Figure& Pen::exact(std::string_view local, quantity::Kind kind, std::strin
 }
 
 const Figure& Pen::decide(std::string_view local, const Decision& decision) {
-  Figure& figure = begin(full_name(local));
+  Figure& figure = output_.figures.write(path_, local);
   figure.kind = decision.kind;
   figure.value = base::canonical(decision.value);
   figure.origin = Origin::kChoice;

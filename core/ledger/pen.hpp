@@ -17,7 +17,7 @@
 #pragma once
 
 #include <array>
-#include <deque>
+#include <forward_list>
 #include <initializer_list>
 #include <limits>
 #include <memory>
@@ -90,11 +90,11 @@ class Pen {
   Pen& operator=(const Pen&) = delete;
 
   // A figure of any stage, by its whole name; NOT KNOWN where there is none of that name.
-  const Figure& ask(std::string_view name);
+  const Figure& ask(base::Name name);
 
   // The same; where it is not known, the stage ends here, and whatever it has not written is not known
   // either.
-  const Figure& need(std::string_view name);
+  const Figure& need(base::Name name);
 
   // A value of any type that another stage has published; none where there is none of that name and type.
   template <typename Value>
@@ -165,16 +165,10 @@ class Pen {
 
  private:
   friend class Ledger;
-  Pen(Ledger& ledger, Output& output, std::vector<Question>& questions, std::string stage)
-      : ledger_(ledger),
-        output_(output),
-        questions_(questions),
-        stage_(std::move(stage)),
-        path_(stage_ + "/") {}
+  Pen(Ledger& ledger, Output& output, std::vector<Question>& questions, const std::string& stage)
+      : ledger_(ledger), output_(output), questions_(questions), stage_(stage), path_(stage + "/") {}
 
   [[nodiscard]] base::Name full_name(std::string_view local);
-  // The figure of that name among those written, empty still.
-  Figure& begin(base::Name name);
   // What a figure of such terms holds; its name is known.
   static void work_out(Figure& figure, quantity::Kind kind, std::string_view words, double value,
                        std::span<const Term> terms);
@@ -189,9 +183,9 @@ class Pen {
   Ledger& ledger_;
   Output& output_;
   std::vector<Question>& questions_;
-  std::string stage_;
-  std::string path_;            // the stage, a slash, and the local name last asked for
-  std::deque<Figure> unknown_;  // stand-ins for figures that are not there
+  const std::string& stage_;
+  std::string path_;                   // the stage and a slash
+  std::forward_list<Figure> unknown_;  // stand-ins for figures that are not there
 };
 
 // How many standard uncertainties of the figure lie between it and the threshold; infinite where it is

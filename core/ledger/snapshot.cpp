@@ -7,9 +7,8 @@ namespace sparewright::ledger {
 const Figure* Snapshot::find(std::string_view name) const {
   for (std::string_view prefix = name;;) {
     if (const auto stage = stages_.find(prefix); stage != stages_.end()) {
-      const auto& figures = stage->second.memo->output.figures;
-      const auto found = figures.find(name);
-      return found == figures.end() ? nullptr : &found->second.figure();
+      const WrittenFigure* found = stage->second.memo->output.figures.find(name);
+      return found == nullptr ? nullptr : &found->figure();
     }
     const auto slash = prefix.rfind('/');
     if (slash == std::string_view::npos) return nullptr;
@@ -20,8 +19,8 @@ const Figure* Snapshot::find(std::string_view name) const {
 std::vector<const Figure*> Snapshot::figures() const {
   std::vector<const Figure*> all;
   for (const auto& [name, held] : stages_) {
-    for (const auto& [figure_name, written] : held.memo->output.figures)
-      all.push_back(&written.figure());
+    for (const WrittenFigure* written : held.memo->output.figures.all())
+      all.push_back(&written->figure());
   }
   std::sort(all.begin(), all.end(), [](const Figure* a, const Figure* b) { return a->name < b->name; });
   return all;
