@@ -1,7 +1,7 @@
 # Sources compiled several at a time, for the configurations that are built whole: headers are read and templates made once
 # a batch. tools/batches.py sorts them so that no two files of a batch can tell that they are together. It does so when
 # CMake configures; after an edit that makes one file's private name known to another of its batch, configure again.
-# What a file should include and does not can hide behind the file before it: the release build compiles each alone.
+# What a file should include and does not can hide behind the file before it: the preset dev compiles each alone.
 set(SPAREWRIGHT_BATCH_SIZE 1 CACHE STRING "How many sources are compiled as one, at most")
 
 function(sparewright_batches target)

@@ -102,6 +102,23 @@ TEST(Fingerprints, OfFiguresSeeEveryField) {
   });
 }
 
+TEST(MadeEmpty, IsAsNewButForTheName) {
+  Figure figure{.name = "bore",
+                .kind = quantity::Kind::kLength,
+                .value = 1.0,
+                .shares = {{"a", 1.0}},
+                .bound = Bound::kAtLeast,
+                .origin = Origin::kChoice,
+                .formula = "a",
+                .inputs = {"a"},
+                .source = "a",
+                .typed = "a",
+                .missing = {"a"},
+                .flips_after = 1.0};
+  make_empty(figure);
+  EXPECT_EQ(fingerprint(figure), fingerprint(Figure{.name = "bore"}));
+}
+
 TEST(Fingerprints, HoldMinusZeroAndZeroEqualAndAllNotANumbers) {
   Figure zero;
   Figure minus_zero;

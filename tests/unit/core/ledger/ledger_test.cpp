@@ -1,9 +1,11 @@
 // When stages run, whom a figure belongs to, what replacements, circles and exceptions do.
 #include "core/ledger/ledger.hpp"
 
+#include <array>
 #include <cmath>
 #include <limits>
 #include <map>
+#include <optional>
 #include <stdexcept>
 #include <string>
 
@@ -156,6 +158,47 @@ TEST(Running, ChangedNamesAndValuesAreAnswersToo) {
   ledger.stage(a(true, 6, 4));
   ledger.settle();
   EXPECT_EQ(counted.runs["list"], 3);
+}
+
+// Writes, by the number it is asked to: figures in this order or that, fewer or more, with verdicts and values or none; or it ends
+// early, or in an exception.
+void write_in_one_way(Pen& pen) {
+  const double way = pen.need("way/size").value;
+  const Figure& first = pen.root("first", length(way, {{"scatter", 0.1 * way}}));
+  if (way == 1.0 || way == 2.0) pen.root("second", length(2.0));
+  if (way == 2.0) pen.query({.id = "two"});
+  if (way == 3.0) pen.need("nobody/size");
+  pen.linear("third", Kind::kLength, way == 4.0 ? "a" : "a formula in words", 3.0,
+             std::array{Term{&first, way == 0.0 ? 0.0 : 1.0}}, way == 4.0 ? "a book" : "");
+  if (way == 4.0) pen.root("second", length(5.0));
+  if (way == 5.0) throw std::runtime_error("no memory");
+  if (way == 6.0) pen.publish("value", 6, base::Hasher().add(6).done());
+  pen.judge({.check = "third", .figure = &pen.ask("s/third"), .low = &first, .todo = "turn it again"});
+}
+
+TEST(Running, AgainWritesWhatAFirstRunWrites) {
+  const auto stages = [](double way) {
+    return std::vector{size_stage("way", length(way)), stage("s", write_in_one_way), stage("t", [](Pen& pen) {
+                         sum(pen, "x", {"s/second", "s/third"});
+                         pen.root("names", length(static_cast<double>(pen.names("s").size())));
+                       })};
+  };
+  for (const bool is_kept : {false, true}) {
+    Ledger ledger;
+    std::optional<Snapshot> kept;
+    for (const double way :
+         {1.0, 2.0, 2.5, 1.0, 3.0, 1.0, 4.0, 4.0, 1.0, 5.0, 1.0, 0.0, 6.0, 2.0, 5.0, 6.0}) {
+      ledger.declare(stages(way));
+      if (way == 5.0) {
+        EXPECT_THROW(ledger.settle(), std::runtime_error);
+        continue;
+      }
+      Ledger fresh;
+      fresh.declare(stages(way));
+      EXPECT_EQ(seen(ledger), seen(fresh)) << way;
+      if (is_kept) kept = ledger.keep();
+    }
+  }
 }
 
 TEST(Running, AStageThatAppearsOrVanishesIsNoticed) {
