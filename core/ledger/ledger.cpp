@@ -152,7 +152,7 @@ bool Ledger::still_answered(const Memo& memo) {
 
 // The memo to write the next run into: the old one where this cell alone holds it.
 std::shared_ptr<Memo> Ledger::memo_for(Cell& cell) {
-  if (!cell.memo || cell.memo.use_count() > 1 || !cell.memo->output.figures.is_whole())
+  if (!cell.memo || cell.memo.use_count() > 1 || !cell.memo->output.figures.is_as_before())
     return std::make_shared<Memo>();
   std::atomic_thread_fence(std::memory_order_acquire);  // a snapshot may have been given up on another thread
   cell.memo->begin_again();

@@ -2,8 +2,8 @@
 //
 // The cell is a stage: ordinary C++ that asks other stages and writes figures (pen.hpp). The questions a
 // stage asked are kept with the fingerprints of the answers; they are asked again in that order, and the
-// stage runs again only if an answer changed. What it wrote is immutable, so a kept state costs a copy of
-// pointers.
+// stage runs again only if an answer changed. What it wrote is not changed while anyone keeps it, so a kept state
+// costs a copy of pointers; where nobody does, the new run is written over it.
 //
 // Guarantees
 //   1. Incremental equals from scratch, bit for bit, whatever was asked first.
@@ -11,7 +11,8 @@
 //   3. Equality is bitwise, element by element; there is no tolerance.
 //
 // Limit: a chain of more than kDeepestChain stages, each waiting for the next, throws std::length_error and
-// leaves the ledger as it was, but for what it was about to work out anew. An exception of a stage's own passes through in the same way.
+// leaves the ledger as it was; what it was working out is worked out again when asked for. An exception of a stage's own
+// passes through in the same way.
 //
 // Not thread-safe; snapshots may be read from other threads.
 #pragma once

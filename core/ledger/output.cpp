@@ -17,22 +17,20 @@ Figure& WrittenFigures::write(base::Name name) {
   return write_new(name);
 }
 
-Figure& WrittenFigures::write(std::string& path, std::string_view local) {
-  const std::size_t length = path.size();
-  if (WrittenFigure* again = next();
-      again != nullptr && std::string_view(again->figure().name).substr(length) == local) {
-    ++count_;
-    return again->written_over();
-  }
-  const base::Name name(path.append(local));
-  path.resize(length);
-  return write_new(name);
+Figure* WrittenFigures::write_again(std::size_t path_letters, std::string_view local) {
+  WrittenFigure* again = next();
+  if (again == nullptr || std::string_view(again->figure().name).substr(path_letters) != local)
+    return nullptr;
+  ++count_;
+  return &again->written_over();
 }
 
 // Other figures than the last time, or another order: what lies behind is given up.
 Figure& WrittenFigures::write_new(base::Name name) {
-  for (; in_order_.size() > count_; in_order_.pop_back())
+  for (; in_order_.size() > count_; in_order_.pop_back()) {
     by_name_.erase(in_order_.back()->figure().name);
+    gave_up_ = true;
+  }
   const auto [written, is_new] = by_name_.try_emplace(name, name, count_);
   assert(is_new && "a stage writes each of its figures once");
   in_order_.push_back(&written->second);

@@ -1,5 +1,5 @@
-// What one run of a stage wrote and asked. Not changed after the run; when the stage runs again and nobody else has kept it, the
-// new run is written over it.
+// What one run of a stage wrote and asked. Not changed after the run; when the stage runs again and nobody else has
+// kept it, the new run is written over it.
 #pragma once
 
 #include <atomic>
@@ -66,15 +66,17 @@ class WrittenFigures {
 
   // The figure of that name, empty still, behind those written so far. Each name is written once.
   [[nodiscard]] Figure& write(base::Name name);
-  // The same for the name that `path`, which ends in a slash and is the same in the whole run, and `local` make.
-  [[nodiscard]] Figure& write(std::string& path, std::string_view local);
+  // The same where the name written next the last time goes on with `local` after so many letters of its path, which
+  // are the same for all figures of a stage; none where it does not.
+  [[nodiscard]] Figure* write_again(std::size_t path_letters, std::string_view local);
 
   void begin_again() { count_ = 0; }
-  // Whether the next run may be written over this one: what was left over from the one before would stay for ever.
-  [[nodiscard]] bool is_whole() const { return count_ == by_name_.size(); }
+  // Whether the next run may be written over this one. Not where figures of the run before are left over or were given
+  // up: their room comes back with all the rest only.
+  [[nodiscard]] bool is_as_before() const { return !gave_up_ && count_ == in_order_.size(); }
 
  private:
-  // The one that was written next the last time; none where that is not so.
+  // The one that was written next the last time; none where there is none.
   [[nodiscard]] WrittenFigure* next() const {
     return count_ < in_order_.size() ? in_order_[count_] : nullptr;
   }
@@ -85,6 +87,7 @@ class WrittenFigures {
   std::pmr::unordered_map<base::Name, WrittenFigure> by_name_{&room_};
   std::pmr::vector<WrittenFigure*> in_order_{&room_};
   std::size_t count_ = 0;  // of this run; what lies behind is of the one before
+  bool gave_up_ = false;   // any of those behind
 };
 
 struct PublishedValue {

@@ -25,7 +25,13 @@ void make_unknown(Figure& figure) {
 }  // namespace
 
 base::Name Pen::full_name(std::string_view local) {
-  return path_ + std::string(local);
+  path_.resize(stage_.size() + 1);
+  return path_.append(local);
+}
+
+Figure& Pen::begin(std::string_view local) {
+  Figure* again = output_.figures.write_again(stage_.size() + 1, local);
+  return again != nullptr ? *again : output_.figures.write(full_name(local));
 }
 
 // Asks, keeps the question, and ends the stage where it would wait for itself.
@@ -84,7 +90,7 @@ void Pen::publish_value(std::string_view local, std::shared_ptr<const void> valu
 }
 
 const Figure& Pen::root(std::string_view local, Root root) {
-  Figure& figure = output_.figures.write(path_, local);
+  Figure& figure = begin(local);
   figure.kind = root.kind;
   figure.value = base::canonical(root.value.value_or(std::numeric_limits<double>::quiet_NaN()));
   figure.shares = in_order(std::move(root.shares));
@@ -138,7 +144,7 @@ void Pen::work_out(Figure& figure, quantity::Kind kind, std::string_view words, 
 
 const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::string_view words, double value,
                           std::span<const Term> terms, std::string_view source) {
-  Figure& figure = output_.figures.write(path_, local);
+  Figure& figure = begin(local);
   work_out(figure, kind, words, value, terms);
   if (!source.empty()) figure.source = source;
   return figure;
@@ -146,7 +152,7 @@ const Figure& Pen::linear(std::string_view local, quantity::Kind kind, std::stri
 
 const Figure& Pen::exact(std::string_view local, quantity::Kind kind, std::string_view words, double value,
                          std::span<const Term> terms, std::string_view source) {
-  Figure& figure = output_.figures.write(path_, local);
+  Figure& figure = begin(local);
   work_out(figure, kind, words, value, terms);
   figure.bound = Bound::kExact;
   if (!source.empty()) figure.source = source;
@@ -154,7 +160,7 @@ const Figure& Pen::exact(std::string_view local, quantity::Kind kind, std::strin
 }
 
 const Figure& Pen::decide(std::string_view local, const Decision& decision) {
-  Figure& figure = output_.figures.write(path_, local);
+  Figure& figure = begin(local);
   figure.kind = decision.kind;
   figure.value = base::canonical(decision.value);
   figure.origin = Origin::kChoice;

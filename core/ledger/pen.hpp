@@ -169,6 +169,8 @@ class Pen {
       : ledger_(ledger), output_(output), questions_(questions), stage_(stage), path_(stage + "/") {}
 
   [[nodiscard]] base::Name full_name(std::string_view local);
+  // The figure of that name, empty still.
+  Figure& begin(std::string_view local);
   // What a figure of such terms holds; its name is known.
   static void work_out(Figure& figure, quantity::Kind kind, std::string_view words, double value,
                        std::span<const Term> terms);
@@ -184,7 +186,7 @@ class Pen {
   Output& output_;
   std::vector<Question>& questions_;
   const std::string& stage_;
-  std::string path_;                   // the stage and a slash
+  std::string path_;                   // the stage, a slash, and the local name last asked for
   std::forward_list<Figure> unknown_;  // stand-ins for figures that are not there
 };
 
